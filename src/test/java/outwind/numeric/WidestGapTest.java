@@ -1,0 +1,324 @@
+package outwind.numeric;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation;
+import org.ojalgo.optimisation.Variable;
+
+class WidestGapTest {
+
+    /** Board-like places: sometimes a regular grid, which is where ties are. */
+    private record Cloud(double[] x, double[] y, double[] top, double[] under) {
+
+        static Cloud random(SplittableRandom random) {
+            boolean regular = random.nextBoolean();
+            int columns = 2 + random.nextInt(7);
+            int rows = 2 + random.nextInt(5);
+            int n = columns * rows;
+            double[] x = new double[n];
+            double[] y = new double[n];
+            double[] top = new double[n];
+            double[] under = new double[n];
+            double twist = random.nextDouble(-8, 8);
+            double step = random.nextBoolean() ? 0.5 : 0;
+            for (int i = 0; i < n; i++) {
+                x[i] = regular ? 200.0 * (i % columns) : random.nextDouble(1500);
+                y[i] = regular ? 70.0 * (i / columns) : random.nextDouble(250);
+                double z = twist * (x[i] / 1500 - 0.5) * (y[i] / 250 - 0.5) + random.nextDouble(-1, 1);
+                // Heights on a coarse step tie with each other; that is where an exchange could go round in circles.
+                top[i] = step > 0 ? Math.rint(z / step) * step : z;
+                under[i] = top[i] - 25 + random.nextDouble(-1, 1);
+            }
+            return new Cloud(x, y, top, under);
+        }
+    }
+
+    // Reference: ojAlgo 57.1.0, ExpressionsBasedModel, an independent linear programming solver.
+    private static double widestGapByOjAlgo(double[] xu, double[] yu, double[] zu, double[] xl, double[] yl,
+                                            double[] zl) {
+        ExpressionsBasedModel model = new ExpressionsBasedModel();
+        Variable a = model.newVariable("a").lower(-1e4).upper(1e4);
+        Variable b = model.newVariable("b").lower(-1e4).upper(1e4);
+        Variable c1 = model.newVariable("c1").lower(-1e6).upper(1e6).weight(1);
+        Variable c2 = model.newVariable("c2").lower(-1e6).upper(1e6).weight(-1);
+        for (int i = 0; i < zu.length; i++) {
+            Expression under = model.newExpression("u" + i).upper(zu[i]);
+            under.set(a, xu[i] / 1000).set(b, yu[i] / 1000).set(c1, 1);
+        }
+        for (int j = 0; j < zl.length; j++) {
+            Expression over = model.newExpression("l" + j).lower(zl[j]);
+            over.set(a, xl[j] / 1000).set(b, yl[j] / 1000).set(c2, 1);
+        }
+        Optimisation.Result result = model.maximise();
+        assertTrue(result.getState().isOptimal(), result.toString());
+        return c1.getValue().doubleValue() - c2.getValue().doubleValue();
+    }
+
+    @Test
+    void slabAndZoneMatchAnIndependentSolverOn300RandomBoards() {
+        SplittableRandom random = new SplittableRandom(20260101);
+        for (int trial = 0; trial < 300; trial++) {
+            Cloud c = Cloud.random(random);
+
+            double slab = WidestGap.thickestSlab(c.x, c.y, c.top, c.under).width();
+            double zone = WidestGap.minimumZone(c.x, c.y, c.top).width();
+
+            double slabByOjAlgo = widestGapByOjAlgo(c.x, c.y, c.top, c.x, c.y, c.under);
+            double zoneByOjAlgo = -widestGapByOjAlgo(c.x, c.y, c.top, c.x, c.y, c.top);
+            assertEquals(slabByOjAlgo, slab, 1e-9 * slabByOjAlgo, "slab of case " + trial);
+            assertEquals(zoneByOjAlgo, zone, 1e-9 * Math.max(1, zoneByOjAlgo), "zone of case " + trial);
+        }
+    }
+
+    @Test
+    void supportingPlaneMatchesAnIndependentSolverOn200RandomBoards() {
+        SplittableRandom random = new SplittableRandom(20260102);
+        for (int trial = 0; trial < 200; trial++) {
+            Cloud c = Cloud.random(random);
+            double atX = Arrays.stream(c.x).average().orElseThrow();
+            double atY = Arrays.stream(c.y).average().orElseThrow();
+
+            SupportingPlane support = WidestGap.highestPlaneUnder(c.x, c.y, c.top, atX, atY);
+
+            double expected = widestGapByOjAlgo(c.x, c.y, c.top, new double[] {atX}, new double[] {atY},
+                new double[] {0});
+            assertEquals(expected, support.plane().at(atX, atY), 1e-9 * Math.max(1, Math.abs(expected)),
+                "case " + trial);
+        }
+    }
+
+    @Test
+    void multipliersCertifyTheOptimum() {
+        SplittableRandom random = new SplittableRandom(20260103);
+        for (int trial = 0; trial < 500; trial++) {
+            Cloud c = Cloud.random(random);
+
+            Gap gap = WidestGap.thickestSlab(c.x, c.y, c.top, c.under);
+
+            double upperShare = 0;
+            double lowerShare = 0;
+            double bound = 0;
+            double momentX = 0;
+            double momentY = 0;
+            for (Contact contact : gap.contacts()) {
+                double m = contact.multiplier();
+                int i = contact.index();
+                assertTrue(m >= 0, "negative multiplier in case " + trial);
+                double sign = contact.upper() ? 1 : -1;
+                upperShare += contact.upper() ? m : 0;
+                lowerShare += contact.upper() ? 0 : m;
+                bound += sign * m * (contact.upper() ? c.top[i] : c.under[i]);
+                momentX += sign * m * c.x[i];
+                momentY += sign * m * c.y[i];
+            }
+            assertEquals(1, upperShare, 1e-12, "case " + trial);
+            assertEquals(1, lowerShare, 1e-12, "case " + trial);
+            assertEquals(0, momentX, 1e-9, "case " + trial);
+            assertEquals(0, momentY, 1e-9, "case " + trial);
+            assertEquals(gap.width(), bound, 1e-10, "duality gap in case " + trial);
+            for (int i = 0; i < c.x.length; i++) {
+                assertTrue(gap.upper().at(c.x[i], c.y[i]) <= c.top[i] + 1e-10, "top in case " + trial);
+                assertTrue(gap.lower().at(c.x[i], c.y[i]) >= c.under[i] - 1e-10, "underside in case " + trial);
+            }
+        }
+    }
+
+    @Test
+    void startingFromAnEarlierAnswerChangesNothingButTheSteps() {
+        SplittableRandom random = new SplittableRandom(20260104);
+        int cold = 0;
+        int warm = 0;
+        for (int trial = 0; trial < 200; trial++) {
+            Cloud c = Cloud.random(random);
+            WidestGap program = WidestGap.over(c.x, c.y, c.x, c.y);
+            Gap first = program.between(c.top, c.under);
+            double[] moved = Arrays.stream(c.top).map(z -> z + random.nextDouble(-0.1, 0.1)).toArray();
+
+            Gap again = program.between(moved, c.under, first);
+            Gap fresh = program.between(moved, c.under);
+
+            assertEquals(fresh.width(), again.width(), 1e-10, "case " + trial);
+            cold += fresh.steps();
+            warm += again.steps();
+        }
+        assertTrue(warm < cold, warm + " steps warm, " + cold + " cold");
+    }
+
+    @Test
+    void orderOfThePointsDoesNotMatter() {
+        SplittableRandom random = new SplittableRandom(20260105);
+        for (int trial = 0; trial < 100; trial++) {
+            Cloud c = Cloud.random(random);
+
+            double there = WidestGap.minimumZone(c.x, c.y, c.top).width();
+            double back = WidestGap.minimumZone(reversed(c.x), reversed(c.y), reversed(c.top)).width();
+
+            assertEquals(there, back, 1e-11, "case " + trial);
+        }
+    }
+
+    @Test
+    void addingAPlaneDoesNotChangeTheZone() {
+        SplittableRandom random = new SplittableRandom(20260106);
+        for (int trial = 0; trial < 100; trial++) {
+            Cloud c = Cloud.random(random);
+            Plane tilt = new Plane(random.nextDouble(-50, 50), random.nextDouble(-0.1, 0.1),
+                random.nextDouble(-0.1, 0.1));
+            double[] tilted = new double[c.top.length];
+            for (int i = 0; i < tilted.length; i++) {
+                tilted[i] = c.top[i] + tilt.at(c.x[i], c.y[i]);
+            }
+
+            assertEquals(WidestGap.minimumZone(c.x, c.y, c.top).width(),
+                WidestGap.minimumZone(c.x, c.y, tilted).width(), 1e-9, "case " + trial);
+        }
+    }
+
+    // Worked by hand. On the corners of a rectangle, z₁ − z₂ + z₃ − z₄ is zero for every plane, so no plane can
+    // leave all four residuals below |z₁ − z₂ + z₃ − z₄| / 4. One corner lifted by t therefore needs a zone t/2 wide.
+    @Test
+    void oneLiftedCornerNeedsHalfItsLift() {
+        double[] x = {0, 600, 600, 0};
+        double[] y = {0, 0, 200, 200};
+
+        assertEquals(1.5, WidestGap.minimumZone(x, y, new double[] {0, 0, 3, 0}).width(), 1e-12);
+    }
+
+    // Closed form: corners ±q off the mean plane; by the same identity the zone is 2q.
+    @Test
+    void pureTwistNeedsAZoneOfTwiceItsCorners() {
+        double[] x = {0, 900, 900, 0};
+        double[] y = {0, 0, 180, 180};
+
+        assertEquals(8, WidestGap.minimumZone(x, y, new double[] {4, -4, 4, -4}).width(), 1e-12);
+    }
+
+    // Closed form: z = s·(2x/L − 1)² runs from 0 to s; no tilt can help a symmetrical arc.
+    @Test
+    void pureBowNeedsAZoneOfItsRise() {
+        double[] x = new double[27];
+        double[] y = new double[27];
+        double[] z = new double[27];
+        for (int i = 0; i < 27; i++) {
+            x[i] = 100 * (i % 9);
+            y[i] = 90 * (i / 9);
+            z[i] = 2.5 * Math.pow(x[i] / 400 - 1, 2);
+        }
+
+        assertEquals(2.5, WidestGap.minimumZone(x, y, z).width(), 1e-12);
+    }
+
+    @Test
+    void tiltedPlaneHasNoZone() {
+        double[] x = {0, 700, 700, 0, 350};
+        double[] y = {0, 0, 200, 200, 50};
+        Plane tilt = new Plane(3, 0.01, -0.02);
+        double[] z = new double[5];
+        for (int i = 0; i < 5; i++) {
+            z[i] = tilt.at(x[i], y[i]);
+        }
+
+        assertEquals(0, WidestGap.minimumZone(x, y, z).width(), 1e-12);
+    }
+
+    // Identity: a board of one thickness T yields T − zone.
+    @Test
+    void oneThicknessYieldsItLessTheZone() {
+        SplittableRandom random = new SplittableRandom(20260107);
+        for (int trial = 0; trial < 200; trial++) {
+            Cloud c = Cloud.random(random);
+            double[] under = Arrays.stream(c.top).map(z -> z - 31.5).toArray();
+
+            assertEquals(31.5 - WidestGap.minimumZone(c.x, c.y, c.top).width(),
+                WidestGap.thickestSlab(c.x, c.y, c.top, under).width(), 1e-10, "case " + trial);
+        }
+    }
+
+    @Test
+    void pureTwistRestsOnTwoCornersWithHalfTheLoadEach() {
+        double[] x = {0, 900, 900, 0};
+        double[] y = {0, 0, 180, 180};
+
+        SupportingPlane pose = WidestGap.highestPlaneUnder(x, y, new double[] {4, -4, 4, -4}, 450, 90);
+
+        double[] shares = new double[4];
+        pose.contacts().forEach(contact -> shares[contact.index()] += contact.multiplier());
+        assertArrayEquals(new double[] {0, 0.5, 0, 0.5}, shares, 1e-12);
+    }
+
+    // Worked by hand: a load at a triangle's centroid is shared in thirds; at the middle of a side in halves.
+    @Test
+    void loadSharesAreThoseOfTheLever() {
+        double[] x = {0, 600, 0};
+        double[] y = {0, 0, 300};
+        double[] z = {1, 2, 3};
+
+        SupportingPlane pose = WidestGap.highestPlaneUnder(x, y, z, 200, 100);
+
+        assertEquals(3, pose.contacts().size());
+        pose.contacts().forEach(contact -> assertEquals(1.0 / 3, contact.multiplier(), 1e-12));
+        assertEquals(2, pose.plane().at(200, 100), 1e-12);
+    }
+
+    @Test
+    void oneRowOfPointsLeavesTheSlopeAcrossItAtZero() {
+        double[] along = {0, 300, 600};
+        double[] z = {1, 0, 1};
+
+        Zone straight = WidestGap.minimumZone(along, new double[] {40, 40, 40}, z);
+        Zone slanted = WidestGap.minimumZone(along, new double[] {0, 300, 600}, z);
+
+        assertEquals(1, straight.width(), 1e-12);
+        assertEquals(0, straight.middle().slopeY(), 1e-15);
+        assertEquals(1, slanted.width(), 1e-12);
+        assertEquals(slanted.middle().slopeX(), slanted.middle().slopeY(), 1e-15);
+    }
+
+    @Test
+    void onePointHasAZoneOfZeroAndLevelPlanes() {
+        Zone zone = WidestGap.minimumZone(new double[] {5}, new double[] {6}, new double[] {7});
+
+        assertEquals(new Plane(7, 0, 0), zone.middle());
+        assertEquals(0, zone.width());
+    }
+
+    @Test
+    void noPlaneIsHighestOutsideTheOutline() {
+        double[] x = {0, 600, 0};
+        double[] y = {0, 0, 300};
+
+        var refused = assertThrows(IllegalArgumentException.class,
+            () -> WidestGap.highestPlaneUnder(x, y, new double[3], 700, 100));
+
+        assertEquals("no plane is best: the place lies on or outside the outline of the points, or all points lie in"
+            + " one line", refused.getMessage());
+    }
+
+    @Test
+    void heightsThatAreNotNumbersAreRefused() {
+        double[] x = {0, 600, 0};
+        double[] y = {0, 0, 300};
+
+        assertThrows(IllegalArgumentException.class,
+            () -> WidestGap.minimumZone(x, y, new double[] {0, Double.NaN, 0}));
+        assertThrows(IllegalArgumentException.class,
+            () -> WidestGap.minimumZone(x, y, new double[] {0, Double.POSITIVE_INFINITY, 0}));
+        assertThrows(IllegalArgumentException.class, () -> WidestGap.minimumZone(x, y, new double[2]));
+    }
+
+    private static double[] reversed(double[] values) {
+        double[] reversed = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            reversed[i] = values[values.length - 1 - i];
+        }
+        return reversed;
+    }
+}
