@@ -1,0 +1,158 @@
+package outwind.board;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Puts a board together from its keys, from what is stated beside the file and from its table, and notes what is
+ * missing or does not agree.
+ */
+final class Assembly {
+
+    // Three points fix a plane; below that there is nothing to judge.
+    private static final int FEWEST_TOUCH_OFFS = 3;
+
+    private final Keys keys;
+    private final Given given;
+    private final Gauge gauge;
+    private final FaultList faults;
+
+    Assembly(Keys keys, Given given, Gauge gauge, FaultList faults) {
+        this.keys = keys;
+        this.given = given;
+        this.gauge = gauge;
+        this.faults = faults;
+    }
+
+    /** The board, or every fault found in the file. */
+    Board board(Sheet sheet, String defaultName) throws BadBoardFile {
+        OptionalDouble statedLength = stated(Key.LENGTH, Quantity.LENGTH, given.length());
+        OptionalDouble statedWidth = stated(Key.WIDTH, Quantity.WIDTH, given.width());
+        OptionalDouble thickness = stated(Key.THICKNESS, Quantity.THICKNESS, given.thickness());
+
+        Measurements measured = new Measurements(gauge, statedLength, statedWidth, faults);
+        if (Table.read(sheet, gauge.units(), measured, faults)) {
+            requireThickness(thickness, measured);
+            requireTouchOffs(measured);
+        }
+
+        List<String> remarks = new ArrayList<>();
+        remarkOnUnits(remarks);
+        boolean reachTells = sheet.delimiter() == Delimiter.SPACE;
+        OptionalDouble length = reachTells ? reach(Quantity.LENGTH, statedLength, measured, remarks) : statedLength;
+        OptionalDouble width = reachTells ? reach(Quantity.WIDTH, statedWidth, measured, remarks) : statedWidth;
+        requireSide(Key.LENGTH, Quantity.LENGTH, length, measured);
+        requireSide(Key.WIDTH, Quantity.WIDTH, width, measured);
+
+        OptionalDouble thickest = Board.thickest(thickness, measured.calipers());
+        Optional<String> name = keys.one(Key.BOARD, text -> Keys.text(Key.BOARD, text));
+        Optional<String> species = keys.one(Key.SPECIES, text -> Keys.text(Key.SPECIES, text));
+        OptionalDouble repeatability = size(Key.REPEATABILITY, Quantity.REPEATABILITY);
+        Optional<Price> price = keys.one(Key.PRICE, text -> Price.parse(text, gauge.decimalComma()));
+        OptionalDouble target = size(Key.TARGET, Quantity.TARGET);
+        OptionalDouble skim = optional(keys.one(Key.SKIM, text -> skim(text, thickest)));
+        Optional<Trim> trim = keys.one(Key.TRIM, text -> trim(text, length, width));
+        Optional<Underside> underside = keys.one(Key.UNDERSIDE, Underside::named);
+        Optional<Turned> turned = keys.one(Key.TURNED, Turned::named);
+        List<Defect> defects = keys.each(Key.DEFECT, text -> Defect.parse(text, gauge, length, width));
+
+        faults.throwIfAny();
+        return new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(), thickness,
+            species, repeatability, price, target, skim, trim.orElse(Trim.NONE), underside.orElse(Underside.ALIKE),
+            turned, defects, measured.readings(), measured.calipers(), remarks);
+    }
+
+    /** What the file says, or else what is stated beside it (mm). */
+    private OptionalDouble stated(Key key, Quantity quantity, OptionalDouble beside) {
+        return keys.has(key) ? size(key, quantity) : beside;
+    }
+
+    private OptionalDouble size(Key key, Quantity quantity) {
+        return optional(keys.one(key, text -> gauge.read(quantity, text)));
+    }
+
+    private void requireThickness(OptionalDouble thickness, Measurements measured) {
+        if (thickness.isEmpty() && !keys.has(Key.THICKNESS) && measured.calipered() == 0) {
+            faults.addForFile("the board's thickness", "nothing", "Add a line such as \"# thickness: "
+                + Quantity.THICKNESS.example(gauge.units())
+                + "\", or a column named thickness with at least one caliper reading.");
+        }
+    }
+
+    private void requireTouchOffs(Measurements measured) {
+        if (measured.touchedOnA() < FEWEST_TOUCH_OFFS) {
+            faults.addForFile("at least " + FEWEST_TOUCH_OFFS + " touch-offs on face A",
+                String.valueOf(measured.touchedOnA()),
+                "Touch off more points: fewer than three fix no plane, so there is nothing to judge.");
+        }
+    }
+
+    private void remarkOnUnits(List<String> remarks) {
+        if (!keys.has(Key.UNITS) && given.units().isEmpty()) {
+            remarks.add("No units are stated: bare numbers are read in " + gauge.units().symbol() + ".");
+        }
+    }
+
+    /**
+     * The stated size, or else how far the readings reach along that side, said in a remark. Readings that begin below
+     * 0 show that the board's corner is not the origin, so that their reach tells nothing.
+     */
+    private OptionalDouble reach(Quantity side, OptionalDouble stated, Measurements measured, List<String> remarks) {
+        DoubleSummaryStatistics places = places(side, measured);
+        if (stated.isPresent() || places.getMin() < 0 || !side.admits(places.getMax())) {
+            return stated;
+        }
+        remarks.add("No " + side.word() + " is stated: " + gauge.shown(places.getMax())
+            + " is taken, which is as far as the readings reach.");
+        return OptionalDouble.of(places.getMax());
+    }
+
+    private void requireSide(Key key, Quantity side, OptionalDouble known, Measurements measured) {
+        if (known.isEmpty() && !keys.has(key)) {
+            faults.addForFile("the board's " + side.word(), "nothing", "Add a line such as \"# " + key.word() + ": "
+                + side.example(gauge.units()) + "\"" + reachInWords(side, measured) + ".");
+        }
+    }
+
+    private String reachInWords(Quantity side, Measurements measured) {
+        DoubleSummaryStatistics places = places(side, measured);
+        return places.getCount() == 0 ? "" : "; the readings reach from " + axis(side) + " = "
+            + gauge.units().plain(places.getMin()) + " to " + gauge.shown(places.getMax());
+    }
+
+    private static String axis(Quantity side) {
+        return side == Quantity.LENGTH ? Quantity.X.word() : Quantity.Y.word();
+    }
+
+    private static DoubleSummaryStatistics places(Quantity side, Measurements measured) {
+        ToDoubleFunction<Reading> place = side == Quantity.LENGTH ? Reading::x : Reading::y;
+        return measured.readings().stream().filter(reading -> reading.face() != Face.BED)
+            .mapToDouble(place).summaryStatistics();
+    }
+
+    private double skim(String text, OptionalDouble thickest) {
+        double skim = gauge.read(Quantity.SKIM, text);
+        if (thickest.isPresent() && 2 * skim >= thickest.getAsDouble()) {
+            throw new BadValue("skim less than half the thickness of " + gauge.shown(thickest.getAsDouble()), text,
+                "The skim comes off both faces and must leave wood between them.");
+        }
+        return skim;
+    }
+
+    private Trim trim(String text, OptionalDouble length, OptionalDouble width) {
+        Trim trim = Trim.parse(text, gauge);
+        if (length.isPresent() && width.isPresent() && !trim.leavesWoodOf(length.getAsDouble(), width.getAsDouble())) {
+            throw new BadValue("trim that leaves wood of " + gauge.units().plain(length.getAsDouble()) + " x "
+                + gauge.shown(width.getAsDouble()), text, "The trim comes off each end and each edge; lessen it.");
+        }
+        return trim;
+    }
+
+    private static OptionalDouble optional(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+}

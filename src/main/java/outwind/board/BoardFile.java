@@ -1,0 +1,115 @@
+package outwind.board;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Reads a board from a text file: lines {@code # key: value} about the board, then a table of readings with named
+ * columns ({@code x,y,z}) or with the readings in its cells (corner cell {@code y\x}). A file named {@code .xyz} holds
+ * bare points x y z instead of the table.
+ */
+public final class BoardFile {
+
+    // Room for the most rows a table may have, at 64 characters each.
+    private static final long MOST_BYTES = 64L * Table.MOST_ROWS;
+
+    private BoardFile() { }
+
+    /**
+     * Reads a file. Faults name it as {@code file} does.
+     *
+     * @param given what is stated beside the file, for a file that does not say
+     * @throws IOException  if the file cannot be opened or read
+     * @throws BadBoardFile if it is no board file; holds every fault found
+     */
+    public static Board read(Path file, Given given) throws IOException, BadBoardFile {
+        FaultList faults = new FaultList(file.toString());
+        refuseOtherFormats(file.toString(), faults);
+        refuseSize(Files.size(file), faults);
+        faults.throwIfAny();
+        return parse(file.toString(), decode(Files.readAllBytes(file), faults), given);
+    }
+
+    /**
+     * Reads a file's text.
+     *
+     * @param fileName how faults name the file; its last part gives the board's name where the text states none
+     * @param text     the file's content, with or without a byte order mark
+     * @param given    what is stated beside the file, for a file that does not say
+     * @throws BadBoardFile if it is no board file; holds every fault found
+     */
+    public static Board parse(String fileName, String text, Given given) throws BadBoardFile {
+        FaultList faults = new FaultList(fileName);
+        refuseOtherFormats(fileName, faults);
+        List<Line> lines = Line.split(text, faults);
+        // Lines that are no text cannot be trusted to be split into cells.
+        faults.throwIfAny();
+
+        Sheet sheet = isOfType(fileName, ".xyz") ? Sheet.ofPoints(lines) : Sheet.ofTable(lines);
+        Keys keys = Keys.in(sheet, faults);
+        Optional<Units> units = keys.one(Key.UNITS, Units::named);
+        if (units.isEmpty() && keys.has(Key.UNITS)) {
+            // Every other number hangs on the unit: faults found without it would mislead.
+            faults.throwIfAny();
+        }
+        Gauge gauge = new Gauge(units.or(given::units).orElse(Units.MILLIMETRES),
+            sheet.delimiter().allowsDecimalComma());
+        return new Assembly(keys, given, gauge, faults).board(sheet, boardName(fileName));
+    }
+
+    private static void refuseOtherFormats(String fileName, FaultList faults) throws BadBoardFile {
+        if (isOfType(fileName, ".ply")) {
+            faults.addForFile("a board file or an .xyz file", "a .ply scan",
+                "Scans of this type are not read yet: save the points as .xyz, one x y z on each line.");
+        }
+        faults.throwIfAny();
+    }
+
+    private static void refuseSize(long bytes, FaultList faults) {
+        if (bytes > MOST_BYTES) {
+            faults.addForFile("a file of at most " + MOST_BYTES + " bytes", bytes + " bytes",
+                "Thin out the scan, for instance to every tenth point.");
+        }
+    }
+
+    private static String decode(byte[] bytes, FaultList faults) throws BadBoardFile {
+        ByteBuffer encoded = ByteBuffer.wrap(bytes);
+        CharBuffer decoded = CharBuffer.allocate(bytes.length);
+        CoderResult result = StandardCharsets.UTF_8.newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT)
+            .decode(encoded, decoded, true);
+        String text = decoded.flip().toString();
+        if (result.isError()) {
+            // The decoder stops at the first byte it cannot read, behind the text it could.
+            List<Line> lines = Line.split(text, new FaultList(""));
+            Line last = lines.get(lines.size() - 1);
+            faults.add(last.number(), last.text().length() + 1, "text in UTF-8",
+                String.format(Locale.ROOT, "the byte 0x%02X", bytes[encoded.position()]),
+                "Save the file as UTF-8; a spreadsheet calls it \"CSV UTF-8\".");
+            faults.throwIfAny();
+        }
+        return text;
+    }
+
+    private static boolean isOfType(String fileName, String extension) {
+        return fileName.toLowerCase(Locale.ROOT).endsWith(extension);
+    }
+
+    /** The file's name without folders and extension. */
+    private static String boardName(String fileName) {
+        String name = fileName.substring(Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\')) + 1);
+        int dot = name.lastIndexOf('.');
+        String bare = dot > 0 ? name.substring(0, dot) : name;
+        return bare.isBlank() ? "board" : bare;
+    }
+}

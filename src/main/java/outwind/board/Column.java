@@ -1,0 +1,24 @@
+package outwind.board;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A column that a table may have. */
+enum Column {
+    X, Y, Z, THICKNESS, FACE, NOTE;
+
+    /** The column of that name, in any case. */
+    static Optional<Column> find(String name) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        return Arrays.stream(values()).filter(column -> column.word().equals(lower)).findFirst();
+    }
+
+    String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    boolean isLength() {
+        return this != FACE && this != NOTE;
+    }
+}

@@ -1,0 +1,49 @@
+package outwind.board;
+
+import java.util.OptionalDouble;
+
+/**
+ * Reads the numbers of one file, all in the same unit and with the same decimal mark.
+ *
+ * @param units        unit of a bare number
+ * @param decimalComma whether a decimal comma is accepted as well as a point
+ */
+record Gauge(Units units, boolean decimalComma) {
+
+    /** The quantity's value (mm). */
+    double read(Quantity quantity, String text) {
+        return read(quantity, text, "Type a number such as " + quantity.example(units) + ".");
+    }
+
+    /** The quantity's value (mm) from a cell that may as well be empty; {@code whenEmpty} says what empty means. */
+    double readTouched(Quantity quantity, String text, String whenEmpty) {
+        return read(quantity, text, "Type a number such as " + quantity.example(units)
+            + ", or leave the cell empty if " + whenEmpty + ".");
+    }
+
+    /** The place (mm) of something that must lie between 0 and {@code limit}, as far as that is known. */
+    double readOnBoard(Quantity place, String text, Quantity side, OptionalDouble limit) {
+        double value = read(place, text);
+        if (limit.isPresent() && (value < 0 || value > limit.getAsDouble())) {
+            throw new BadValue(place.word() + " from 0 to " + shown(limit.getAsDouble()), text,
+                "This lies off the board: correct the " + place.word() + ", or the " + side.word()
+                    + " if the board is larger.");
+        }
+        return value;
+    }
+
+    /** A length in mm as a person reads it on this board, with its unit. */
+    String shown(double length) {
+        return units.plain(length) + " " + units.symbol();
+    }
+
+    private double read(Quantity quantity, String text, String mend) {
+        double value = Length.read(text, units, decimalComma).orElseThrow(() -> new BadValue(
+            quantity.word() + " in " + units.symbol(), text, Length.slip(text, units, decimalComma).orElse(mend)));
+        if (!quantity.admits(value)) {
+            throw new BadValue(quantity.word() + " " + quantity.range(units), text,
+                "Check the number and its unit; a bare number is read in " + units.symbol() + " here.");
+        }
+        return value;
+    }
+}

@@ -1,0 +1,24 @@
+package outwind.board;
+
+import java.util.Objects;
+
+/**
+ * One touch-off.
+ *
+ * @param x    place along the grain (mm)
+ * @param y    place across (mm)
+ * @param z    height (mm), positive up
+ * @param face what was touched
+ * @param note what the person wrote beside it; may be empty
+ * @param line line of the file it came from, 1-based
+ */
+public record Reading(double x, double y, double z, Face face, String note, int line) {
+
+    public Reading {
+        Quantity.X.require(x);
+        Quantity.Y.require(y);
+        Quantity.Z.require(z);
+        Objects.requireNonNull(face, "face");
+        Objects.requireNonNull(note, "note");
+    }
+}
