@@ -61,9 +61,17 @@ final class Assembly {
         List<Defect> defects = keys.each(Key.DEFECT, text -> Defect.parse(text, gauge, length, width));
 
         faults.throwIfAny();
-        return new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(), thickness,
+        Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(), thickness,
             species, repeatability, price, target, skim, trim.orElse(Trim.NONE), underside.orElse(Underside.ALIKE),
             turned, defects, measured.readings(), measured.calipers(), remarks);
+        requireTie(board);
+        return board;
+    }
+
+    private void requireTie(Board board) throws BadBoardFile {
+        board.missingTie().ifPresent(missing -> faults.addForFile("face B tied to face A", "too little for that",
+            Character.toUpperCase(missing.charAt(0)) + missing.substring(1) + "."));
+        faults.throwIfAny();
     }
 
     /** What the file says, or else what is stated beside it (mm). */

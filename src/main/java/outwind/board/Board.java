@@ -1,5 +1,6 @@
 package outwind.board;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -31,6 +32,8 @@ public record Board(String name, Units units, double length, double width, Optio
         Optional<String> species, OptionalDouble repeatability, Optional<Price> price, OptionalDouble target,
         OptionalDouble skim, Trim trim, Underside underside, Optional<Turned> turned, List<Defect> defects,
         List<Reading> readings, List<CaliperReading> calipers, List<String> remarks) {
+
+    private static final int FEWEST_TO_TIE = 3;
 
     public Board {
         require(!name.isBlank(), "board needs a name");
@@ -72,6 +75,67 @@ public record Board(String name, Units units, double length, double width, Optio
     public Board withSkim(double newSkim) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target,
             OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks);
+    }
+
+    /** This board with other touch-offs in place of its own. */
+    public Board withReadings(List<Reading> others) {
+        return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            underside, turned, defects, others, calipers, remarks);
+    }
+
+    /** This board with face B as it was read in a file of its own, and how it was turned over for that. */
+    public Board withFaceB(List<Reading> faceB, Turned turnedOver) {
+        List<Reading> all = new ArrayList<>(readings);
+        faceB.forEach(r -> all.add(new Reading(r.x(), r.y(), r.z(), Face.B, r.note(), 0)));
+        return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            underside, Optional.of(turnedOver), defects, all, calipers, remarks);
+    }
+
+    /**
+     * What readings on face B lack to be tied to face A, as a sentence; empty if they lack nothing or there are none.
+     * The board lay otherwise when face B was touched: how high and how tilted, three caliper readings tell that do
+     * not lie in one line.
+     */
+    public Optional<String> missingTie() {
+        int onB = readingsOf(Face.B).size();
+        if (onB == 0) {
+            return Optional.empty();
+        }
+        if (turned.isEmpty()) {
+            return Optional.of("readings on face B need to know how the board was turned over: add \"# turned: along\""
+                + " or \"# turned: end over end\"");
+        }
+        if (onB < FEWEST_TO_TIE) {
+            return Optional.of("face B has " + onB + " touch-offs; it takes " + (FEWEST_TO_TIE - onB) + " more");
+        }
+        if (calipers.size() < FEWEST_TO_TIE) {
+            return Optional.of("face B is tied to face A by caliper readings, and there are " + calipers.size()
+                + "; it takes " + (FEWEST_TO_TIE - calipers.size()) + " more, not all in one line");
+        }
+        return calipersLieInLine() ? Optional.of("the caliper readings that should tie face B to face A lie in one line;"
+            + " it takes 1 more beside that line") : Optional.empty();
+    }
+
+    private boolean calipersLieInLine() {
+        CaliperReading first = calipers.get(0);
+        for (CaliperReading second : calipers) {
+            for (CaliperReading third : calipers) {
+                double area = (second.x() - first.x()) * (third.y() - first.y())
+                    - (third.x() - first.x()) * (second.y() - first.y());
+                // Beside a line by less than a hundredth of the board, a caliper reading says nothing of the tilt.
+                if (Math.abs(area) > 0.01 * length * width) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** This board without what was read on one line of its file; see {@link Reading#line}. */
+    public Board without(int line) {
+        return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            underside, turned, defects, readings.stream().filter(reading -> reading.line() != line).toList(),
+            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks);
     }
 
     /** The stated thickness (mm), or else the thickest caliper reading; empty if there is neither. */

@@ -59,6 +59,11 @@ final class Measurements {
             faults.add(thickness, "no thickness in a row of the bed", "Leave the cell empty, or correct the face.");
             return;
         }
+        if (face == Face.B) {
+            faults.add(thickness, "no thickness in a row of face B",
+                "Write caliper readings in rows of face A, at the places as they lie on face A.");
+            return;
+        }
         Optional<Double> measured = faults.read(thickness,
             text -> gauge.readTouched(Quantity.THICKNESS, text, "it was not measured there"));
         if (x.isPresent() && y.isPresent() && measured.isPresent()) {

@@ -21,4 +21,9 @@ public record Reading(double x, double y, double z, Face face, String note, int 
         Objects.requireNonNull(face, "face");
         Objects.requireNonNull(note, "note");
     }
+
+    /** This touch-off with another height (mm). */
+    public Reading withHeight(double height) {
+        return new Reading(x, y, height, face, note, line);
+    }
 }

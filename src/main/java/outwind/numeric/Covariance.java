@@ -1,16 +1,12 @@
 package outwind.numeric;
 
-/** How alike a random field is at two places, told from the offset between them. */
+/** How alike a random field is at two places. */
 @FunctionalInterface
 public interface Covariance {
 
     /**
-     * Covariance of the field at two places.
-     *
-     * @param dx offset along x
-     * @param dy offset along y
-     * @return the covariance, in squared units of the field; greatest at no offset, the same for an offset and its
-     *     reverse
+     * Covariance of the field at ({@code x1}, {@code y1}) and ({@code x2}, {@code y2}), in squared units of the field;
+     * the same with the places exchanged.
      */
-    double between(double dx, double dy);
+    double between(double x1, double y1, double x2, double y2);
 }

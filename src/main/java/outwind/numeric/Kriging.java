@@ -92,7 +92,7 @@ public final class Kriging {
         DMatrixRMaj k = new DMatrixRMaj(n, n);
         for (int i = 0; i < n; i++) {
             for (int j = 0; j <= i; j++) {
-                double value = covariance.between(x[i] - x[j], y[i] - y[j]);
+                double value = covariance.between(x[i], y[i], x[j], y[j]);
                 k.set(i, j, value);
                 k.set(j, i, value);
             }
@@ -139,7 +139,7 @@ public final class Kriging {
             sum += trendAt[j] * coefficients[j];
         }
         for (int i = 0; i < x.length; i++) {
-            sum += weights[i] * covariance.between(x[i] - atX, y[i] - atY);
+            sum += weights[i] * covariance.between(x[i], y[i], atX, atY);
         }
         return sum;
     }
@@ -164,7 +164,7 @@ public final class Kriging {
         DMatrixRMaj cross = new DMatrixRMaj(n, m);
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < m; j++) {
-                cross.set(i, j, covariance.between(x[i] - atX[j], y[i] - atY[j]));
+                cross.set(i, j, covariance.between(x[i], y[i], atX[j], atY[j]));
             }
         }
         TriangularSolver_DDRM.solveL(lower.data, cross.data, n, m);
@@ -184,7 +184,7 @@ public final class Kriging {
         CommonOps_DDRM.multInner(q, unsure);
         for (int i = 0; i < m; i++) {
             for (int j = 0; j <= i; j++) {
-                result[i][j] = covariance.between(atX[i] - atX[j], atY[i] - atY[j]) - explained.get(i, j)
+                result[i][j] = covariance.between(atX[i], atY[i], atX[j], atY[j]) - explained.get(i, j)
                     + unsure.get(i, j);
                 result[j][i] = result[i][j];
             }

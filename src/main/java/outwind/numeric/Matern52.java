@@ -18,9 +18,9 @@ package outwind.numeric;
 public record Matern52(double variance, double rangeX, double rangeY) implements Covariance {
 
     @Override
-    public double between(double dx, double dy) {
-        double u = dx / rangeX;
-        double v = dy / rangeY;
+    public double between(double x1, double y1, double x2, double y2) {
+        double u = (x1 - x2) / rangeX;
+        double v = (y1 - y2) / rangeY;
         double h = Math.sqrt(5 * (u * u + v * v));
         return variance * (1 + h + h * h / 3) * Math.exp(-h);
     }

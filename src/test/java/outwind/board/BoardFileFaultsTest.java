@@ -196,6 +196,9 @@ class BoardFileFaultsTest {
             table("face B off the board", "x,y,z,face\n15,20,1,\n500,20,1,\n15,180,1,\n1001,20,1,B\n", """
                 t.csv:8:1: expected x from 0 to 1000 mm but found "1001"
                   This lies off the board: correct the x, or the length if the board is larger."""),
+            table("thickness in face B", "x,y,z,face,thickness\n15,20,1,,\n5,20,1,,\n15,180,1,,\n9,2,0,B,30\n", """
+                t.csv:8:9: expected no thickness in a row of face B but found "30"
+                  Write caliper readings in rows of face A, at the places as they lie on face A."""),
             table("thickness of the bed", "x,y,z,face,thickness\n15,20,1,,\n5,20,1,,\n15,180,1,,\n-9,2,0,bed,30\n", """
                 t.csv:8:12: expected no thickness in a row of the bed but found "30"
                   Leave the cell empty, or correct the face."""),

@@ -99,24 +99,29 @@ class BoardFileTest {
         Board board = parse("""
             # length: 1000
             # width: 200
+            # turned: along
             Note,Z (mm),thickness mm,Y[mm],face,X
             "knot, ""loose\""",-0.4,31,20,a,15
-            ,-1.1,,20,,500
-            ,0.2,30.5,180,B,985
+            ,-1.1,30.5,20,,500
+            ,0.2,,180,B,985
             ,-31,,-60,bed,-50
-            ,,30,100,,500
+            ,,30,180,,500
             end,0.3,,180,A,15
+            ,0.1,,20,B,985
+            ,0,,20,B,15
             not touched,,,180,,500
             """);
 
         assertEquals(List.of(
-            new Reading(15, 20, -0.4, Face.A, "knot, \"loose\"", 4),
-            onA(500, 20, -1.1, 5),
-            new Reading(985, 180, 0.2, Face.B, "", 6),
-            new Reading(-50, -60, -31, Face.BED, "", 7),
-            new Reading(15, 180, 0.3, Face.A, "end", 9)), board.readings());
-        assertEquals(List.of(new CaliperReading(15, 20, 31, 4), new CaliperReading(985, 180, 30.5, 6),
-            new CaliperReading(500, 100, 30, 8)), board.calipers());
+            new Reading(15, 20, -0.4, Face.A, "knot, \"loose\"", 5),
+            onA(500, 20, -1.1, 6),
+            new Reading(985, 180, 0.2, Face.B, "", 7),
+            new Reading(-50, -60, -31, Face.BED, "", 8),
+            new Reading(15, 180, 0.3, Face.A, "end", 10),
+            new Reading(985, 20, 0.1, Face.B, "", 11),
+            new Reading(15, 20, 0, Face.B, "", 12)), board.readings());
+        assertEquals(List.of(new CaliperReading(15, 20, 31, 5), new CaliperReading(500, 20, 30.5, 6),
+            new CaliperReading(500, 180, 30, 9)), board.calipers());
         assertEquals(OptionalDouble.empty(), board.thickness());
     }
 

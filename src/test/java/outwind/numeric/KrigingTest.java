@@ -32,8 +32,8 @@ class KrigingTest {
     }
 
     private static Covariance covariance(String model, double sill, double range) {
-        return (dx, dy) -> {
-            double h = Math.hypot(dx, dy) / range;
+        return (x1, y1, x2, y2) -> {
+            double h = Math.hypot(x1 - x2, y1 - y2) / range;
             return sill * switch (model) {
                 case "Exp" -> Math.exp(-h);
                 case "Gau" -> Math.exp(-h * h);
@@ -124,9 +124,8 @@ class KrigingTest {
         assertEquals(12, checked);
     }
 
-    // scikit-learn has no trend and takes the mean off first; a constant known exactly is a trend column whose
-    // uncertainty vanishes, so compare with a process of the same kernel and huge certainty: z centred and the trend
-    // replaced by none. Kriging asks for one column at least; a column of zeros but for a tiny step carries nothing.
+    // scikit-learn has no trend. Kriging asks for one column at least: it is given one that is zero but at a place so
+    // far away that it tells nothing of the others; what that adds to log|K| comes off again with log|A|.
     @Test
     void matern52MatchesScikitLearn() {
         ReferenceTable sklearn = ReferenceTable.read("/kriging/gpr_sklearn.csv");
@@ -141,7 +140,6 @@ class KrigingTest {
             double noise = Double.parseDouble(row[4]);
             double mean = Arrays.stream(field.z).average().orElseThrow();
             int n = field.z.length;
-            // One place so far away that it tells nothing of the others, and holds the only trend.
             double[] x = Arrays.copyOf(field.x, n + 1);
             double[] y = Arrays.copyOf(field.y, n + 1);
             double[] z = Arrays.copyOf(Arrays.stream(field.z).map(value -> value - mean).toArray(), n + 1);
@@ -156,10 +154,9 @@ class KrigingTest {
             double atX = Double.parseDouble(row[5]);
             double atY = Double.parseDouble(row[6]);
             double spread = Math.sqrt(variance);
-            assertEquals(Double.parseDouble(row[7]) - 0, kriging.mean(atX, atY, new double[1]) + mean, 1e-8 * spread);
+            assertEquals(Double.parseDouble(row[7]), kriging.mean(atX, atY, new double[1]) + mean, 1e-8 * spread);
             assertEquals(Double.parseDouble(row[8]),
                 Math.sqrt(kriging.variance(atX, atY, new double[1]) + noise), 1e-8 * spread);
-            // The far place adds −½·log K to log|K| and gives it back through log|A|.
             assertEquals(Double.parseDouble(row[9]), kriging.restrictedLogLikelihood(), 1e-8);
             checked++;
         }

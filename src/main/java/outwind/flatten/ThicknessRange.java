@@ -1,0 +1,54 @@
+package outwind.flatten;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+
+/**
+ * Finished thickness with how sure it is, from boards that the readings leave possible.
+ *
+ * @param sorted finished thickness of each possible board after skims (mm), ascending
+ */
+public record ThicknessRange(double[] sorted) {
+
+    static ThicknessRange of(double[] thicknesses) {
+        double[] sorted = thicknesses.clone();
+        Arrays.sort(sorted);
+        return new ThicknessRange(sorted);
+    }
+
+    /** As likely thicker as thinner (mm). */
+    public double median() {
+        return quantile(0.5);
+    }
+
+    /** One board in twenty comes out thinner (mm). */
+    public double low() {
+        return quantile(0.05);
+    }
+
+    /** One board in twenty comes out thicker (mm). */
+    public double high() {
+        return quantile(0.95);
+    }
+
+    /**
+     * The thickness that a share of the possible boards stays under (mm); between two boards, in proportion.
+     *
+     * @param share 0 to 1
+     */
+    public double quantile(double share) {
+        double at = share * (sorted.length - 1);
+        int below = (int) at;
+        int above = Math.min(below + 1, sorted.length - 1);
+        return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
+    }
+
+    /** Share of the possible boards that make a target (mm). */
+    public double chanceOf(double target) {
+        int below = 0;
+        while (below < sorted.length && sorted[below] < target) {
+            below++;
+        }
+        return 1 - below / (double) sorted.length;
+    }
+}

@@ -1,0 +1,118 @@
+package outwind.stock;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import outwind.board.Board;
+import outwind.cutting.Cutter;
+import outwind.cutting.CuttingPlan;
+import outwind.flatten.NextReading;
+import outwind.flatten.PlaneName;
+import outwind.flatten.Planes;
+import outwind.flatten.ReadingsAlone;
+import outwind.flatten.Simulation;
+import outwind.flatten.ThicknessRange;
+import outwind.flatten.Verdict;
+import outwind.numeric.Plane;
+import outwind.setup.RestingPose;
+import outwind.setup.Setup;
+import outwind.surface.Bed;
+import outwind.surface.Fits;
+import outwind.surface.MeasuredShape;
+import outwind.surface.Places;
+import outwind.surface.Region;
+import outwind.surface.SampledBoard;
+import outwind.surface.Warp;
+
+/**
+ * One board judged: what was read, what it means, how to set it down and how to cut it.
+ *
+ * @param board    what was measured
+ * @param request  what was asked for
+ * @param fits     trends of face A
+ * @param warp     twist, bow and cup
+ * @param shape    both faces everywhere, and how sure they are
+ * @param whole    both faces as they most likely are, over the whole board
+ * @param readings what the readings alone say
+ * @param planes   the reference planes compared, on the most likely faces
+ * @param outlook  finished thickness over the boards that the readings leave possible
+ * @param verdict  will it finish at the target
+ * @param doubts   readings that look wrong
+ * @param next     places worth touching off next, the best first
+ * @param pose     how the board lies if nobody holds it
+ * @param asItLies how to hold it as it was touched off
+ * @param levelled how to hold it so that the thickest board comes out
+ * @param cuts     both cuts, for the plane that was chosen
+ */
+public record Judgement(Board board, Request request, Fits fits, Warp warp, MeasuredShape shape, SampledBoard whole,
+                        ReadingsAlone readings, Planes planes, Simulation outlook, Verdict verdict,
+                        List<Doubt> doubts, List<NextReading> next, RestingPose pose, Setup asItLies, Setup levelled,
+                        CuttingPlan cuts) {
+
+    /** More places than anybody walks back for. */
+    private static final int MOST_NEXT = 3;
+
+    /** Where more readings than this look wrong, the board had better be touched off anew. */
+    private static final int MOST_DOUBTS = 3;
+
+    public Judgement {
+        doubts = List.copyOf(doubts);
+        next = List.copyOf(next);
+    }
+
+    /** Judges a board with the target and skim that it states. */
+    public static Judgement of(Board measured, Request request) {
+        Board board = Bed.measuredFrom(measured);
+        double skim = request.skim();
+        Fits fits = Fits.of(board);
+        MeasuredShape shape = MeasuredShape.of(board);
+        Region region = Region.kept(board);
+        SampledBoard whole = SampledBoard.of(shape, Places.fine(board, Region.whole(board)));
+        SampledBoard kept = SampledBoard.of(shape, Places.fine(board, region));
+
+        Simulation outlook = Simulation.of(shape, region, skim, request.seed());
+        Verdict verdict = verdict(outlook.levelled(), board.target());
+        boolean liesWell = verdict(outlook.asItLies(), board.target()) == Verdict.YES;
+        Planes planes = Planes.compare(whole, kept, region, fits, skim, liesWell);
+
+        Setup asItLies = Setup.parallelTo(new Plane(0, 0, 0), board, shape, whole);
+        Setup levelled = Setup.parallelTo(planes.best().slab().faceA(), board, shape, whole);
+        boolean lifts = planes.chosen().name() != PlaneName.AS_IT_LIES;
+        CuttingPlan cuts = CuttingPlan.of(planes.chosen().slab(), lifts ? levelled : asItLies, whole, kept,
+            board.target(), request.cutter());
+        List<Doubt> doubts = shape.suspects(MOST_DOUBTS).stream()
+            .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(board.without(suspect.reading().line())),
+                region, skim, request.seed()).levelled()))
+            .toList();
+        List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), shape.noise().deviation(),
+            MOST_NEXT);
+        return new Judgement(board, request, fits, Warp.of(board, fits), shape, whole,
+            ReadingsAlone.of(board, shape, skim), planes, outlook, verdict, doubts, next, RestingPose.of(whole),
+            asItLies, levelled, cuts);
+    }
+
+    private static Verdict verdict(ThicknessRange range, OptionalDouble target) {
+        return target.isPresent() ? Verdict.of(range.chanceOf(target.getAsDouble())) : Verdict.NONE;
+    }
+
+    /** True if the board is to be lifted with shims so that the thickest board comes out. */
+    public boolean lifts() {
+        return planes.chosen().name() != PlaneName.AS_IT_LIES;
+    }
+
+    /** How to hold the board for face A. */
+    public Setup setup() {
+        return lifts() ? levelled : asItLies;
+    }
+
+    /** Chance of the target if the board is levelled, 0 to 1; empty if no target was given. */
+    public OptionalDouble chance() {
+        return chanceOn(outlook.levelled());
+    }
+
+    /** Chance of the target in a range, 0 to 1; empty if no target was given. */
+    public OptionalDouble chanceOn(ThicknessRange range) {
+        return board.target().isPresent()
+            ? OptionalDouble.of(range.chanceOf(board.target().getAsDouble()))
+            : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,33 @@
+package outwind.surface;
+
+import java.util.List;
+import java.util.Optional;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Reading;
+
+/**
+ * The three trends through the readings of face A, and whether each tells more than the one before.
+ *
+ * @param plane   flat
+ * @param twisted flat but for twist
+ * @param curved  with twist, bow and cup
+ * @param twist   does twist tell more than a plane; empty if that cannot be judged
+ * @param curve   do bow and cup tell more than twist alone; empty if that cannot be judged
+ */
+public record Fits(TrendFit plane, TrendFit twisted, TrendFit curved, Optional<NestedTest> twist,
+                   Optional<NestedTest> curve) {
+
+    public static Fits of(Board board) {
+        List<Reading> readings = board.readingsOf(Face.A);
+        TrendFit plane = TrendFit.of(TrendModel.PLANE, readings, board.length(), board.width());
+        TrendFit twisted = TrendFit.of(TrendModel.TWISTED, readings, board.length(), board.width());
+        TrendFit curved = TrendFit.of(TrendModel.CURVED, readings, board.length(), board.width());
+        return new Fits(plane, twisted, curved, NestedTest.of(plane, twisted), NestedTest.of(twisted, curved));
+    }
+
+    /** All three, the simplest first. */
+    public List<TrendFit> all() {
+        return List.of(plane, twisted, curved);
+    }
+}

@@ -1,0 +1,150 @@
+package outwind.surface;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Reading;
+import outwind.board.Underside;
+
+/**
+ * Both faces as the readings tell them: face A by kriging, the underside from what is known of it.
+ *
+ * <ul>
+ * <li>Readings on face B: the underside is kriged through them and tied to face A by caliper readings.
+ * <li>{@code underside: flat}: the underside lies on the bed; where the bed was touched off, on that, else one mean
+ *     thickness below the mean of the readings.
+ * <li>{@code underside: alike}: the underside lies the thickness below face A: as kriged through caliper readings, or
+ *     the one stated.
+ * </ul>
+ */
+public final class MeasuredShape implements BoardShape {
+
+    /** Fewer readings than the curved trend has terms foretell nothing about each other. */
+    private static final int FEWEST_FORETELLING = 7;
+
+    private final Board board;
+    private final TouchOffNoise noise;
+    private final KrigedField top;
+    private final UndersideShape underside;
+
+    private MeasuredShape(Board board, TouchOffNoise noise, KrigedField top, UndersideShape underside) {
+        this.board = board;
+        this.noise = noise;
+        this.top = top;
+        this.underside = underside;
+    }
+
+    /**
+     * Learns both faces.
+     *
+     * @param board with readings on face A over the bed (see {@link Bed}), a thickness or thickness readings, and
+     *              whatever readings on face B need to be tied to them
+     */
+    public static MeasuredShape of(Board board) {
+        List<Reading> readings = board.readingsOf(Face.A);
+        TouchOffNoise noise = TouchOffNoise.of(board, readings);
+        double[] variance = new double[readings.size()];
+        Arrays.fill(variance, noise.deviation() * noise.deviation());
+        KrigedField top = KrigedField.of(new Observations(
+            readings.stream().mapToDouble(Reading::x).toArray(),
+            readings.stream().mapToDouble(Reading::y).toArray(),
+            readings.stream().mapToDouble(Reading::z).toArray(), variance),
+            TrendModel.CURVED, Prior.FACE, board.length(), board.width());
+        return new MeasuredShape(board, noise, top, underside(board, top));
+    }
+
+    private static UndersideShape underside(Board board, KrigedField top) {
+        if (!board.readingsOf(Face.B).isEmpty()) {
+            return TouchedUnderside.of(board, top);
+        }
+        if (board.underside() == Underside.ALIKE) {
+            return new UndersideByThickness(Thickness.of(board));
+        }
+        if (!board.readingsOf(Face.BED).isEmpty()) {
+            return new FlatUnderside(0);
+        }
+        Thickness thickness = Thickness.of(board);
+        return new FlatUnderside(board.readingsOf(Face.A).stream()
+            .mapToDouble(r -> r.z() - thickness.at(r.x(), r.y())).average().orElseThrow());
+    }
+
+    /** How far one touch-off may be from the face. */
+    public TouchOffNoise noise() {
+        return noise;
+    }
+
+    /**
+     * The reading on face A that goes least with the others, if one goes so little with them that it looks wrong; see
+     * {@link SuspectReading}.
+     */
+    Optional<SuspectReading> suspect() {
+        List<Reading> readings = board.readingsOf(Face.A);
+        List<KrigedField.Foretold> foretold = top.leavingOut();
+        double bound = SuspectReading.bound(readings.size());
+        return IntStream.range(0, readings.size())
+            .mapToObj(i -> new SuspectReading(readings.get(i), foretold.get(i).mean(), foretold.get(i).deviation()))
+            .filter(suspect -> Math.abs(suspect.standardised()) > bound)
+            .max(Comparator.comparingDouble(suspect -> Math.abs(suspect.standardised())));
+    }
+
+    /**
+     * Readings on face A that look wrong, the worst first. Each is found with those before it left out, because one
+     * misreading makes its neighbours look wrong as well.
+     *
+     * @param most how many at most
+     */
+    public List<SuspectReading> suspects(int most) {
+        List<SuspectReading> suspects = new ArrayList<>();
+        MeasuredShape rest = this;
+        while (suspects.size() < most && rest.board.readingsOf(Face.A).size() > FEWEST_FORETELLING) {
+            Optional<SuspectReading> worst = rest.suspect();
+            if (worst.isEmpty()) {
+                break;
+            }
+            suspects.add(worst.get());
+            rest = of(rest.board.without(worst.get().reading().line()));
+        }
+        return suspects;
+    }
+
+    @Override
+    public double topAt(double x, double y) {
+        return top.mean(x, y);
+    }
+
+    @Override
+    public double undersideAt(double x, double y) {
+        return underside.at(x, y, topAt(x, y));
+    }
+
+    @Override
+    public double topDeviationAt(double x, double y) {
+        return top.deviation(x, y);
+    }
+
+    @Override
+    public List<SampledBoard> draws(Places places, int count, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[][] anchors = underside.anchors();
+        double[] x = joined(places.x(), anchors[0]);
+        double[] y = joined(places.y(), anchors[1]);
+        double[][] tops = top.draws(x, y, count, random);
+        double[][] undersides = underside.draws(x, y, tops, random);
+        return IntStream.range(0, count)
+            .mapToObj(d -> new SampledBoard(places, Arrays.copyOf(tops[d], places.size()),
+                Arrays.copyOf(undersides[d], places.size())))
+            .toList();
+    }
+
+    private static double[] joined(double[] first, double[] second) {
+        double[] joined = Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, joined, first.length, second.length);
+        return joined;
+    }
+}

@@ -1,0 +1,69 @@
+package outwind.surface;
+
+import java.util.List;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Reading;
+
+/**
+ * Places on the board where its faces are looked at: a regular grid over a region, ends and edges included, perhaps
+ * followed by the places of readings.
+ *
+ * @param x      mm along the grain, length n
+ * @param y      mm across, length n
+ * @param weight share of the region's area (mm², trapezoid rule) on the grid and zero at readings, length n, so that
+ *               Σ weight·f is the integral of f
+ */
+public record Places(double[] x, double[] y, double[] weight) {
+
+    /** A twentyfourth of the length is closer than anybody touches off by hand. */
+    private static final int LINES_ALONG = 25;
+    private static final int LINES_ACROSS = 9;
+
+    /** A grid fine enough to judge the mean surface on, and the place of every reading on face A in the region. */
+    public static Places fine(Board board, Region region) {
+        List<Reading> readings = board.readingsOf(Face.A).stream()
+            .filter(reading -> region.holds(reading.x(), reading.y())).toList();
+        return grid(region, LINES_ALONG, LINES_ACROSS, readings);
+    }
+
+    /** A regular grid alone. */
+    public static Places grid(Region region, int along, int across) {
+        return grid(region, along, across, List.of());
+    }
+
+    private static Places grid(Region region, int along, int across, List<Reading> readings) {
+        int grid = along * across;
+        int n = grid + readings.size();
+        double[] x = new double[n];
+        double[] y = new double[n];
+        double[] weight = new double[n];
+        double cell = (region.x2() - region.x1()) * (region.y2() - region.y1()) / ((along - 1) * (across - 1));
+        for (int k = 0; k < grid; k++) {
+            int i = k % along;
+            int j = k / along;
+            x[k] = line(region.x1(), region.x2(), i, along);
+            y[k] = line(region.y1(), region.y2(), j, across);
+            weight[k] = cell * trapezoid(i, along) * trapezoid(j, across);
+        }
+        for (int k = grid; k < n; k++) {
+            x[k] = readings.get(k - grid).x();
+            y[k] = readings.get(k - grid).y();
+        }
+        return new Places(x, y, weight);
+    }
+
+    /** Line i of count, evenly spaced; the last one exactly at the far end. */
+    private static double line(double from, double to, int i, int count) {
+        return i == count - 1 ? to : from + (to - from) * i / (count - 1);
+    }
+
+    private static double trapezoid(int i, int count) {
+        return i == 0 || i == count - 1 ? 0.5 : 1;
+    }
+
+    /** Number of places. */
+    public int size() {
+        return x.length;
+    }
+}

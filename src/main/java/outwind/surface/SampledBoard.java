@@ -1,0 +1,69 @@
+package outwind.surface;
+
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import outwind.numeric.Plane;
+
+/**
+ * Both faces at one set of places.
+ *
+ * @param places    where
+ * @param top       height of face A (mm), length n
+ * @param underside height of the underside (mm), length n
+ */
+public record SampledBoard(Places places, double[] top, double[] underside) {
+
+    /** The faces as they most likely are. */
+    public static SampledBoard of(BoardShape shape, Places places) {
+        return new SampledBoard(places,
+            IntStream.range(0, places.size()).mapToDouble(k -> shape.topAt(places.x()[k], places.y()[k])).toArray(),
+            IntStream.range(0, places.size()).mapToDouble(k -> shape.undersideAt(places.x()[k], places.y()[k]))
+                .toArray());
+    }
+
+    /** Number of places. */
+    public int size() {
+        return places.size();
+    }
+
+    public double[] x() {
+        return places.x();
+    }
+
+    public double[] y() {
+        return places.y();
+    }
+
+    /** Integral over the region of a quantity known at each place (its unit times mm²). */
+    public double integral(IntToDoubleFunction quantity) {
+        double sum = 0;
+        for (int i = 0; i < size(); i++) {
+            sum += places.weight()[i] * quantity.applyAsDouble(i);
+        }
+        return sum;
+    }
+
+    /** Mean over the region of a quantity known at each place. */
+    public double mean(IntToDoubleFunction quantity) {
+        return integral(quantity) / integral(i -> 1);
+    }
+
+    /** Greatest value over the places of a quantity known at each. */
+    public double greatest(IntToDoubleFunction quantity) {
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < size(); i++) {
+            greatest = Math.max(greatest, quantity.applyAsDouble(i));
+        }
+        return greatest;
+    }
+
+    /** Height of face A above a plane at place {@code i} (mm). */
+    public double topAbove(Plane plane, int i) {
+        return top[i] - plane.at(x()[i], y()[i]);
+    }
+
+    /** Height of the underside above a plane at place {@code i} (mm). */
+    public double undersideAbove(Plane plane, int i) {
+        return underside[i] - plane.at(x()[i], y()[i]);
+    }
+}

@@ -1,0 +1,31 @@
+package outwind.surface;
+
+import org.apache.commons.math3.distribution.NormalDistribution;
+import outwind.board.Reading;
+
+/**
+ * A reading that does not go with the others.
+ *
+ * <pre>
+ *   standardised = (z − expected) / deviation,   suspect if |standardised| &gt; Φ⁻¹(1 − 0.05 / (2n))
+ * </pre>
+ * The bound is shared out over all n readings (Bonferroni), so that noise alone makes any reading of a board suspect
+ * in about one board of twenty.
+ *
+ * @param reading   what was read
+ * @param expected  what the other readings foretell there (mm)
+ * @param deviation standard deviation of the difference to expect (mm)
+ */
+public record SuspectReading(Reading reading, double expected, double deviation) {
+
+    private static final double FALSE_ALARMS = 0.05;
+
+    /** The difference in units of what is to be expected of it; positive where the reading is high. */
+    public double standardised() {
+        return (reading.z() - expected) / deviation;
+    }
+
+    static double bound(int readings) {
+        return new NormalDistribution(null, 0, 1).inverseCumulativeProbability(1 - FALSE_ALARMS / (2 * readings));
+    }
+}

@@ -1,0 +1,99 @@
+package outwind.surface;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import outwind.board.Board;
+import outwind.board.CaliperReading;
+import outwind.board.Face;
+import outwind.board.Reading;
+import outwind.board.Turned;
+import outwind.numeric.LeastSquares;
+
+/**
+ * An underside that was touched off as well, with the board turned over.
+ *
+ * <pre>
+ *   turned along:        (x, y) on face B is (x, W − y) on face A
+ *   turned end over end: (x, y) on face B is (L − x, y) on face A
+ *   underside(x, y) = −zB + a + b·x + c·y
+ * </pre>
+ * Height and tilt a, b, c are not in the readings, because the board lay otherwise when face B was touched. They come
+ * from the caliper readings, by least squares of top − thickness − (−zB). For a draw the calipers are drawn anew too.
+ */
+final class TouchedUnderside implements UndersideShape {
+
+    private final KrigedField mirrored;
+    private final List<CaliperReading> calipers;
+    private final Scaling scaling;
+    private final double[] likelyPlane;
+
+    private TouchedUnderside(KrigedField mirrored, List<CaliperReading> calipers, Scaling scaling, KrigedField top) {
+        this.mirrored = mirrored;
+        this.calipers = calipers;
+        this.scaling = scaling;
+        double[] gaps = calipers.stream()
+            .mapToDouble(c -> top.mean(c.x(), c.y()) - c.thickness() - mirrored.mean(c.x(), c.y())).toArray();
+        this.likelyPlane = plane(gaps);
+    }
+
+    /**
+     * @param board with readings on face B, how it was turned, and caliper readings that tie the faces
+     * @param top   face A
+     */
+    static TouchedUnderside of(Board board, KrigedField top) {
+        List<Reading> readings = board.readingsOf(Face.B);
+        boolean along = board.turned().orElseThrow() == Turned.ALONG;
+        double noise = TouchOffNoise.of(board, readings).deviation();
+        double[] variance = new double[readings.size()];
+        Arrays.fill(variance, noise * noise);
+        KrigedField mirrored = KrigedField.of(new Observations(
+            readings.stream().mapToDouble(r -> along ? r.x() : board.length() - r.x()).toArray(),
+            readings.stream().mapToDouble(r -> along ? board.width() - r.y() : r.y()).toArray(),
+            readings.stream().mapToDouble(r -> -r.z()).toArray(), variance),
+            TrendModel.CURVED, Prior.FACE, board.length(), board.width());
+        return new TouchedUnderside(mirrored, board.calipers(), Scaling.ofBoard(board.length(), board.width()), top);
+    }
+
+    /** Coefficients of 1, u, v through the gaps at the calipers, by least squares. */
+    private double[] plane(double[] gaps) {
+        double[][] design = new double[gaps.length][];
+        for (int i = 0; i < gaps.length; i++) {
+            design[i] = new double[] {1, scaling.u(calipers.get(i).x()), scaling.v(calipers.get(i).y())};
+        }
+        return LeastSquares.fit(design, gaps).coefficients();
+    }
+
+    private double planeAt(double[] plane, double x, double y) {
+        return plane[0] + plane[1] * scaling.u(x) + plane[2] * scaling.v(y);
+    }
+
+    @Override
+    public double at(double x, double y, double top) {
+        return mirrored.mean(x, y) + planeAt(likelyPlane, x, y);
+    }
+
+    @Override
+    public double[][] anchors() {
+        return new double[][] {calipers.stream().mapToDouble(CaliperReading::x).toArray(),
+            calipers.stream().mapToDouble(CaliperReading::y).toArray()};
+    }
+
+    @Override
+    public double[][] draws(double[] x, double[] y, double[][] tops, SplittableRandom random) {
+        double[][] draws = mirrored.draws(x, y, tops.length, random);
+        int first = x.length - calipers.size();
+        for (int d = 0; d < draws.length; d++) {
+            double[] gaps = new double[calipers.size()];
+            for (int i = 0; i < gaps.length; i++) {
+                gaps[i] = tops[d][first + i] - calipers.get(i).thickness() + random.nextGaussian(0, Thickness.CALIPER)
+                    - draws[d][first + i];
+            }
+            double[] plane = plane(gaps);
+            for (int i = 0; i < x.length; i++) {
+                draws[d][i] += planeAt(plane, x[i], y[i]);
+            }
+        }
+        return draws;
+    }
+}

@@ -1,0 +1,91 @@
+package outwind.surface;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import outwind.board.Reading;
+import outwind.numeric.LeastSquares;
+import outwind.numeric.LinearFit;
+
+/**
+ * A trend fitted to readings by least squares, told on raw x and y in mm.
+ *
+ * <p>The fit is computed on centred, scaled coordinates. Terms that the readings cannot tell from earlier ones are left
+ * out and named: three readings in a row show no slope across it, four corners show no bow.
+ *
+ * @param model  the shape asked for
+ * @param terms  the terms of it that the readings can see, in order
+ * @param unseen the terms that they cannot
+ * @param fit    coefficients of {@code terms} on raw x and y (mm), with their evidence
+ */
+public record TrendFit(TrendModel model, List<Term> terms, List<Term> unseen, LinearFit fit) {
+
+    /**
+     * Sine of the angle between a term and the span of earlier ones below which the readings are said not to show it.
+     * At 0.001 the coefficient would come out with a standard error a thousand times that of the reading.
+     */
+    private static final double LEAST_ANGLE = 1e-3;
+
+    public TrendFit {
+        terms = List.copyOf(terms);
+        unseen = List.copyOf(unseen);
+    }
+
+    /**
+     * Fits a trend.
+     *
+     * @param readings at least one
+     * @param length   length of the board (mm)
+     * @param width    width of the board (mm)
+     */
+    public static TrendFit of(TrendModel model, List<Reading> readings, double length, double width) {
+        double[] x = readings.stream().mapToDouble(Reading::x).toArray();
+        double[] y = readings.stream().mapToDouble(Reading::y).toArray();
+        double[] z = readings.stream().mapToDouble(Reading::z).toArray();
+        return of(model, x, y, z, length, width);
+    }
+
+    /** The same for heights {@code z} at places ({@code x}, {@code y}), three arrays of one length (mm). */
+    static TrendFit of(TrendModel model, double[] x, double[] y, double[] z, double length, double width) {
+        Scaling scaling = Scaling.ofBoard(length, width);
+        boolean[] seen = LeastSquares.independentColumns(design(model.terms(), x, y, scaling), LEAST_ANGLE);
+        List<Term> terms = new ArrayList<>();
+        List<Term> unseen = new ArrayList<>();
+        for (int j = 0; j < seen.length; j++) {
+            (seen[j] ? terms : unseen).add(model.terms().get(j));
+        }
+        LinearFit scaled = LeastSquares.fit(design(terms, x, y, scaling), z);
+        double[][] toRaw = new double[terms.size()][terms.size()];
+        for (int i = 0; i < toRaw.length; i++) {
+            for (int j = 0; j < toRaw.length; j++) {
+                toRaw[i][j] = terms.get(j).shareOf(terms.get(i), scaling);
+            }
+        }
+        return new TrendFit(model, terms, unseen, scaled.inTermsOf(toRaw));
+    }
+
+    private static double[][] design(List<Term> terms, double[] x, double[] y, Scaling scaling) {
+        double[][] design = new double[x.length][terms.size()];
+        for (int i = 0; i < x.length; i++) {
+            for (int j = 0; j < terms.size(); j++) {
+                design[i][j] = terms.get(j).at(scaling.u(x[i]), scaling.v(y[i]));
+            }
+        }
+        return design;
+    }
+
+    /** Height of the trend at ({@code x}, {@code y}) in mm. */
+    public double at(double x, double y) {
+        double sum = 0;
+        for (int j = 0; j < terms.size(); j++) {
+            sum += fit.coefficients()[j] * terms.get(j).at(x, y);
+        }
+        return sum;
+    }
+
+    /** Coefficient of a term on raw x and y; empty if the readings cannot see it. */
+    public OptionalDouble coefficient(Term term) {
+        int j = terms.indexOf(term);
+        return j < 0 ? OptionalDouble.empty() : OptionalDouble.of(fit.coefficients()[j]);
+    }
+}

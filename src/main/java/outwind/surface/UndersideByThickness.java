@@ -1,0 +1,27 @@
+package outwind.surface;
+
+import java.util.SplittableRandom;
+
+/**
+ * An underside that lies one thickness below face A.
+ *
+ * @param thickness of the board
+ */
+record UndersideByThickness(Thickness thickness) implements UndersideShape {
+
+    @Override
+    public double at(double x, double y, double top) {
+        return top - thickness.at(x, y);
+    }
+
+    @Override
+    public double[][] draws(double[] x, double[] y, double[][] tops, SplittableRandom random) {
+        double[][] draws = thickness.draws(x, y, tops.length, random);
+        for (int d = 0; d < draws.length; d++) {
+            for (int i = 0; i < x.length; i++) {
+                draws[d][i] = tops[d][i] - draws[d][i];
+            }
+        }
+        return draws;
+    }
+}

@@ -1,0 +1,62 @@
+package outwind;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Packages flow one way: each may use only those before it in the list. */
+class PackageArrowsTest {
+
+    private static final List<String> ORDER = List.of("numeric", "board", "surface", "flatten", "setup", "cutting",
+        "stock", "report", "cli");
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+        .importPackages("outwind");
+
+    @Test
+    void packagesUseOnlyThoseBeforeThem() {
+        for (int i = 0; i < ORDER.size() - 1; i++) {
+            String[] later = ORDER.subList(i + 1, ORDER.size()).stream()
+                .map(name -> "outwind." + name + "..").toArray(String[]::new);
+            noClasses().that().resideInAPackage("outwind." + ORDER.get(i) + "..")
+                .should().dependOnClassesThat().resideInAnyPackage(later)
+                .check(CLASSES);
+        }
+    }
+
+    @Test
+    void everyClassLivesInOneOfThesePackages() {
+        assertFalse(CLASSES.isEmpty());
+        noClasses().should().resideOutsideOfPackages(ORDER.stream()
+            .map(name -> "outwind." + name).toArray(String[]::new)).check(CLASSES);
+    }
+
+    @Test
+    void onlyTheCommandLinePrintsOrExits() {
+        noClasses().that().resideOutsideOfPackage("outwind.cli")
+            .should().accessField(System.class, "out").orShould().accessField(System.class, "err")
+            .orShould().callMethod(System.class, "exit", int.class)
+            .check(CLASSES);
+    }
+
+    @Test
+    void onlyReportsWritesFiles() {
+        noClasses().that().resideOutsideOfPackage("outwind.report")
+            .should().callMethod(java.nio.file.Files.class, "write", java.nio.file.Path.class, byte[].class,
+                java.nio.file.OpenOption[].class)
+            .orShould().dependOnClassesThat().haveFullyQualifiedName("java.io.FileWriter")
+            .orShould().dependOnClassesThat().haveFullyQualifiedName("java.io.FileOutputStream")
+            .check(CLASSES);
+    }
+
+    @Test
+    void noBagsOfLeftovers() {
+        noClasses().should().haveNameMatching(".*(Utils?|Helper|Manager|Impl)$").check(CLASSES);
+    }
+}

@@ -1,0 +1,106 @@
+package outwind.flatten;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import outwind.board.Board;
+import outwind.surface.MeasuredShape;
+import outwind.surface.Places;
+import outwind.surface.Region;
+import outwind.surface.SampledBoard;
+import outwind.surface.ShapeOf;
+
+class SimulationTest {
+
+    private static final ShapeOf SHAPE = ShapeOf.board();
+
+    private static Simulation simulate(Board board) {
+        return Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, 1);
+    }
+
+    @Test
+    void levelledIsNeverThinnerThanAsItLies() {
+        Simulation simulation = simulate(SHAPE.read(5, 3, SHAPE.twist(2)));
+
+        assertTrue(simulation.asItLies().median() <= simulation.levelled().median());
+        assertTrue(simulation.asItLies().low() <= simulation.levelled().low());
+    }
+
+    // The noise-free slab of a bow of 2 mm is 28; the range lies about it and is not wider than the noise explains.
+    @Test
+    void theRangeHoldsTheThicknessOfAKnownBoard() {
+        ThicknessRange range = simulate(SHAPE.read(5, 3, SHAPE.bow(2))).levelled();
+
+        assertTrue(range.low() < 28 && 28 < range.high() + 0.1, range.low() + " to " + range.high());
+        assertTrue(range.high() - range.low() < 0.6);
+    }
+
+    @Test
+    void moreReadingsNarrowTheRange() {
+        ThicknessRange few = simulate(SHAPE.read(3, 3, SHAPE.bow(2))).levelled();
+        ThicknessRange many = simulate(SHAPE.read(9, 5, SHAPE.bow(2))).levelled();
+
+        assertTrue(many.high() - many.low() < few.high() - few.low());
+    }
+
+    @Test
+    void theSameSeedGivesTheSameAnswer() {
+        Board board = SHAPE.read(5, 3, SHAPE.bow(2));
+
+        assertArrayEquals(simulate(board).slabs(), simulate(board).slabs());
+    }
+
+    // Worked by hand on the numbers 0 to 10.
+    @Test
+    void quantilesAndChancesAreCounted() {
+        ThicknessRange range = ThicknessRange.of(IntStream.rangeClosed(0, 10).mapToDouble(i -> 10 - i).toArray());
+
+        assertEquals(5, range.median());
+        assertEquals(0.5, range.low(), 1e-12);
+        assertEquals(9.5, range.high(), 1e-12);
+        assertEquals(8 / 11.0, range.chanceOf(3), 1e-12);
+        assertEquals(1, range.chanceOf(-1));
+        assertEquals(0, range.chanceOf(11));
+    }
+
+    // Worked by hand: the slab hangs on the height at one place and nothing else, so a reading there with noise as
+    // large as its spread takes away half the variance, and √½ of the width is left.
+    @Test
+    void thePlaceThatTheThicknessHangsOnIsNext() {
+        Places places = Places.grid(new Region(0, 0, 900, 180), 3, 3);
+        SplittableRandom random = new SplittableRandom(20260601);
+        List<SampledBoard> boards = IntStream.range(0, 20_000)
+            .mapToObj(i -> new SampledBoard(places, random.doubles(9).map(d -> random.nextGaussian()).toArray(),
+                new double[9])).toList();
+        double[] slabs = boards.stream().mapToDouble(board -> 30 - board.top()[5]).toArray();
+
+        List<NextReading> next = NextReading.of(boards, slabs, 1, 1);
+
+        assertEquals(1, next.size());
+        assertEquals(890, next.get(0).x());
+        assertEquals(90, next.get(0).y());
+        assertEquals(Math.sqrt(0.5), next.get(0).left(), 0.02);
+    }
+
+    @Test
+    void nothingIsNextWhereNothingIsOpen() {
+        Places places = Places.grid(new Region(0, 0, 900, 180), 3, 3);
+        List<SampledBoard> boards = List.of(new SampledBoard(places, new double[9], new double[9]),
+            new SampledBoard(places, new double[9], new double[9]));
+
+        assertEquals(List.of(), NextReading.of(boards, new double[] {30, 30}, 0.1, 3));
+    }
+
+    @Test
+    void verdictIsYesFromNineteenInTwenty() {
+        assertEquals(Verdict.YES, Verdict.of(0.95));
+        assertEquals(Verdict.DOUBTFUL, Verdict.of(0.94));
+        assertEquals(Verdict.DOUBTFUL, Verdict.of(0.06));
+        assertEquals(Verdict.NO, Verdict.of(0.05));
+    }
+}

@@ -1,0 +1,133 @@
+package outwind.surface;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import outwind.board.Board;
+import outwind.board.Trim;
+import outwind.board.Underside;
+import outwind.board.Units;
+import outwind.numeric.ReferenceTable;
+
+class FitsTest {
+
+    // Reference: R 4.2.2 lm on measured grids (src/test/resources/grids): coefficients, standard errors, and anova()
+    // of the plane against the bilinear fit. Our fits run on centred, scaled coordinates and are told on raw ones.
+    @ParameterizedTest
+    @ValueSource(strings = {"dem_coarse", "probe_plate_a", "probe_plate_b_tilted", "volcano_coarse"})
+    void fitsOnRawCoordinatesMatchR(String name) {
+        ReferenceTable grid = ReferenceTable.read("/grids/" + name + ".csv");
+        ReferenceTable r = ReferenceTable.read("/grids/lm_R.csv");
+        double[] x = grid.column("x");
+        double[] y = grid.column("y");
+        List<TrendFit> fits = Arrays.stream(TrendModel.values())
+            .map(model -> TrendFit.of(model, x, y, grid.column("z"), greatest(x), greatest(y)))
+            .toList();
+
+        String[] models = {"plane", "bilinear", "quadratic"};
+        for (int m = 0; m < models.length; m++) {
+            TrendFit fit = fits.get(m);
+            assertEquals(List.of(), fit.unseen());
+            for (int j = 0; j < fit.terms().size(); j++) {
+                String letter = "abcdef".substring(j, j + 1);
+                double error = r.value(name, models[m], "se_" + letter);
+                assertEquals(r.value(name, models[m], letter), fit.fit().coefficients()[j], 1e-8 * error);
+                assertEquals(error, fit.fit().standardErrors().orElseThrow()[j], 1e-8 * error);
+            }
+        }
+        NestedTest twist = NestedTest.of(fits.get(0), fits.get(1)).orElseThrow();
+        double f = r.value(name, "plane_vs_bilinear", "F");
+        double p = r.value(name, "plane_vs_bilinear", "p");
+        assertEquals(f, twist.f(), 1e-8 * f);
+        assertEquals(p, twist.probability(), 1e-7 * p + 1e-14);
+    }
+
+    private static double greatest(double[] values) {
+        return Arrays.stream(values).max().orElseThrow();
+    }
+
+    // Closed form: twist = c_xy·L·W, bow = c_xx·L²/4, cup = c_yy·W²/4 of a face made of known parts.
+    @Test
+    void twistBowAndCupOfAKnownFaceComeBack() {
+        ShapeOf shape = ShapeOf.board();
+        Board board = shape.read(5, 3, (x, y) -> 0.3 + 0.001 * x + shape.twist(1.5).applyAsDouble(x, y)
+            + shape.bow(-2).applyAsDouble(x, y) + shape.cup(0.7).applyAsDouble(x, y));
+
+        Warp warp = Warp.of(board, Fits.of(board));
+
+        assertEquals(6, warp.twist().orElseThrow().value(), 1e-10);
+        assertEquals(-2, warp.bow().orElseThrow().value(), 1e-10);
+        assertEquals(0.7, warp.cup().orElseThrow().value(), 1e-10);
+    }
+
+    @Test
+    void noiseAloneIsCalledRealInOneBoardOfTwenty() {
+        SplittableRandom random = new SplittableRandom(20260201);
+        int real = 0;
+        int boards = 2000;
+        for (int trial = 0; trial < boards; trial++) {
+            Board board = ShapeOf.board().read(5, 3, (x, y) -> random.nextGaussian(0, 0.08));
+            real += Warp.of(board, Fits.of(board)).twist().orElseThrow().isReal() ? 1 : 0;
+        }
+        // Binomial(2000, 0.05): standard deviation 0.0049; four of them.
+        assertEquals(0.05, real / (double) boards, 0.02);
+    }
+
+    @Test
+    void fourCornersShowTwistButNoBowOrCup() {
+        ShapeOf shape = ShapeOf.board();
+        Board board = shape.read(2, 2, shape.twist(2));
+
+        Warp warp = Warp.of(board, Fits.of(board));
+
+        assertEquals(8, warp.twist().orElseThrow().value(), 1e-10);
+        assertTrue(warp.twist().orElseThrow().standardError().isEmpty());
+        assertFalse(warp.twist().orElseThrow().isReal());
+        assertEquals(Optional.empty(), warp.bow());
+        assertEquals(Optional.empty(), warp.cup());
+    }
+
+    @Test
+    void oneRowShowsBowButNoTwistOrCup() {
+        ShapeOf shape = ShapeOf.board();
+        Board board = shape.read(5, 1, shape.bow(3));
+
+        Fits fits = Fits.of(board);
+        Warp warp = Warp.of(board, fits);
+
+        assertEquals(List.of(Term.Y, Term.XY, Term.YY), fits.curved().unseen());
+        assertEquals(3, warp.bow().orElseThrow().value(), 1e-10);
+        assertEquals(Optional.empty(), warp.twist());
+        assertEquals(Optional.empty(), warp.cup());
+    }
+
+    @Test
+    void threeReadingsInARowDoNotFixAPlane() {
+        Board board = ShapeOf.board().read(3, 1, (x, y) -> 0.01 * x);
+
+        assertEquals(List.of(Term.Y), Fits.of(board).plane().unseen());
+    }
+
+    @Test
+    void repeatabilityJudgesAFitThatUsesEveryReading() {
+        Board corners = ShapeOf.board().read(2, 2, ShapeOf.board().twist(2));
+        Board board = new Board(corners.name(), Units.MILLIMETRES, 900, 180, OptionalDouble.of(30), Optional.empty(),
+            OptionalDouble.of(0.1), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Trim.NONE,
+            Underside.ALIKE, Optional.empty(), List.of(), corners.readings(), List.of(), List.of());
+
+        Warp.Amount twist = Warp.of(board, Fits.of(board)).twist().orElseThrow();
+
+        // Twist over the corners is z₁ − z₂ + z₃ − z₄: four readings, so √4 times the error of one.
+        assertEquals(0.2, twist.standardError().orElseThrow(), 1e-12);
+        assertTrue(twist.isReal());
+    }
+}

@@ -1,0 +1,130 @@
+package outwind.surface;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Reading;
+
+class MeasuredShapeTest {
+
+    private static final ShapeOf SHAPE = ShapeOf.board();
+
+    private static Board with(Board board, List<Reading> readings, OptionalDouble repeatability) {
+        return new Board(board.name(), board.units(), board.length(), board.width(), board.thickness(),
+            board.species(), repeatability, board.price(), board.target(), board.skim(), board.trim(),
+            board.underside(), board.turned(), board.defects(), readings, board.calipers(), board.remarks());
+    }
+
+    private static Board noisy(SplittableRandom random, int columns, int rows) {
+        return SHAPE.read(columns, rows, (x, y) -> SHAPE.twist(2).applyAsDouble(x, y)
+            + SHAPE.bow(1).applyAsDouble(x, y) + random.nextGaussian(0, 0.08));
+    }
+
+    @Test
+    void aMisreadTouchOffIsFoundBeforeAnyOther() {
+        SplittableRandom random = new SplittableRandom(20260501);
+        int others = 0;
+        for (int trial = 0; trial < 30; trial++) {
+            Board board = noisy(random, 5, 3);
+            List<Reading> readings = new ArrayList<>(board.readings());
+            int wrong = random.nextInt(readings.size());
+            Reading right = readings.get(wrong);
+            readings.set(wrong, new Reading(right.x(), right.y(), right.z() + 3, Face.A, "", right.line()));
+
+            List<SuspectReading> suspects = MeasuredShape.of(with(board, readings, OptionalDouble.empty()))
+                .suspects(3);
+
+            assertEquals(right.line(), suspects.get(0).reading().line(), "case " + trial);
+            assertEquals(right.z(), suspects.get(0).expected(), 1, "case " + trial);
+            others += suspects.size() - 1;
+        }
+        // One further alarm in twenty boards is meant; Binomial(30, 0.05) passes 5 once in a thousand runs.
+        assertTrue(others <= 5, others + " others in 30 boards");
+    }
+
+    @Test
+    void noiseAloneMakesFewBoardsSuspect() {
+        SplittableRandom random = new SplittableRandom(20260502);
+        int alarms = 0;
+        for (int trial = 0; trial < 200; trial++) {
+            alarms += MeasuredShape.of(noisy(random, 5, 3)).suspect().isPresent() ? 1 : 0;
+        }
+        // Meant to be one in twenty; Binomial(200, 0.05) stays under 10 % but for one run in a thousand.
+        assertTrue(alarms <= 20, alarms + " of 200 boards");
+    }
+
+    @Test
+    void theFaceIsSurerAtATouchOffThanAwayFromIt() {
+        MeasuredShape shape = MeasuredShape.of(SHAPE.read(5, 3, SHAPE.bow(1)));
+
+        assertTrue(shape.topDeviationAt(450, 90) < shape.topDeviationAt(900, 180));
+        assertTrue(shape.topDeviationAt(450, 90) < TouchOffNoise.USUAL);
+    }
+
+    @Test
+    void fourCornersLeaveTheMiddleOpen() {
+        MeasuredShape shape = MeasuredShape.of(SHAPE.read(2, 2, SHAPE.twist(1)));
+
+        assertTrue(shape.topDeviationAt(450, 90) > 0.8, "deviation " + shape.topDeviationAt(450, 90));
+    }
+
+    @Test
+    void theSameSeedGivesTheSameBoards() {
+        MeasuredShape shape = MeasuredShape.of(SHAPE.read(5, 3, SHAPE.bow(1)));
+        Places places = Places.grid(new Region(0, 0, 900, 180), 5, 3);
+
+        assertEquals(shape.draws(places, 3, 7).get(2).top()[4], shape.draws(places, 3, 7).get(2).top()[4]);
+        assertTrue(shape.draws(places, 3, 7).get(2).top()[4] != shape.draws(places, 3, 8).get(2).top()[4]);
+    }
+
+    // The draws are the field: their mean and spread at each place are those it states.
+    @Test
+    void drawsHaveTheMeanAndSpreadOfTheField() {
+        SplittableRandom random = new SplittableRandom(20260503);
+        MeasuredShape shape = MeasuredShape.of(noisy(random, 4, 3));
+        Places places = Places.grid(new Region(0, 0, 900, 180), 4, 3);
+        int count = 4000;
+        List<SampledBoard> draws = shape.draws(places, count, 1);
+
+        for (int k = 0; k < places.size(); k++) {
+            int place = k;
+            double mean = draws.stream().mapToDouble(b -> b.top()[place]).average().orElseThrow();
+            double variance = draws.stream().mapToDouble(b -> Math.pow(b.top()[place] - mean, 2)).sum() / (count - 1);
+            double deviation = shape.topDeviationAt(places.x()[k], places.y()[k]);
+            // Standard error of a mean of 4000 is 1.6 % of the deviation; the settings' shares are rounded.
+            assertEquals(shape.topAt(places.x()[k], places.y()[k]), mean, 0.08 * deviation);
+            assertEquals(deviation, Math.sqrt(variance), 0.08 * deviation);
+        }
+    }
+
+    // Worked by hand: repeats 0.1 and 0.3 scatter by 0.02 about their mean with one degree of freedom; pooled with
+    // four of the usual 0.08: (4·0.0064 + 0.02) / 5 = 0.00912; texture 0.05² comes on top.
+    @Test
+    void repeatsArePooledWithTheUsualNoise() {
+        Board board = SHAPE.read(3, 3, (x, y) -> 0);
+        List<Reading> readings = new ArrayList<>(board.readings());
+        readings.add(new Reading(100, 50, 0.1, Face.A, "", 20));
+        readings.add(new Reading(100, 50, 0.3, Face.A, "", 21));
+
+        TouchOffNoise noise = TouchOffNoise.of(board, readings);
+
+        assertEquals(Math.sqrt(0.00912 + 0.0025), noise.deviation(), 1e-12);
+        assertEquals(TouchOffNoise.Source.REPEATS, noise.source());
+        assertEquals(1, noise.repeats());
+    }
+
+    @Test
+    void repeatabilityGoesBeforeEverythingElse() {
+        Board board = with(SHAPE.read(3, 3, (x, y) -> 0), SHAPE.read(3, 3, (x, y) -> 0).readings(),
+            OptionalDouble.of(0.12));
+
+        assertEquals(0.13, TouchOffNoise.of(board, board.readings()).deviation(), 1e-12);
+    }
+}
