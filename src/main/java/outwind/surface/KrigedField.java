@@ -26,10 +26,10 @@ import outwind.numeric.Matern52;
  */
 final class KrigedField {
 
-    /** Steps of the grid, in standard deviations of the prior: seven spreads, five ranges along, three across. */
-    private static final double[] SPREAD_STEPS = {-2, -1.33, -0.67, 0, 0.67, 1.33, 2};
-    private static final double[] ALONG_STEPS = {-1.6, -0.8, 0, 0.8, 1.6};
-    private static final double[] ACROSS_STEPS = {-1.2, 0, 1.2};
+    /** Steps of the grid, in standard deviations of the prior: six spreads, three ranges along, two across. */
+    private static final double[] SPREAD_STEPS = {-2, -1.2, -0.4, 0.4, 1.2, 2};
+    private static final double[] ALONG_STEPS = {-1.2, 0, 1.2};
+    private static final double[] ACROSS_STEPS = {-0.8, 0.8};
 
     /** Settings lighter than this share of the heaviest are left out of means and draws, for speed. */
     private static final double LIGHTEST = 0.1;

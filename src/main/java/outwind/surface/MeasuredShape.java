@@ -49,12 +49,7 @@ public final class MeasuredShape implements BoardShape {
     public static MeasuredShape of(Board board) {
         List<Reading> readings = board.readingsOf(Face.A);
         TouchOffNoise noise = TouchOffNoise.of(board, readings);
-        double[] variance = new double[readings.size()];
-        Arrays.fill(variance, noise.deviation() * noise.deviation());
-        KrigedField top = KrigedField.of(new Observations(
-            readings.stream().mapToDouble(Reading::x).toArray(),
-            readings.stream().mapToDouble(Reading::y).toArray(),
-            readings.stream().mapToDouble(Reading::z).toArray(), variance),
+        KrigedField top = KrigedField.of(Observations.of(readings, noise.deviation(), board.length(), board.width()),
             TrendModel.CURVED, Prior.FACE, board.length(), board.width());
         return new MeasuredShape(board, noise, top, underside(board, top));
     }
@@ -86,6 +81,10 @@ public final class MeasuredShape implements BoardShape {
     Optional<SuspectReading> suspect() {
         List<Reading> readings = board.readingsOf(Face.A);
         List<KrigedField.Foretold> foretold = top.leavingOut();
+        if (foretold.size() < readings.size()) {
+            // So many readings that they were averaged: none of them alone can mislead.
+            return Optional.empty();
+        }
         double bound = SuspectReading.bound(readings.size());
         return IntStream.range(0, readings.size())
             .mapToObj(i -> new SuspectReading(readings.get(i), foretold.get(i).mean(), foretold.get(i).deviation()))

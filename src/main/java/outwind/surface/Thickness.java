@@ -29,12 +29,10 @@ final class Thickness {
         if (calipers.isEmpty()) {
             return new Thickness(Optional.empty(), board.thickness().orElseThrow());
         }
-        double[] noise = new double[calipers.size()];
-        Arrays.fill(noise, CALIPER * CALIPER);
-        return new Thickness(Optional.of(KrigedField.of(new Observations(
+        return new Thickness(Optional.of(KrigedField.of(Observations.alike(
             calipers.stream().mapToDouble(CaliperReading::x).toArray(),
             calipers.stream().mapToDouble(CaliperReading::y).toArray(),
-            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), noise),
+            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CALIPER),
             TrendModel.PLANE, Prior.THICKNESS, board.length(), board.width())), 0);
     }
 

@@ -1,5 +1,6 @@
 package outwind.surface;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,10 +11,11 @@ import outwind.board.Reading;
  * How far one touch-off may be from the face as a cutter would meet it.
  *
  * <pre>
- *   variance = touch-off² + texture²
+ *   variance = touch-off² + texture² + step²/12
  *   touch-off: repeatability where it is given; else what points touched more than once scatter by, pooled with the
  *   usual one:  (ν₀·s₀² + Σ(z − mean of its point)²) / (ν₀ + Σ(touches − 1))
  * </pre>
+ * The step is the coarsest that every height was written to, such as 1/64 in; rounding to it is evenly spread.
  * The usual touch-off counts as a handful of repeats, so that one lucky pair does not make a machine perfect.
  *
  * @param deviation standard deviation of one touch-off, texture in it (mm)
@@ -31,13 +33,22 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
     /** What a rough-sawn surface varies by from one saw mark to the next (mm); common practice. */
     public static final double TEXTURE = 0.05;
 
+    /** Steps that people write heights to (mm): of a mm, and of an inch; the coarsest first. */
+    private static final double[] STEPS = {0.5, 25.4 / 64, 0.25, 25.4 / 100, 25.4 / 128, 25.4 / 200, 0.1, 0.05,
+        25.4 / 1000, 0.02, 0.01};
+
+    /** Fewer different heights than this may fall on a coarse step by chance. */
+    private static final int FEWEST_HEIGHTS = 5;
+
     /** How many repeats the usual value counts for. */
     private static final int USUAL_COUNTS_FOR = 4;
 
     /** Noise of the touch-offs on one face. */
     static TouchOffNoise of(Board board, List<Reading> readings) {
+        double always = TEXTURE * TEXTURE + Math.pow(step(readings), 2) / 12;
         if (board.repeatability().isPresent()) {
-            return new TouchOffNoise(Math.hypot(board.repeatability().getAsDouble(), TEXTURE), Source.REPEATABILITY, 0);
+            double given = board.repeatability().getAsDouble();
+            return new TouchOffNoise(Math.sqrt(given * given + always), Source.REPEATABILITY, 0);
         }
         Map<List<Double>, double[]> sums = new HashMap<>();
         for (Reading reading : readings) {
@@ -53,7 +64,17 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
             repeats += (int) sum[0] - 1;
         }
         double variance = (USUAL_COUNTS_FOR * USUAL * USUAL + squares) / (USUAL_COUNTS_FOR + repeats);
-        return new TouchOffNoise(Math.hypot(Math.sqrt(variance), TEXTURE), repeats > 0 ? Source.REPEATS : Source.USUAL,
-            repeats);
+        return new TouchOffNoise(Math.sqrt(variance + always), repeats > 0 ? Source.REPEATS : Source.USUAL, repeats);
+    }
+
+    private static double step(List<Reading> readings) {
+        double[] heights = readings.stream().mapToDouble(Reading::z).distinct().toArray();
+        if (heights.length < FEWEST_HEIGHTS) {
+            return 0;
+        }
+        return Arrays.stream(STEPS)
+            // A millionth of a mm is the rounding of a fraction of an inch, far below any step.
+            .filter(step -> Arrays.stream(heights).allMatch(z -> Math.abs(z - Math.rint(z / step) * step) < 1e-6))
+            .findFirst().orElse(0);
     }
 }

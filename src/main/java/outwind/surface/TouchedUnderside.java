@@ -1,6 +1,5 @@
 package outwind.surface;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import outwind.board.Board;
@@ -45,12 +44,10 @@ final class TouchedUnderside implements UndersideShape {
         List<Reading> readings = board.readingsOf(Face.B);
         boolean along = board.turned().orElseThrow() == Turned.ALONG;
         double noise = TouchOffNoise.of(board, readings).deviation();
-        double[] variance = new double[readings.size()];
-        Arrays.fill(variance, noise * noise);
-        KrigedField mirrored = KrigedField.of(new Observations(
+        KrigedField mirrored = KrigedField.of(Observations.alike(
             readings.stream().mapToDouble(r -> along ? r.x() : board.length() - r.x()).toArray(),
             readings.stream().mapToDouble(r -> along ? board.width() - r.y() : r.y()).toArray(),
-            readings.stream().mapToDouble(r -> -r.z()).toArray(), variance),
+            readings.stream().mapToDouble(r -> -r.z()).toArray(), noise),
             TrendModel.CURVED, Prior.FACE, board.length(), board.width());
         return new TouchedUnderside(mirrored, board.calipers(), Scaling.ofBoard(board.length(), board.width()), top);
     }

@@ -127,4 +127,14 @@ class MeasuredShapeTest {
 
         assertEquals(0.13, TouchOffNoise.of(board, board.readings()).deviation(), 1e-12);
     }
+
+    // Worked by hand: heights in 64ths of an inch are rounded by up to half of 0.396875 mm; evenly spread, that is a
+    // variance of 0.396875²/12 on top of the usual 0.08² and 0.05².
+    @Test
+    void heightsWrittenInCoarseStepsAreLessSure() {
+        Board board = SHAPE.read(5, 3, (x, y) -> Math.rint(x / 100) * 25.4 / 64);
+
+        assertEquals(Math.sqrt(0.08 * 0.08 + 0.05 * 0.05 + Math.pow(25.4 / 64, 2) / 12),
+            TouchOffNoise.of(board, board.readings()).deviation(), 1e-12);
+    }
 }

@@ -1,0 +1,48 @@
+package outwind.cli;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** From heights touched off on a rough board to what it will finish at. */
+@Command(name = "outwind", mixinStandardHelpOptions = true, version = "outwind 0.1.0", sortOptions = false,
+    description = "From heights touched off on a rough board to what it will finish at, how to set it down, and how"
+        + " deep to cut.",
+    subcommands = JudgeCommand.class)
+public final class Main implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    /** Runs a command and leaves with its exit code. */
+    public static void main(String[] args) {
+        System.setProperty("java.awt.headless", "true");
+        int code = run(new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true),
+            new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true), args);
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    /** Runs a command, printing to {@code out} and {@code err}; returns the exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine commandLine = new CommandLine(new Main());
+        commandLine.setOut(out);
+        commandLine.setErr(err);
+        commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        commandLine.setCaseInsensitiveEnumValuesAllowed(true);
+        int code = commandLine.execute(args);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+}

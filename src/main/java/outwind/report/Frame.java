@@ -1,0 +1,89 @@
+package outwind.report;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.style.XYStyler;
+
+/**
+ * A rectangle of the sheet and the lengths that it shows: one to the right, one up.
+ *
+ * @param left   its left side (px)
+ * @param top    its upper side (px)
+ * @param width  px, positive
+ * @param height px, positive
+ * @param x1     length at its left side (mm)
+ * @param x2     length at its right side (mm), more than {@code x1}
+ * @param y1     length at its lower side (mm)
+ * @param y2     length at its upper side (mm), more than {@code y1}
+ */
+record Frame(int left, int top, int width, int height, double x1, double x2, double y1, double y2) {
+
+    private static final Color NOTHING = new Color(0, 0, 0, 0);
+
+    int right() {
+        return left + width;
+    }
+
+    int bottom() {
+        return top + height;
+    }
+
+    /** Pixels per mm to the right. */
+    double scaleX() {
+        return width / (x2 - x1);
+    }
+
+    /** Pixels per mm upwards. */
+    double scaleY() {
+        return height / (y2 - y1);
+    }
+
+    /** Where a length lies on the sheet (px from the left). */
+    double px(double x) {
+        return left + (x - x1) * scaleX();
+    }
+
+    /** Where a length lies on the sheet (px from the top). */
+    double py(double y) {
+        return bottom() - (y - y1) * scaleY();
+    }
+
+    /** More paper on every side, at the same scale. */
+    Frame widenedBy(int pixels) {
+        double dx = pixels / scaleX();
+        double dy = pixels / scaleY();
+        return new Frame(left - pixels, top - pixels, width + 2 * pixels, height + 2 * pixels, x1 - dx, x2 + dx,
+            y1 - dy, y2 + dy);
+    }
+
+    /** A bare chart whose plot fills this frame; axes, titles and names are drawn on the sheet around it. */
+    XYChart chart() {
+        XYChart chart = new XYChart(width, height);
+        XYStyler styler = chart.getStyler();
+        styler.setChartBackgroundColor(NOTHING);
+        styler.setPlotBackgroundColor(NOTHING);
+        styler.setChartPadding(0);
+        styler.setPlotMargin(0);
+        styler.setPlotContentSize(1);
+        styler.setPlotBorderVisible(false);
+        styler.setPlotGridLinesVisible(false);
+        styler.setChartTitleVisible(false);
+        styler.setLegendVisible(false);
+        styler.setAxisTitlesVisible(false);
+        styler.setAxisTicksVisible(false);
+        styler.setXAxisMin(x1);
+        styler.setXAxisMax(x2);
+        styler.setYAxisMin(y1);
+        styler.setYAxisMax(y2);
+        return chart;
+    }
+
+    /** Paints a chart made by {@link #chart()} at its place. */
+    void paint(XYChart chart, Graphics2D sheet) {
+        Graphics2D pen = (Graphics2D) sheet.create();
+        pen.translate(left, top);
+        chart.paint(pen, width, height);
+        pen.dispose();
+    }
+}

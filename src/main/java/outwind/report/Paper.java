@@ -1,0 +1,149 @@
+package outwind.report;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Stroke;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import javax.imageio.ImageIO;
+
+/** White paper and the pens for it; pixels from the top left corner. */
+final class Paper {
+
+    static final Color WHITE = Color.WHITE;
+    static final Color INK = new Color(0x21, 0x1d, 0x1a);
+    static final Color SOFT_INK = new Color(0x5a, 0x53, 0x4d);
+    static final Color FAINT = new Color(0xd9, 0xd4, 0xcd);
+
+    /** Behind words that lie on a picture. */
+    private static final Color PLATE = new Color(255, 255, 255, 225);
+
+    private static final int PLATE_PADDING = 4;
+
+    private final BufferedImage image;
+    private final Graphics2D pen;
+
+    Paper(int width, int height) {
+        image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        pen = image.createGraphics();
+        pen.setColor(WHITE);
+        pen.fillRect(0, 0, width, height);
+        pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    }
+
+    /** The upper part of the sheet as a PNG image. */
+    byte[] png(int height) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(image.getSubimage(0, 0, image.getWidth(), Math.min(height, image.getHeight())), "png", out);
+        } catch (IOException e) {
+            throw new IllegalStateException("a picture in memory could not be written to memory", e);
+        }
+        return out.toByteArray();
+    }
+
+    Graphics2D pen() {
+        return pen;
+    }
+
+    void line(double x1, double y1, double x2, double y2, Color colour, Stroke stroke) {
+        pen.setColor(colour);
+        pen.setStroke(stroke);
+        pen.draw(new Line2D.Double(x1, y1, x2, y2));
+    }
+
+    void line(double x1, double y1, double x2, double y2, Color colour, float width) {
+        line(x1, y1, x2, y2, colour, new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+    }
+
+    int width(String text, Type type) {
+        return pen.getFontMetrics(type.font()).stringWidth(text);
+    }
+
+    int height(Type type) {
+        return pen.getFontMetrics(type.font()).getAscent() + pen.getFontMetrics(type.font()).getDescent();
+    }
+
+    /** Words from {@code x} on, with their middle at {@code y}. */
+    void fromLeft(String text, Type type, Color colour, double x, double y) {
+        pen.setFont(type.font());
+        pen.setColor(colour);
+        pen.drawString(text, (float) x, (float) (y - height(type) / 2.0 + pen.getFontMetrics().getAscent()));
+    }
+
+    /** Words that end at {@code x}. */
+    void fromRight(String text, Type type, Color colour, double x, double y) {
+        fromLeft(text, type, colour, x - width(text, type), y);
+    }
+
+    /** Words with their middle at {@code x}. */
+    void centred(String text, Type type, Color colour, double x, double y) {
+        fromLeft(text, type, colour, x - width(text, type) / 2.0, y);
+    }
+
+    /** The box that {@link #plate} takes for these words, with its corner at 0, 0. */
+    Rectangle2D plateFor(String text, Type type) {
+        return new Rectangle2D.Double(0, 0, width(text, type) + 2.0 * PLATE_PADDING, height(type));
+    }
+
+    /** Words on a white plate, to be read on top of a picture. */
+    void plate(String text, Type type, Rectangle2D box) {
+        pen.setColor(PLATE);
+        pen.fill(new RoundRectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight(), 8, 8));
+        centred(text, type, INK, box.getCenterX(), box.getCenterY());
+    }
+
+    /**
+     * Words in lines of at most {@code room} pixels; the last line that is allowed ends in dots where more would
+     * follow.
+     *
+     * @return the y below the last line
+     */
+    int paragraph(String text, Type type, int left, int top, int room, int mostLines) {
+        int lineHeight = height(type) + 2;
+        int y = top;
+        for (String line : wrap(text, type, room, mostLines)) {
+            fromLeft(line, type, type.colour(), left, y + lineHeight / 2.0);
+            y += lineHeight;
+        }
+        return y;
+    }
+
+    private List<String> wrap(String text, Type type, int room, int mostLines) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            boolean fits = line.isEmpty() || width(longer, type) <= room;
+            if (fits || lines.size() == mostLines - 1) {
+                line = longer;
+            } else {
+                lines.add(line);
+                line = word;
+            }
+        }
+        lines.add(line);
+        return lines.stream().map(l -> shortened(l, type, room)).toList();
+    }
+
+    private String shortened(String text, Type type, int room) {
+        if (width(text, type) <= room) {
+            return text;
+        }
+        int end = text.length();
+        while (end > 1 && width(text.substring(0, end) + "…", type) > room) {
+            end = text.offsetByCodePoints(end, -1);
+        }
+        return text.substring(0, end).stripTrailing() + "…";
+    }
+}

@@ -1,0 +1,352 @@
+package outwind.report;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
+import outwind.board.Board;
+import outwind.board.Defect;
+import outwind.board.Face;
+import outwind.board.Reading;
+import outwind.board.Trim;
+import outwind.setup.BedContact;
+import outwind.setup.Shim;
+import outwind.stock.Judgement;
+import outwind.surface.Region;
+
+/**
+ * The board from above, to scale, far edge up: what comes off face A in bands of colour, where it was touched, where it
+ * rests and where it is shimmed.
+ */
+final class PlanView {
+
+    /** Above the board: heading, and the strip for the shims of the far edge (px). */
+    static final int ABOVE = 122;
+
+    /** Strip above and below the board for shims (px). */
+    private static final int STRIP = 46;
+
+    /** Right of the board, where labels may reach (px). */
+    private static final int BESIDE = 172;
+
+    /** A board narrower than this cannot be read (px). */
+    private static final int LEAST = 40;
+
+    /** More touch-offs than this are drawn as specks. */
+    private static final int MANY = 120;
+
+    /** From the board to the axis on its left (px). */
+    private static final int AXIS_GAP = 14;
+
+    /** Distance of a shim's middle from the edge it stands under (px). */
+    private static final int SHIM_OUT = 7;
+
+    /** What the label of a shim takes along the edge (px). */
+    private static final int SHIM_LABEL = 80;
+
+    private static final BasicStroke OUTLINE = new BasicStroke(2.5f);
+    private static final BasicStroke DASHES = new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
+        new float[] {9, 6}, 0);
+    private static final BasicStroke HALO = new BasicStroke(5);
+
+    private final Paper paper;
+    private final Judgement judgement;
+    private final Board board;
+    private final List<Reading> readings;
+    private final Figures figures;
+    private final Frame frame;
+    private final DepthMap map;
+    private final DepthScale scale;
+
+    /** @param frame made by {@link #frame} for the same board */
+    PlanView(Paper paper, Judgement judgement, Figures figures, Frame frame) {
+        this.paper = paper;
+        this.judgement = judgement;
+        this.board = judgement.board();
+        this.readings = board.readingsOf(Face.A);
+        this.figures = figures;
+        this.frame = frame;
+        this.map = DepthMap.of(judgement, frame.width(), frame.height());
+        this.scale = DepthScale.covering(map.depth().least(), map.depth().most(), figures.units());
+    }
+
+    /**
+     * The largest frame that shows the board to scale.
+     *
+     * @param left   left side of the board (px)
+     * @param top    far edge of the board (px)
+     * @param width  most room (px)
+     * @param height most room (px)
+     * @return to scale, unless the board is so slender that it would be a mere line
+     */
+    static Frame frame(Board board, int left, int top, int width, int height) {
+        double pixels = Math.min(width / board.length(), height / board.width());
+        int along = (int) Math.max(LEAST, Math.round(board.length() * pixels));
+        int across = (int) Math.max(LEAST, Math.round(board.width() * pixels));
+        return new Frame(left, top, along, across, 0, board.length(), 0, board.width());
+    }
+
+    Frame frame() {
+        return frame;
+    }
+
+    DepthScale scale() {
+        return scale;
+    }
+
+    /**
+     * Draws the view, its heading {@link #ABOVE} the board.
+     *
+     * @return the y below all of it (px)
+     */
+    int draw() {
+        heading();
+        Graphics2D pen = paper.pen();
+        pen.drawImage(map.painted(frame.width(), frame.height(), scale), frame.left(), frame.top(), null);
+        trim();
+        board.defects().forEach(this::defect);
+        outlined(box(0, 0, board.length(), board.width()), OUTLINE, Paper.INK);
+        marks();
+        Axis axis = new Axis(paper, figures);
+        axis.leftOf(frame, board.width(), frame.left() - AXIS_GAP);
+        paper.fromRight("y across", Type.NOTE, Paper.SOFT_INK, wordsEnd(), frame.top() - 28.0);
+        int bottom = axis.below(frame, board.length(), frame.bottom() + STRIP, "x along the grain, " + figures.unit());
+        labels();
+        return bottom;
+    }
+
+    private void heading() {
+        int left = frame.left() - Chart.LEFT_GUTTER;
+        String what = "Seen from above: what comes off face A";
+        int y = paper.paragraph(what, Type.HEADING, left, frame.top() - ABOVE, paper.width(what, Type.HEADING), 1);
+        String how = judgement.lifts() ? "Board levelled on shims"
+            : judgement.setup().shims().isEmpty() ? "Board as it lies, without shims"
+            : "Board as it lies, on shims that just touch";
+        String size = isToScale() ? "" : "; not to scale";
+        paper.paragraph(how + size, Type.LABEL, left, y, Chart.WIDTH, 1);
+    }
+
+    /** Where the words above the left axis end, clear of a shim near the corner (px). */
+    private double wordsEnd() {
+        return frame.left() - AXIS_GAP - 26.0;
+    }
+
+    private boolean isToScale() {
+        // Sides are whole pixels: half a pixel at most is lost on either.
+        double lost = 0.5 / frame.width() + 0.5 / frame.height();
+        return Math.abs(frame.scaleX() / frame.scaleY() - 1) <= 1.1 * lost;
+    }
+
+    private Rectangle2D box(double x1, double y1, double x2, double y2) {
+        return new Rectangle2D.Double(frame.px(x1), frame.py(y2), frame.px(x2) - frame.px(x1),
+            frame.py(y1) - frame.py(y2));
+    }
+
+    private void outlined(Rectangle2D box, BasicStroke stroke, Color colour) {
+        paper.pen().setColor(colour);
+        paper.pen().setStroke(stroke);
+        paper.pen().draw(box);
+    }
+
+    private void trim() {
+        if (!board.trim().equals(Trim.NONE)) {
+            Region kept = Region.kept(board);
+            Rectangle2D box = box(kept.x1(), kept.y1(), kept.x2(), kept.y2());
+            outlined(box, HALO, Color.WHITE);
+            outlined(box, DASHES, Paper.INK);
+        }
+    }
+
+    private void defect(Defect defect) {
+        Rectangle2D box = box(defect.x1(), defect.y1(), defect.x2(), defect.y2());
+        outlined(box, HALO, Color.WHITE);
+        cross(paper.pen(), box);
+    }
+
+    private static void cross(Graphics2D pen, Rectangle2D box) {
+        pen.setColor(Paper.INK);
+        pen.setStroke(new BasicStroke(2));
+        pen.draw(box);
+        pen.draw(new Line2D.Double(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
+        pen.draw(new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMinY()));
+    }
+
+    private void marks() {
+        // Marks at the ends and edges reach beyond the board.
+        Frame wide = frame.widenedBy(STRIP);
+        XYChart chart = wide.chart();
+        scatter(chart, readingMark(), readings.stream().mapToDouble(Reading::x).toArray(),
+            readings.stream().mapToDouble(Reading::y).toArray());
+        List<Shim> shims = judgement.setup().shims();
+        if (!shims.isEmpty()) {
+            scatter(chart, Mark.SHIM, shims.stream().mapToDouble(Shim::x).toArray(),
+                shims.stream().mapToDouble(this::shimMiddle).toArray());
+        }
+        List<BedContact> rests = rests();
+        if (!rests.isEmpty()) {
+            scatter(chart, Mark.REST, rests.stream().mapToDouble(BedContact::x).toArray(),
+                rests.stream().mapToDouble(BedContact::y).toArray());
+        }
+        if (hasSpread()) {
+            scatter(chart, Mark.LOWEST, new double[] {lowest().x()}, new double[] {lowest().y()});
+            scatter(chart, Mark.HIGHEST, new double[] {highest().x()}, new double[] {highest().y()});
+        }
+        wide.paint(chart, paper.pen());
+    }
+
+    private static void scatter(XYChart chart, Mark mark, double[] x, double[] y) {
+        XYSeries series = chart.addSeries(mark.name(), x, y);
+        series.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
+        series.setMarker(mark.marker());
+    }
+
+    private Mark readingMark() {
+        return readings.size() > MANY ? Mark.SPECK : Mark.READING;
+    }
+
+    /** Shims stand under the edge; they are drawn beside it (mm). */
+    private double shimMiddle(Shim shim) {
+        double out = SHIM_OUT / frame.scaleY();
+        return isFar(shim) ? shim.y() + out : shim.y() - out;
+    }
+
+    private boolean isFar(Shim shim) {
+        return shim.y() > board.width() / 2;
+    }
+
+    /** Where the board rests by itself; a flat one rests all over. */
+    private List<BedContact> rests() {
+        return judgement.pose().isFlat() ? List.of() : judgement.pose().contacts();
+    }
+
+    /** Touch-offs that are all alike have no highest and no lowest among them. */
+    private boolean hasSpread() {
+        return judgement.readings().spread() > 0;
+    }
+
+    private Reading highest() {
+        return judgement.readings().highest();
+    }
+
+    private Reading lowest() {
+        return judgement.readings().lowest();
+    }
+
+    private void labels() {
+        int axis = frame.left() - AXIS_GAP;
+        Labels labels = new Labels(new Rectangle2D.Double(wordsEnd(), frame.top() - STRIP,
+            frame.right() + BESIDE - wordsEnd(), frame.height() + 2.0 * STRIP - 4));
+        labels.keepClear(new Rectangle2D.Double(wordsEnd(), frame.top() - 12.0, axis + 2 - wordsEnd(),
+            frame.height() + 24.0));
+        edges().forEach(labels::avoid);
+        if (readingMark() == Mark.READING) {
+            readings.forEach(reading -> labels.avoid(around(Mark.READING, reading.x(), reading.y())));
+        }
+        Rectangle2D high = around(Mark.HIGHEST, highest().x(), highest().y());
+        Rectangle2D low = around(Mark.LOWEST, lowest().x(), lowest().y());
+        labels.keepClear(high);
+        labels.keepClear(low);
+        rests().forEach(rest -> labels.keepClear(around(Mark.REST, rest.x(), rest.y())));
+        List<Shim> shims = judgement.setup().shims();
+        shims.forEach(shim -> labels.keepClear(around(Mark.SHIM, shim.x(), shimMiddle(shim))));
+
+        for (Shim shim : shims) {
+            shimLabel(labels, shim);
+        }
+        if (hasSpread()) {
+            label(labels, high, Labels.Side.ALL, "highest " + figures.fineLength(highest().z()),
+                "highest " + figures.fine(highest().z()));
+            label(labels, low, Labels.Side.ALL, "lowest " + figures.fineLength(lowest().z()),
+                "lowest " + figures.fine(lowest().z()));
+        }
+        for (BedContact rest : rests()) {
+            label(labels, around(Mark.REST, rest.x(), rest.y()), Labels.Side.ALL, Figures.percent(rest.load()));
+        }
+    }
+
+    private void shimLabel(Labels labels, Shim shim) {
+        Rectangle2D mark = around(Mark.SHIM, shim.x(), shimMiddle(shim));
+        List<Labels.Side> sides = isFar(shim)
+            ? List.of(Labels.Side.ABOVE, Labels.Side.ABOVE_RIGHT, Labels.Side.ABOVE_LEFT)
+            : List.of(Labels.Side.BELOW, Labels.Side.BELOW_RIGHT, Labels.Side.BELOW_LEFT);
+        // A shim too thin for the usual figures is told in finer ones.
+        boolean isThin = figures.number(shim.height()).equals(figures.number(0));
+        label(labels, mark, sides, isThin ? figures.small(shim.height()) : figures.length(shim.height()),
+            isThin ? figures.fine(shim.height()) : figures.number(shim.height()));
+    }
+
+    /** Writes the first of these words that there is room for; the text report has what is left out. */
+    private void label(Labels labels, Rectangle2D mark, List<Labels.Side> sides, String... words) {
+        for (String text : words) {
+            Optional<Labels.Placed> placed = labels.place(mark, paper.plateFor(text, Type.LABEL), sides);
+            if (placed.isPresent()) {
+                placed.get().leader().ifPresent(this::leader);
+                paper.plate(text, Type.LABEL, placed.get().box());
+                return;
+            }
+        }
+    }
+
+    private void leader(Line2D line) {
+        paper.line(line.getX1(), line.getY1(), line.getX2(), line.getY2(), Color.WHITE, 6);
+        paper.line(line.getX1(), line.getY1(), line.getX2(), line.getY2(), Paper.INK, 2);
+    }
+
+    /** The outline of the board: a label is better wholly on the board or wholly off it. */
+    private List<Rectangle2D> edges() {
+        int thick = 4;
+        return List.of(
+            new Rectangle2D.Double(frame.left() - thick / 2.0, frame.top(), thick, frame.height()),
+            new Rectangle2D.Double(frame.right() - thick / 2.0, frame.top(), thick, frame.height()),
+            new Rectangle2D.Double(frame.left(), frame.top() - thick / 2.0, frame.width(), thick),
+            new Rectangle2D.Double(frame.left(), frame.bottom() - thick / 2.0, frame.width(), thick));
+    }
+
+    private Rectangle2D around(Mark mark, double x, double y) {
+        return mark.around(frame.px(x), frame.py(y));
+    }
+
+    /** Adds what this view shows to the key. */
+    void explain(SymbolKey key) {
+        key.add(readingMark()::paint, "touch-off");
+        if (hasSpread()) {
+            key.add((pen, x, y) -> {
+                Mark.HIGHEST.paint(pen, x - 13, y);
+                Mark.LOWEST.paint(pen, x + 13, y);
+            }, "highest and lowest touch-off, as read");
+        }
+        if (!rests().isEmpty()) {
+            key.add(Mark.REST::paint, "rests on the bed here by itself, with share of weight");
+        }
+        int shims = judgement.setup().shims().size();
+        if (shims > 0) {
+            boolean crowded = shims / 2 * SHIM_LABEL > frame.width();
+            key.add(Mark.SHIM::paint, crowded ? "shim under the edge; the report tells the height of each"
+                : "shim under the edge, with its height");
+        }
+        if (!board.trim().equals(Trim.NONE)) {
+            key.add((pen, x, y) -> {
+                pen.setColor(Paper.INK);
+                pen.setStroke(DASHES);
+                pen.draw(new Line2D.Double(x - 20, y, x + 20, y));
+            }, "trimmed off later, need not clean up");
+        }
+        if (!board.defects().isEmpty()) {
+            key.add((pen, x, y) -> cross(pen, new Rectangle2D.Double(x - 18, y - 9, 36, 18)), "defect");
+        }
+        if (map.hasGuesses()) {
+            key.add((pen, x, y) -> DepthMap.paintGuess(pen, (int) x - 20, (int) y - 9, 40, 18),
+                "only guessed: may well be " + figures.small(DepthMap.GUESSED) + " higher or lower, or more");
+        }
+        if (map.hasAir()) {
+            key.add((pen, x, y) -> DepthMap.paintAir(pen, (int) x - 20, (int) y - 9, 40, 18),
+                "below the cut: the cutter meets air");
+        }
+    }
+}

@@ -1,0 +1,251 @@
+package outwind.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Reading;
+import outwind.flatten.ThicknessRange;
+import outwind.flatten.Verdict;
+import outwind.setup.BedContact;
+import outwind.setup.RestingPose;
+import outwind.stock.Doubt;
+import outwind.stock.Judgement;
+import outwind.surface.Term;
+import outwind.surface.TouchOffNoise;
+import outwind.surface.TrendFit;
+import outwind.surface.Warp;
+
+/** What the answer is in words, the same in the text as on the chart. */
+final class Sentences {
+
+    private final Judgement judgement;
+    private final Figures figures;
+
+    Sentences(Judgement judgement, Figures figures) {
+        this.judgement = judgement;
+        this.figures = figures;
+    }
+
+    /** The verdict in one line; in two if it hangs on a touch-off that looks wrong. */
+    String verdict() {
+        Optional<Verdict> otherwise = judgement.doubts().stream()
+            .flatMap(doubt -> judgement.chanceOn(doubt.without()).stream().mapToObj(Verdict::of))
+            .filter(verdict -> verdict != judgement.verdict()).findFirst();
+        return bareVerdict() + otherwise.map(verdict -> " But a touch-off looks wrong; without it: "
+            + verdict.word() + ".").orElse("");
+    }
+
+    private String bareVerdict() {
+        OptionalDouble target = judgement.board().target();
+        if (target.isEmpty()) {
+            return median() <= 0 ? "It cannot be flattened." : "It should finish at about " + figures.length(median())
+                + ".";
+        }
+        String wanted = figures.length(target.getAsDouble());
+        return switch (judgement.verdict()) {
+            case YES -> "YES: it finishes at " + wanted + ".";
+            case DOUBTFUL -> "DOUBTFUL: it may or may not finish at " + wanted + ".";
+            case NO -> "NO: it does not finish at " + wanted + ".";
+            case NONE -> throw new IllegalStateException("a target was given, yet no verdict");
+        };
+    }
+
+    /** The thickness behind the verdict. */
+    String thickness() {
+        if (median() <= 0) {
+            return "The two cuts would meet before both faces are clean. Shorter or narrower blanks may still come out"
+                + " of it.";
+        }
+        ThicknessRange asItLies = judgement.outlook().asItLies();
+        String most = "The most that comes out of it is " + range(judgement.outlook().levelled());
+        String lying = "As it lies, " + (asItLies.median() > 0 ? range(asItLies) : "nothing");
+        if (judgement.lifts()) {
+            return most + ", levelled with shims. " + lying + "." + chance(judgement.outlook().levelled());
+        }
+        if (figures.number(median()).equals(figures.number(asItLies.median()))) {
+            return most + ", cut as it lies; no lifting would gain anything." + chance(asItLies);
+        }
+        return most + ", if it were levelled. " + lying + (judgement.verdict() == Verdict.YES
+            ? ", which will do." : ", too little less to be worth lifting.") + chance(asItLies);
+    }
+
+    private String range(ThicknessRange range) {
+        return figures.length(range.median()) + " (nine times in ten between " + figures.length(range.low()) + " and "
+            + figures.length(range.high()) + ")";
+    }
+
+    private String chance(ThicknessRange range) {
+        OptionalDouble chance = judgement.chanceOn(range);
+        return chance.isEmpty() ? "" : " The chance of "
+            + figures.length(judgement.board().target().getAsDouble()) + " is " + Figures.chance(chance.getAsDouble())
+            + ".";
+    }
+
+    /** What a woodworker does about a verdict that is not yes. */
+    Optional<String> remedy() {
+        Verdict verdict = judgement.verdict();
+        if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL) {
+            return Optional.empty();
+        }
+        double safe = judgement.outlook().levelled().low();
+        String thinner = safe > 0 ? "Settle for " + figures.length(safe)
+            + ", which it makes nineteen times in twenty, or cut" : "Cut";
+        return Optional.of(thinner + " it into shorter blanks before you flatten it: warp grows with about the square"
+            + " of the length.");
+    }
+
+    /** Readings that look wrong, with what each does to the verdict. */
+    List<String> doubts() {
+        List<String> sentences = new ArrayList<>();
+        for (Doubt doubt : judgement.doubts()) {
+            Reading reading = doubt.suspect().reading();
+            StringBuilder sentence = new StringBuilder("LOOK AGAIN at line " + reading.line() + " of the file: "
+                + figures.fineLength(reading.z()) + " at " + place(reading.x(), reading.y())
+                + ", where the other touch-offs foretell " + figures.fineLength(doubt.suspect().expected())
+                + ". Without it " + range(doubt.without()) + " would come out");
+            judgement.chanceOn(doubt.without()).ifPresent(chance -> sentence.append(", and the answer would be ")
+                .append(Verdict.of(chance).word()));
+            sentence.append(". Touch it off again, or leave it out with --leave-out ").append(reading.line())
+                .append('.');
+            sentences.add(sentence.toString());
+        }
+        return sentences;
+    }
+
+    /** Where to touch off next, if a verdict hangs on it. */
+    Optional<String> next() {
+        if (judgement.verdict() == Verdict.YES || judgement.verdict() == Verdict.NO || judgement.next().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> places = judgement.next().stream().map(next -> place(next.x(), next.y())).toList();
+        double left = judgement.next().get(0).left();
+        String first = "The touch-off that would tell most is at " + places.get(0) + ": it narrows the range to about "
+            + Figures.percent(left) + " of its width";
+        return Optional.of(places.size() == 1 ? first + "." : first + "; after it, "
+            + String.join(", then ", places.subList(1, places.size())) + ".");
+    }
+
+    /** What the readings alone would promise beside what the whole board bears. */
+    String flattery() {
+        return "The touch-offs alone would promise " + figures.length(Math.max(0, judgement.readings().promise()))
+            + ". They do not see the corners, the edges and the wood between them; with the face carried there, and "
+            + figures.small(judgement.request().skim()) + " skimmed off each face so that the saw marks go, "
+            + figures.length(Math.max(0, median())) + " is what to expect.";
+    }
+
+    /** How sure the face is, where it is least sure, and what one touch-off is taken to be worth. */
+    String sureness() {
+        double most = 0;
+        int where = 0;
+        for (int i = 0; i < judgement.whole().size(); i++) {
+            double deviation = judgement.shape().topDeviationAt(judgement.whole().x()[i], judgement.whole().y()[i]);
+            if (deviation > most) {
+                most = deviation;
+                where = i;
+            }
+        }
+        TouchOffNoise noise = judgement.shape().noise();
+        String source = switch (noise.source()) {
+            case REPEATABILITY -> "from the repeatability you gave";
+            case REPEATS -> "from the places touched more than once";
+            case USUAL -> "the usual; give repeatability to say otherwise";
+        };
+        return "The face is least sure near " + place(judgement.whole().x()[where], judgement.whole().y()[where])
+            + ", where it may well be " + figures.small(2 * most) + " higher or lower than thought. One touch-off is"
+            + " taken to be good to " + figures.fineLength(2 * noise.deviation()) + " (" + source + ").";
+    }
+
+    /** What three columns of readings cannot tell apart. */
+    Optional<String> hiddenKink() {
+        long columns = judgement.board().readingsOf(Face.A).stream().mapToDouble(Reading::x)
+            .map(x -> Math.rint(x / judgement.board().length() * 20)).distinct().count();
+        return columns > 3 ? Optional.empty() : Optional.of("These touch-offs stand at "
+            + Figures.count((int) columns, "place", "places") + " along the length. Fewer than four cannot tell a kink"
+            + " or a sprung end from a bow, and the range does not allow for one: touch off between them if the board"
+            + " may have one.");
+    }
+
+    private double median() {
+        return judgement.outlook().levelled().median();
+    }
+
+    /** One sentence for each kind of warp, with what is real and what is lost in the noise. */
+    List<String> warp() {
+        Warp warp = judgement.warp();
+        List<String> sentences = new ArrayList<>();
+        sentences.add(kind("Twist", warp.twist(), "the corner at the far end and far edge stands %s",
+            "up off the plane of the other three", "below the plane of the other three"));
+        sentences.add(kind("Bow", warp.bow(), "the ends stand %s", "above the middle", "below the middle"));
+        sentences.add(kind("Cup", warp.cup(), "the edges stand %s", "above the middle", "below the middle"));
+        return sentences;
+    }
+
+    private String kind(String name, Optional<Warp.Amount> amount, String how, String up, String down) {
+        if (amount.isEmpty()) {
+            return name + ": these touch-offs cannot show it" + whyUnseen(name) + ".";
+        }
+        double value = amount.get().value();
+        String size = figures.fineLength(Math.abs(value));
+        if (amount.get().standardError().isEmpty()) {
+            return name + ": " + size + ", but there are too few touch-offs to say whether that is real.";
+        }
+        String error = " (standard error " + figures.fineLength(amount.get().standardError().getAsDouble()) + ")";
+        if (amount.get().isReal()) {
+            return name + ": real; " + String.format(how, size + " " + (value > 0 ? up : down)) + error + ".";
+        }
+        return name + ": lost in the noise, " + figures.signed(value) + "\u00a0" + figures.unit() + error + ".";
+    }
+
+    private String whyUnseen(String name) {
+        TrendFit curved = judgement.fits().curved();
+        boolean slopeX = curved.coefficient(Term.X).isPresent();
+        boolean slopeY = curved.coefficient(Term.Y).isPresent();
+        return switch (name) {
+            case "Twist" -> !slopeX || !slopeY ? ", they lie in one row" : ", it takes four places that are no line";
+            case "Bow" -> slopeX ? ", it takes three places along the length" : ", they are all at one place along it";
+            default -> slopeY ? ", it takes three places across the width" : ", they lie in one row";
+        };
+    }
+
+    /** How the board lies if nobody holds it. */
+    String resting() {
+        RestingPose pose = judgement.pose();
+        if (pose.isFlat()) {
+            return "Left to itself the board lies flat on the bed.";
+        }
+        List<String> places = new ArrayList<>();
+        for (BedContact contact : pose.contacts()) {
+            places.add(place(contact.x(), contact.y()) + " (" + Figures.percent(contact.load()) + " of the weight)");
+        }
+        String where = places.isEmpty() ? "" : " at " + String.join(", ", places);
+        if (!pose.rocks()) {
+            return "Left to itself the board lies steady; it touches the bed" + where + ".";
+        }
+        if (pose.contacts().size() == 2) {
+            return "Left to itself the board rocks about the line between " + String.join(" and ", places)
+                + "; set mid-rock, a free corner stands up to " + figures.length(pose.widest()) + " off the bed.";
+        }
+        return "Left to itself the board rocks: it rests on a small patch" + where + ".";
+    }
+
+    /** A place on the board in words: along by across. */
+    String place(double x, double y) {
+        return "x\u00a0" + figures.place(x).replace(' ', '\u00a0') + " y\u00a0"
+            + figures.place(y).replace(' ', '\u00a0');
+    }
+
+    /** What was read from the file but plays no part yet; empty if all of it did. */
+    List<String> notUsed() {
+        Board board = judgement.board();
+        List<String> unused = new ArrayList<>();
+        if (!board.defects().isEmpty()) {
+            unused.add("defect");
+        }
+        board.price().ifPresent(price -> unused.add("price"));
+        board.species().ifPresent(species -> unused.add("species"));
+        return unused;
+    }
+}

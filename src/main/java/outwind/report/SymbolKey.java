@@ -1,0 +1,45 @@
+package outwind.report;
+
+import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the symbols mean: one below the other, symbol first. */
+final class SymbolKey {
+
+    /** Paints a symbol about a place (px), no wider than 40 and no taller than 24. */
+    interface Symbol {
+        void paint(Graphics2D pen, double x, double y);
+    }
+
+    private record Entry(Symbol symbol, String words) { }
+
+    private static final int SYMBOL_WIDTH = 56;
+    private static final int BETWEEN = 6;
+
+    private final Paper paper;
+    private final List<Entry> entries = new ArrayList<>();
+
+    SymbolKey(Paper paper) {
+        this.paper = paper;
+    }
+
+    void add(Symbol symbol, String words) {
+        entries.add(new Entry(symbol, words));
+    }
+
+    /**
+     * Draws all entries.
+     *
+     * @param room width (px)
+     * @return the y below the last one
+     */
+    int draw(int left, int top, int room) {
+        int y = top;
+        for (Entry entry : entries) {
+            entry.symbol().paint(paper.pen(), left + SYMBOL_WIDTH / 2.0 - 6, y + paper.height(Type.LABEL) / 2.0 + 1);
+            y = paper.paragraph(entry.words(), Type.LABEL, left + SYMBOL_WIDTH, y, room - SYMBOL_WIDTH, 2) + BETWEEN;
+        }
+        return y;
+    }
+}

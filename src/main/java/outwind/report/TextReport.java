@@ -1,0 +1,260 @@
+package outwind.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Reading;
+import outwind.cutting.Cut;
+import outwind.flatten.ReadingsAlone;
+import outwind.flatten.ReferencePlane;
+import outwind.numeric.Plane;
+import outwind.setup.BedContact;
+import outwind.setup.Corner;
+import outwind.setup.Setup;
+import outwind.setup.Shim;
+import outwind.stock.Judgement;
+import outwind.surface.NestedTest;
+import outwind.surface.Term;
+import outwind.surface.TrendFit;
+
+/** The report that is read at the machine: verdict, what to do, why, the numbers, cautions; 80 columns. */
+public final class TextReport {
+
+    private final Judgement judgement;
+    private final Board board;
+    private final Figures figures;
+    private final Sentences sentences;
+    private final Page page = new Page();
+
+    private TextReport(Judgement judgement, Figures figures) {
+        this.judgement = judgement;
+        this.board = judgement.board();
+        this.figures = figures;
+        this.sentences = new Sentences(judgement, figures);
+    }
+
+    /** Writes the report of a judged board. */
+    public static String of(Judgement judgement, Figures figures) {
+        TextReport report = new TextReport(judgement, figures);
+        report.title();
+        report.verdict();
+        report.whatToDo();
+        report.why();
+        report.numbers();
+        report.cautions();
+        return report.page.toString();
+    }
+
+    private void title() {
+        page.line(board.name());
+        page.line(figures.place(board.length()) + " x " + figures.place(board.width()) + " x "
+            + board.thickness().stream().mapToObj(figures::number).findFirst().orElse("measured thickness") + " "
+            + figures.unit() + ", " + board.readingsOf(Face.A).size() + " touch-offs on face A");
+        page.gap();
+    }
+
+    private void verdict() {
+        page.paragraph(sentences.verdict());
+        page.paragraph(sentences.thickness());
+        for (String sentence : sentences.doubts()) {
+            page.paragraph(sentence);
+        }
+        sentences.remedy().ifPresent(page::paragraph);
+        sentences.next().ifPresent(page::paragraph);
+    }
+
+    private void whatToDo() {
+        page.heading("What to do");
+        page.paragraph("Places are in " + figures.unitInFull() + ": x from the end you measured from, y from the near edge."
+            + " The far edge is at y\u00a0" + figures.place(board.width()).replace(' ', '\u00a0') + ".");
+        page.gap();
+        int step = 1;
+        if (judgement.setup().shims().isEmpty()) {
+            page.item(step++ + ".", "Lay the board on the bed with face A up. It needs no shims.");
+        } else {
+            page.item(step++ + ".", judgement.lifts()
+                ? "Lay the board on the bed with face A up and level it with these shims, slid in from the edges:"
+                : "Lay the board on the bed with face A up, as it lay when you touched off. These shims just touch;"
+                    + " they keep it from rocking and from bending under the cutter:");
+            page.table("      ", List.of("x (" + figures.unit() + ")", "edge", "shim (" + figures.unit() + ")"),
+                shimRows(judgement.setup()));
+        }
+        page.item(step++ + ".", "Press on each corner. It must not move. Hold the work from the sides, below "
+            + figures.length(judgement.cuts().faceA().keepBelow()) + " above the bed.");
+        page.item(step++ + ".", cut(judgement.cuts().faceA(), "Touch off the cutter on the highest spot of face A"
+            + highestSpot() + "."));
+        page.item(step++ + ".", "Turn the board over on to its new flat face. It needs no shims now. Keep clamps below "
+            + figures.length(judgement.cuts().faceB().keepBelow()) + ".");
+        page.item(step + ".", cut(judgement.cuts().faceB(), "Touch off on the highest spot of face B."));
+    }
+
+    private String highestSpot() {
+        int highest = 0;
+        Plane plane = judgement.cuts().faceA().plane();
+        for (int i = 1; i < judgement.whole().size(); i++) {
+            if (judgement.whole().topAbove(plane, i) > judgement.whole().topAbove(plane, highest)) {
+                highest = i;
+            }
+        }
+        return ", near " + sentences.place(judgement.whole().x()[highest], judgement.whole().y()[highest]);
+    }
+
+    private String cut(Cut cut, String before) {
+        int roughing = judgement.request().cutter().roughingPasses(cut.depth());
+        boolean finishing = roughing < cut.passes().size();
+        String passes = Figures.count(roughing, "roughing pass", "roughing passes") + " of at most "
+            + figures.small(judgement.request().cutter().stepDown());
+        String last = finishing ? " and a finishing pass of " + figures.small(judgement.request().cutter().finishing()) : "";
+        return before + " Go down " + figures.small(cut.depth()) + " in all: " + passes + last + ". "
+            + (cut.face() == Face.A
+                ? "That leaves " + figures.length(cut.thicknessLeft()) + " at the thickest place."
+                : "That leaves " + figures.length(cut.thicknessLeft()) + " all over.");
+    }
+
+    private List<List<String>> shimRows(Setup setup) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Shim shim : setup.shims()) {
+            rows.add(List.of(figures.place(shim.x()), edge(shim.y()), figures.number(shim.height())));
+        }
+        return rows;
+    }
+
+    private String edge(double y) {
+        return y < board.width() / 2 ? "near" : "far";
+    }
+
+    private void why() {
+        page.heading("Why");
+        page.paragraph(sentences.flattery());
+        page.paragraph(sentences.sureness());
+        sentences.hiddenKink().ifPresent(page::paragraph);
+        for (String sentence : sentences.warp()) {
+            page.paragraph(sentence);
+        }
+        page.paragraph(sentences.resting());
+        for (String remark : board.remarks()) {
+            page.paragraph(remark);
+        }
+        List<String> unused = sentences.notUsed();
+        if (!unused.isEmpty()) {
+            page.paragraph("Read from the file but not used yet: " + String.join(", ", unused) + ".");
+        }
+    }
+
+    private void numbers() {
+        page.heading("The numbers");
+        readings();
+        fits();
+        planes();
+        setups();
+        cuts();
+    }
+
+    private void readings() {
+        ReadingsAlone readings = judgement.readings();
+        page.line("Highest touch-off " + at(readings.highest()) + ", lowest " + at(readings.lowest()));
+        page.line("Spread, highest minus lowest  " + soft(figures.fineLength(readings.spread())));
+        page.line("Minimum zone of the touch-offs  "
+            + soft(figures.fineLength(readings.minimumZone().width())));
+        page.gap();
+    }
+
+    private String at(Reading reading) {
+        return soft(figures.fineLength(reading.z()) + " at " + sentences.place(reading.x(), reading.y()));
+    }
+
+    /** Lines that are not wrapped take plain spaces at once. */
+    private static String soft(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+
+    private void fits() {
+        List<List<String>> rows = new ArrayList<>();
+        for (TrendFit fit : judgement.fits().all()) {
+            rows.add(List.of(fit.model().name().toLowerCase(Locale.ROOT),
+                fit.terms().stream().map(Term::symbol).collect(Collectors.joining(" ")),
+                fit.fit().residualStandardDeviation().stream().mapToObj(figures::fine).findFirst().orElse("none left"),
+                Figures.decimals(fit.fit().rSquared(), 3),
+                String.valueOf(fit.fit().degreesOfFreedom()),
+                testOf(fit)));
+        }
+        page.paragraph("Shapes fitted to face A. Left over: standard deviation of what the shape misses. Noise: chance"
+            + " that noise alone makes the last terms look as good.");
+        page.table("  ", List.of("shape", "terms", "left over (" + figures.unit() + ")", "R²", "spare readings",
+            "noise"), rows);
+        page.gap();
+    }
+
+    private String testOf(TrendFit fit) {
+        Optional<NestedTest> test = switch (fit.model()) {
+            case PLANE -> Optional.empty();
+            case TWISTED -> judgement.fits().twist();
+            case CURVED -> judgement.fits().curve();
+        };
+        return test.map(t -> Figures.probability(t.probability())).orElse("-");
+    }
+
+    private void planes() {
+        List<List<String>> rows = new ArrayList<>();
+        for (ReferencePlane plane : judgement.planes().all()) {
+            rows.add(List.of(plane.name().words() + (plane == judgement.planes().chosen() ? " *" : ""),
+                figures.tilt(plane.slab().faceA().slopeX()), figures.tilt(plane.slab().faceA().slopeY()),
+                figures.number(plane.deepestCut()), figures.volume(plane.removed()),
+                plane.thickness() > 0 ? figures.number(plane.thickness()) : "none"));
+        }
+        page.paragraph("Planes compared (* chosen; tilt in " + figures.tiltUnit() + ", lengths in " + figures.unit()
+            + ", wood off face A in " + figures.volumeUnit() + ")");
+        page.table("  ", List.of("plane", "tilt along", "across", "deepest cut", "wood off", "finishes at"), rows);
+        page.gap();
+    }
+
+    private void setups() {
+        page.line("Gap under each corner, and shims, with the board as it lies and levelled (" + figures.unit() + ")");
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < judgement.asItLies().corners().size(); i++) {
+            Corner lying = judgement.asItLies().corners().get(i);
+            Corner level = judgement.levelled().corners().get(i);
+            rows.add(List.of("corner", figures.place(lying.x()), edge(lying.y()), figures.number(lying.gap()),
+                figures.number(level.gap())));
+        }
+        for (int i = 0; i < judgement.asItLies().supports().size(); i++) {
+            Shim lying = judgement.asItLies().supports().get(i);
+            Shim level = judgement.levelled().supports().get(i);
+            rows.add(List.of("shim", figures.place(lying.x()), edge(lying.y()), shim(lying), shim(level)));
+        }
+        page.table("  ", List.of("", "x", "edge", "just touching", "levelled"), rows);
+        page.gap();
+        for (BedContact contact : judgement.pose().contacts()) {
+            page.line("Rests by itself at " + soft(sentences.place(contact.x(), contact.y())) + " with "
+                + Figures.percent(contact.load()) + " of the weight");
+        }
+        page.gap();
+    }
+
+    private String shim(Shim shim) {
+        return shim.isNeeded() ? figures.number(shim.height()) : "rests";
+    }
+
+    private void cuts() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
+            rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
+                figures.number(cut.meanDepth()), figures.volume(cut.removed()), figures.number(cut.keepBelow()),
+                figures.number(cut.thicknessLeft())));
+        }
+        page.line("Cuts (lengths in " + figures.unit() + ", wood in " + figures.volumeUnit() + ")");
+        page.table("  ", List.of("face", "depth", "passes", "mean depth", "wood off", "keep below", "leaves"), rows);
+    }
+
+    private void cautions() {
+        page.heading("Take care");
+        page.paragraph("Wear eye, ear and dust protection. Look for metal and loose knots first. The work must be held"
+            + " before the spindle starts, and nothing may stand within reach of the cutter. Switch off and wait for"
+            + " the spindle to stop before you touch shims or clamps. The machine maker's manual, local rules and"
+            + " trained practice come before this sheet.");
+    }
+}

@@ -1,0 +1,247 @@
+package outwind.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The program as a user runs it: arguments in; text, files and exit code out. */
+class CommandLineTest {
+
+    private static final String SAMPLE = "sample-probes/hall-table.csv";
+
+    @TempDir
+    private Path folder;
+
+    private record Run(int code, String out, String err) { }
+
+    private Run run(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    private Run judge(String... args) {
+        String[] all = Stream.concat(Stream.of("judge", "--out", folder.toString()), Stream.of(args))
+            .toArray(String[]::new);
+        return run(all);
+    }
+
+    private Path write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    static Stream<Path> samples() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("sample-probes"))) {
+            return files.sorted().toList().stream();
+        }
+    }
+
+    @Test
+    void thereAreAtLeastEightSamples() throws IOException {
+        assertTrue(samples().count() >= 8);
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void reportsInTheTreeAreWhatTheProgramWrites(Path sample) throws IOException {
+        String name = sample.getFileName().toString().replaceFirst("\\.[a-z]+$", "");
+
+        Run run = judge("--no-chart", sample.toString());
+
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        assertEquals(Files.readString(Path.of("reports", name + ".txt")), Files.readString(folder.resolve(name
+            + ".txt")));
+        assertTrue(Files.size(Path.of("reports", name + ".png")) > 0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void reportsAreEightyColumnsWide(Path sample) throws IOException {
+        for (String line : judge("--no-chart", sample.toString()).out().lines().toList()) {
+            assertTrue(line.startsWith("Written:") || line.length() <= 80, line);
+        }
+    }
+
+    @Test
+    void judgeWritesReportChartAndJson() throws IOException {
+        Run run = judge("--json", SAMPLE);
+
+        assertEquals(0, run.code());
+        assertTrue(run.out().contains(Files.readString(folder.resolve("hall-table.txt"))));
+        assertTrue(ImageIO.read(folder.resolve("hall-table.png").toFile()).getWidth() > 1000);
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("hall-table.json").toFile());
+        assertEquals("hall table top, left half", json.at("/board/name").asText());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(List.of("hall-table.json", "hall-table.png", "hall-table.txt"),
+                files.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/board/length", "/board/width", "/board/thickness", "/board/readings", "/fits/2/model",
+        "/fits/2/terms/5", "/fits/2/coefficients/5", "/fits/2/standardErrors/5", "/fits/2/residualStandardDeviation",
+        "/fits/2/rSquared", "/fits/2/degreesOfFreedom", "/warp/twist", "/warp/twistStandardError", "/warp/bow",
+        "/warp/bowStandardError", "/warp/cup", "/warp/cupStandardError", "/readings/highest/x", "/readings/lowest/z",
+        "/readings/spread", "/readings/minimumZone/width", "/readings/minimumZone/slopeX",
+        "/readings/minimumZone/slopeY", "/planes/4/name", "/planes/4/slopeX", "/planes/4/slopeY",
+        "/planes/4/deepestCut", "/planes/4/removed", "/planes/4/thickness", "/chosenPlane", "/thickness/atReadings",
+        "/thickness/asItLies", "/thickness/levelled", "/thickness/target", "/verdict", "/setup/choice",
+        "/setup/rocks", "/setup/contacts/0/load", "/setup/shims/0/height", "/setup/other/shims/0/height",
+        "/cuts/0/face", "/cuts/0/depth", "/cuts/0/passes/0", "/cuts/0/removed", "/cuts/1/keepBelow"})
+    void jsonHoldsWhatTheContractNames(String pointer) throws IOException {
+        judge("--json", "--no-chart", SAMPLE);
+
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("hall-table.json").toFile());
+
+        assertFalse(json.at(pointer).isMissingNode(), pointer);
+    }
+
+    @Test
+    void targetOnTheCommandLineGoesBeforeTheFilesOwn() {
+        assertTrue(judge("--no-chart", "--target", "30mm", SAMPLE).out().contains("NO: it does not finish at 30.0 mm"));
+        assertTrue(judge("--no-chart", "--target", "13/16in", SAMPLE).out().contains("YES: it finishes at 20.6 mm"));
+        assertTrue(judge("--no-chart", "--target", "20", SAMPLE).out().contains("YES: it finishes at 20.0 mm"));
+    }
+
+    @Test
+    void unitsOfTheReportCanBeChosen() {
+        Run run = judge("--no-chart", "--units", "in", SAMPLE);
+
+        assertTrue(run.out().contains("46 1/2 x 8 3/8 x 1 15/64 in"), run.out());
+    }
+
+    // The same board in mm and in inches to many digits: order and units do not matter.
+    @Test
+    void unitsOfTheFileDoNotChangeTheAnswer() throws IOException {
+        StringBuilder inches = new StringBuilder("# units: in\n");
+        for (String line : Files.readAllLines(Path.of(SAMPLE))) {
+            if (line.startsWith("# units") || line.startsWith("# board") || line.startsWith("# species")) {
+                continue;
+            }
+            if (line.startsWith("#")) {
+                String[] parts = line.split(": ");
+                inches.append(parts[0]).append(": ").append(Double.parseDouble(parts[1]) / 25.4).append('\n');
+            } else if (line.startsWith("x")) {
+                inches.append(line).append('\n');
+            } else {
+                inches.append(String.join(",", Stream.of(line.split(","))
+                    .map(cell -> String.valueOf(Double.parseDouble(cell) / 25.4)).toList())).append('\n');
+            }
+        }
+        Path file = write("in-inches.csv", inches.toString());
+
+        judge("--json", "--no-chart", SAMPLE, file.toString());
+
+        ObjectMapper mapper = new ObjectMapper();
+        JsonNode mm = mapper.readTree(folder.resolve("hall-table.json").toFile());
+        JsonNode in = mapper.readTree(folder.resolve("in-inches.json").toFile());
+        for (String pointer : List.of("/thickness/levelled", "/thickness/asItLies", "/warp/twist", "/cuts/0/depth",
+            "/readings/minimumZone/width")) {
+            assertEquals(mm.at(pointer).asDouble(), in.at(pointer).asDouble(), 1e-9, pointer);
+        }
+    }
+
+    @Test
+    void badInputIsToldByLineAndColumnWithoutAStackTrace() throws IOException {
+        Path file = write("typed.csv", "# length: 600\n# width: 200\n# thickness: 30\nx,y,z\n0,0,-1.1O\n600,0,0\n"
+            + "600,200,1\n0,200,zero\n");
+
+        Run run = judge(file.toString());
+
+        assertEquals(1, run.code());
+        assertEquals(file + ":5:5: expected z in mm but found \"-1.1O\"\n"
+            + "  Type a number such as -1.10, or leave the cell empty if the point was not touched.\n"
+            + file + ":8:7: expected z in mm but found \"zero\"\n"
+            + "  Type a number such as -1.10, or leave the cell empty if the point was not touched.\n", run.err());
+    }
+
+    @Test
+    void oneBadFileDoesNotStopTheOthers() throws IOException {
+        Path bad = write("bad.csv", "nothing in it\n");
+
+        Run run = judge("--no-chart", bad.toString(), SAMPLE);
+
+        assertEquals(1, run.code());
+        assertTrue(Files.exists(folder.resolve("hall-table.txt")));
+    }
+
+    @Test
+    void aMissingFileIsSaidInWords() {
+        Run run = judge("no-such-board.csv");
+
+        assertEquals(1, run.code());
+        assertEquals("no-such-board.csv: there is no file of this name: no-such-board.csv\n", run.err());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--target=twenty", "--units=cubit", "--step-down=0", "--target=-3", "--skim=40",
+        "--no-such-option"})
+    void aBadCommandLineExitsWithTwo(String option) {
+        Run run = judge("--no-chart", option, SAMPLE);
+
+        assertEquals(2, run.code(), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+        assertFalse(run.err().contains("\tat "), run.err());
+    }
+
+    @Test
+    void anInputFileIsNeverOverwritten() throws IOException {
+        byte[] before = Files.readAllBytes(Path.of(SAMPLE));
+        Path input = Files.write(folder.resolve("hall-table.txt"), before);
+
+        Run run = judge("--no-chart", input.toString());
+
+        assertEquals(1, run.code());
+        assertTrue(run.err().contains("it is left as it is. Choose another folder with --out"), run.err());
+        assertArrayEquals(before, Files.readAllBytes(input));
+    }
+
+    @Test
+    void twoFilesOfOneNameAreBothWritten() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("other")).resolve("hall-table.csv");
+        Files.copy(Path.of(SAMPLE), other);
+
+        Run run = judge("--no-chart", SAMPLE, other.toString());
+
+        assertEquals(0, run.code());
+        assertTrue(Files.exists(folder.resolve("hall-table.txt")));
+        assertTrue(Files.exists(folder.resolve("hall-table-2.txt")));
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsSaidInWords() throws IOException {
+        Path file = write("a-file", "");
+
+        Run run = run("judge", "--out", file.toString(), SAMPLE);
+
+        assertEquals(1, run.code());
+        assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    @Test
+    void withoutArgumentsItShowsHowToUseIt() {
+        Run run = run();
+
+        assertEquals(0, run.code());
+        assertTrue(run.out().startsWith("Usage: outwind"), run.out());
+    }
+}
