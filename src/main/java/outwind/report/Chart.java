@@ -2,7 +2,6 @@ package outwind.report;
 
 import java.util.List;
 import outwind.board.Board;
-import outwind.board.Face;
 import outwind.stock.Judgement;
 
 /**
@@ -80,18 +79,9 @@ public final class Chart {
         int room = WIDTH - 2 * MARGIN;
         Sentences sentences = new Sentences(judgement, figures);
         int y = paper.paragraph(board.name(), Type.NAME, MARGIN, top, room, 2);
-        y = paper.paragraph(size(), Type.LABEL, MARGIN, y, room, 2);
+        y = paper.paragraph(sentences.size(), Type.LABEL, MARGIN, y, room, 2);
         y = paper.paragraph(sentences.verdict(), Type.VERDICT, MARGIN, y + 14, room, 2);
         return paper.paragraph(sentences.thickness(), Type.TEXT, MARGIN, y + 2, room, 4);
-    }
-
-    private String size() {
-        String thickness = board.thickness().stream().mapToObj(figures::number).findFirst()
-            .orElse("measured thickness");
-        String size = String.join(" x ", figures.place(board.length()), figures.place(board.width()), thickness)
-            + " " + figures.unit();
-        String face = Figures.count(board.readingsOf(Face.A).size(), "touch-off", "touch-offs") + " on face A";
-        return board.species().map(wood -> wood + ", ").orElse("") + size + ", " + face;
     }
 
     /** Plan, lengthwise section under it along the same x, then the crosswise section beside the key. */

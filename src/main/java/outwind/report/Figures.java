@@ -85,7 +85,7 @@ public record Figures(Units units) {
 
     /** A share from 0 to 1 as a whole percentage. */
     public static String percent(double share) {
-        return decimals(share * 100, 0) + " %";
+        return decimals(share * 100, 0) + HARD_SPACE + "%";
     }
 
     /** A number of things: 1 pass, 3 passes. */
@@ -95,7 +95,7 @@ public record Figures(Units units) {
 
     /** A chance of success from 0 to 1, never said to be certain. */
     public static String chance(double p) {
-        return p > 0.99 ? "over 99 %" : p < 0.01 ? "under 1 %" : percent(p);
+        return p > 0.99 ? "over 99\u00a0%" : p < 0.01 ? "under 1\u00a0%" : percent(p);
     }
 
     /** A chance from 0 to 1; what is beyond a thousandth is said as such. */

@@ -21,7 +21,11 @@ enum Mark {
     LOWEST(triangle(1), Paper.INK),
     /** Where the board rests on the bed by itself. */
     REST(new Rectangle2D.Double(-7.5, -7.5, 15, 15), Paper.INK),
-    SHIM(new Rectangle2D.Double(-13, -5, 26, 10), Color.WHITE);
+    SHIM(new Rectangle2D.Double(-13, -5, 26, 10), Color.WHITE),
+    /** A touch-off that looks wrong. */
+    SUSPECT(cross(), Paper.INK),
+    /** Where to touch off next. */
+    NEXT(diamond(), Color.WHITE);
 
     private final Shape shape;
     private final Color fill;
@@ -37,6 +41,28 @@ enum Mark {
         path.lineTo(10, -tip * 7);
         path.lineTo(-10, -tip * 7);
         path.closePath();
+        return path;
+    }
+
+    private static Shape diamond() {
+        Path2D path = new Path2D.Double();
+        path.moveTo(0, -12);
+        path.lineTo(9, 0);
+        path.lineTo(0, 12);
+        path.lineTo(-9, 0);
+        path.closePath();
+        return path;
+    }
+
+    /** Two strokes across each other, with room in the middle for the touch-off that they mark. */
+    private static Shape cross() {
+        Path2D path = new Path2D.Double();
+        for (int side : new int[] {-1, 1}) {
+            for (int end : new int[] {-1, 1}) {
+                path.moveTo(side * 6, end * 6);
+                path.lineTo(side * 15, end * 15);
+            }
+        }
         return path;
     }
 

@@ -15,6 +15,7 @@ import outwind.board.Defect;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.Trim;
+import outwind.flatten.NextReading;
 import outwind.setup.BedContact;
 import outwind.setup.Shim;
 import outwind.stock.Judgement;
@@ -197,7 +198,21 @@ final class PlanView {
             scatter(chart, Mark.LOWEST, new double[] {lowest().x()}, new double[] {lowest().y()});
             scatter(chart, Mark.HIGHEST, new double[] {highest().x()}, new double[] {highest().y()});
         }
+        if (!judgement.doubts().isEmpty()) {
+            scatter(chart, Mark.SUSPECT,
+                judgement.doubts().stream().mapToDouble(doubt -> doubt.suspect().reading().x()).toArray(),
+                judgement.doubts().stream().mapToDouble(doubt -> doubt.suspect().reading().y()).toArray());
+        }
+        if (!next().isEmpty()) {
+            scatter(chart, Mark.NEXT, next().stream().mapToDouble(NextReading::x).toArray(),
+                next().stream().mapToDouble(NextReading::y).toArray());
+        }
         wide.paint(chart, paper.pen());
+    }
+
+    /** Places to touch off next; none where the answer no longer hangs on them. */
+    private List<NextReading> next() {
+        return judgement.isOpen() ? judgement.next() : List.of();
     }
 
     private static void scatter(XYChart chart, Mark mark, double[] x, double[] y) {
@@ -256,8 +271,16 @@ final class PlanView {
         List<Shim> shims = judgement.setup().shims();
         shims.forEach(shim -> labels.keepClear(around(Mark.SHIM, shim.x(), shimMiddle(shim))));
 
+        judgement.doubts().forEach(doubt -> labels.keepClear(around(Mark.SUSPECT, doubt.suspect().reading().x(),
+            doubt.suspect().reading().y())));
+        next().forEach(place -> labels.keepClear(around(Mark.NEXT, place.x(), place.y())));
+
         for (Shim shim : shims) {
             shimLabel(labels, shim);
+        }
+        for (int i = 0; i < next().size(); i++) {
+            label(labels, around(Mark.NEXT, next().get(i).x(), next().get(i).y()), Labels.Side.ALL,
+                "next " + (i + 1), String.valueOf(i + 1));
         }
         if (hasSpread()) {
             label(labels, high, Labels.Side.ALL, "highest " + figures.fineLength(highest().z()),
@@ -320,6 +343,12 @@ final class PlanView {
                 Mark.HIGHEST.paint(pen, x - 13, y);
                 Mark.LOWEST.paint(pen, x + 13, y);
             }, "highest and lowest touch-off, as read");
+        }
+        if (!judgement.doubts().isEmpty()) {
+            key.add(Mark.SUSPECT::paint, "touch-off that looks wrong");
+        }
+        if (!next().isEmpty()) {
+            key.add(Mark.NEXT::paint, "touch off here next: it tells most");
         }
         if (!rests().isEmpty()) {
             key.add(Mark.REST::paint, "rests on the bed here by itself, with share of weight");

@@ -29,6 +29,17 @@ final class Sentences {
         this.figures = figures;
     }
 
+    /** Size of the board and what was read on it. */
+    String size() {
+        Board board = judgement.board();
+        String thickness = board.thickness().isPresent()
+            ? " x " + figures.number(board.thickness().getAsDouble()) + " " + figures.unit()
+            : " " + figures.unit() + ", thickness by caliper";
+        int onB = board.readingsOf(Face.B).size();
+        return board.species().map(wood -> wood + ", ").orElse("") + figures.place(board.length()) + " x " + figures.place(board.width()) + thickness + ", "
+            + Figures.count(board.readingsOf(Face.A).size(), "touch-off", "touch-offs") + " on face A" + (onB > 0 ? ", " + onB + " on face B" : "");
+    }
+
     /** The verdict in one line; in two if it hangs on a touch-off that looks wrong. */
     String verdict() {
         Optional<Verdict> otherwise = judgement.doubts().stream()
@@ -117,7 +128,7 @@ final class Sentences {
 
     /** Where to touch off next, if a verdict hangs on it. */
     Optional<String> next() {
-        if (judgement.verdict() == Verdict.YES || judgement.verdict() == Verdict.NO || judgement.next().isEmpty()) {
+        if (!judgement.isOpen() || judgement.next().isEmpty()) {
             return Optional.empty();
         }
         List<String> places = judgement.next().stream().map(next -> place(next.x(), next.y())).toList();
@@ -245,7 +256,6 @@ final class Sentences {
             unused.add("defect");
         }
         board.price().ifPresent(price -> unused.add("price"));
-        board.species().ifPresent(species -> unused.add("species"));
         return unused;
     }
 }

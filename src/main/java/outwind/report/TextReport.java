@@ -51,9 +51,7 @@ public final class TextReport {
 
     private void title() {
         page.line(board.name());
-        page.line(figures.place(board.length()) + " x " + figures.place(board.width()) + " x "
-            + board.thickness().stream().mapToObj(figures::number).findFirst().orElse("measured thickness") + " "
-            + figures.unit() + ", " + board.readingsOf(Face.A).size() + " touch-offs on face A");
+        page.paragraph(sentences.size());
         page.gap();
     }
 
@@ -230,7 +228,7 @@ public final class TextReport {
         page.gap();
         for (BedContact contact : judgement.pose().contacts()) {
             page.line("Rests by itself at " + soft(sentences.place(contact.x(), contact.y())) + " with "
-                + Figures.percent(contact.load()) + " of the weight");
+                + soft(Figures.percent(contact.load())) + " of the weight");
         }
         page.gap();
     }

@@ -94,6 +94,14 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
         return target.isPresent() ? Verdict.of(range.chanceOf(target.getAsDouble())) : Verdict.NONE;
     }
 
+    /**
+     * True if a further touch-off may change the answer: it is neither yes nor no, and no reading looks so wrong that
+     * touching it off again comes first.
+     */
+    public boolean isOpen() {
+        return doubts.isEmpty() && verdict != Verdict.YES && verdict != Verdict.NO;
+    }
+
     /** True if the board is to be lifted with shims so that the thickest board comes out. */
     public boolean lifts() {
         return planes.chosen().name() != PlaneName.AS_IT_LIES;

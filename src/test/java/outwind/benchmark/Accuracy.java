@@ -42,6 +42,7 @@ public final class Accuracy {
         accuracy.calibration.plot(Path.of(args[1]));
         accuracy.nextReading();
         accuracy.misreadings();
+        ThinnedGrids.print();
     }
 
     /** The same boards for every grid, and the same at every run. */

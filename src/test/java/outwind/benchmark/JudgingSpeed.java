@@ -1,0 +1,44 @@
+package outwind.benchmark;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import outwind.board.BadBoardFile;
+import outwind.board.Board;
+import outwind.board.BoardFile;
+import outwind.board.Given;
+import outwind.cutting.Cutter;
+import outwind.stock.Judgement;
+import outwind.stock.Request;
+
+/**
+ * What judging one board costs once the program is warm, on one core, without report and chart.
+ *
+ * <p>Run by {@code mvn -q verify -P judging-speed -DskipTests}. Argument: a board file.
+ */
+public final class JudgingSpeed {
+
+    private static final int WARM_UP = 100;
+    private static final int RUNS = 200;
+
+    private JudgingSpeed() { }
+
+    public static void main(String[] args) throws IOException, BadBoardFile {
+        Board board = BoardFile.read(Path.of(args[0]), Given.NOTHING);
+        double[] milliseconds = new double[RUNS];
+        double sum = 0;
+        for (int run = -WARM_UP; run < RUNS; run++) {
+            long start = System.nanoTime();
+            // Another seed each time, so that nothing can be remembered from the last.
+            sum += Judgement.of(board, Request.of(board, Cutter.LIGHT, run)).outlook().levelled().median();
+            if (run >= 0) {
+                milliseconds[run] = (System.nanoTime() - start) / 1e6;
+            }
+        }
+        Arrays.sort(milliseconds);
+        System.out.printf(Locale.ROOT, "judging %s, %d readings, warm, one thread: median %.0f ms, slowest tenth over"
+            + " %.0f ms of %d runs (mean thickness %.2f mm)%n", board.name(), board.readings().size(),
+            milliseconds[RUNS / 2], milliseconds[RUNS * 9 / 10], RUNS, sum / (RUNS + WARM_UP));
+    }
+}
