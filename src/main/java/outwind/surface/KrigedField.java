@@ -26,10 +26,10 @@ import outwind.numeric.Matern52;
  */
 final class KrigedField {
 
-    /** Steps of the grid, in standard deviations of the prior: six spreads, three ranges along, two across. */
+    /** Steps of the grid, in standard deviations of the prior: six spreads, four ranges along, three across. */
     private static final double[] SPREAD_STEPS = {-2, -1.2, -0.4, 0.4, 1.2, 2};
-    private static final double[] ALONG_STEPS = {-1.2, 0, 1.2};
-    private static final double[] ACROSS_STEPS = {-0.8, 0.8};
+    private static final double[] ALONG_STEPS = {-2.2, -1, 0.1, 1.2};
+    private static final double[] ACROSS_STEPS = {-1.8, -0.4, 0.9};
 
     /** Settings lighter than this share of the heaviest are left out of means and draws, for speed. */
     private static final double LIGHTEST = 0.1;

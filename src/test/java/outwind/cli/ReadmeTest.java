@@ -1,0 +1,58 @@
+package outwind.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What README shows is what the program prints. */
+class ReadmeTest {
+
+    private static String readme() throws IOException {
+        return Files.readString(Path.of("README.md"));
+    }
+
+    @Test
+    void theSampleReportIsTheRealOne() throws IOException {
+        String readme = readme();
+        int start = readme.indexOf("```\nhall table top, left half\n") + 4;
+        String shown = readme.substring(start, readme.indexOf("...\n```", start));
+
+        String report = Files.readString(Path.of("reports/hall-table.txt"));
+
+        assertEquals(report.substring(0, shown.length()), shown);
+    }
+
+    @Test
+    void theFaultShownIsTheRealOne(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("hall-table.csv");
+        Files.writeString(file, Files.readString(Path.of("sample-probes/hall-table.csv"))
+            .replace("305,15,-0.30", "305,15,-1.1O"));
+        StringWriter err = new StringWriter();
+
+        Main.run(new PrintWriter(new StringWriter()), new PrintWriter(err), "judge", "--out", folder.toString(),
+            file.toString());
+
+        String fault = err.toString().replace(folder + "/", "");
+        assertTrue(readme().contains("```\n" + fault + "```"), fault);
+    }
+
+    @Test
+    void everySampleAndEveryOptionIsNamed() throws IOException {
+        String readme = readme();
+        try (var samples = Files.list(Path.of("sample-probes"))) {
+            samples.forEach(sample -> assertTrue(readme.contains("`" + sample.getFileName() + "`"), "" + sample));
+        }
+        StringWriter help = new StringWriter();
+        Main.run(new PrintWriter(help), new PrintWriter(new StringWriter()), "judge", "--help");
+        help.toString().lines().map(String::strip).filter(line -> line.startsWith("--"))
+            .map(line -> line.split("[=\\s]")[0])
+            .forEach(option -> assertTrue(readme.contains(option), option));
+    }
+}
