@@ -61,7 +61,7 @@ public record Figures(Units units) {
     }
 
     public String tiltUnit() {
-        return units == Units.INCHES ? "in per ft" : "mm per m";
+        return units == Units.INCHES ? "inches per foot" : "mm per m";
     }
 
     /** A volume of wood (mm³): whole cm³, or 0.1 in³. */

@@ -115,10 +115,15 @@ public final class TextReport {
 
     private List<List<String>> shimRows(Setup setup) {
         List<List<String>> rows = new ArrayList<>();
-        for (Shim shim : setup.shims()) {
+        for (Shim shim : setup.shims().stream().filter(this::isMakeable).toList()) {
             rows.add(List.of(figures.place(shim.x()), edge(shim.y()), figures.number(shim.height())));
         }
         return rows;
+    }
+
+    /** False for a gap that rounds to nothing in the figures it would be told in. */
+    private boolean isMakeable(Shim shim) {
+        return shim.isNeeded() && !figures.number(shim.height()).equals(figures.number(0));
     }
 
     private String edge(double y) {
@@ -204,7 +209,7 @@ public final class TextReport {
                 figures.number(plane.deepestCut()), figures.volume(plane.removed()),
                 plane.thickness() > 0 ? figures.number(plane.thickness()) : "none"));
         }
-        page.paragraph("Planes compared (* chosen; tilt in " + figures.tiltUnit() + ", lengths in " + figures.unit()
+        page.paragraph("Planes compared (* chosen; tilt in " + figures.tiltUnit() + ", lengths in " + figures.unitInFull()
             + ", wood off face A in " + figures.volumeUnit() + ")");
         page.table("  ", List.of("plane", "tilt along", "across", "deepest cut", "wood off", "finishes at"), rows);
         page.gap();
@@ -234,7 +239,7 @@ public final class TextReport {
     }
 
     private String shim(Shim shim) {
-        return shim.isNeeded() ? figures.number(shim.height()) : "rests";
+        return isMakeable(shim) ? figures.number(shim.height()) : "rests";
     }
 
     private void cuts() {
@@ -244,7 +249,7 @@ public final class TextReport {
                 figures.number(cut.meanDepth()), figures.volume(cut.removed()), figures.number(cut.keepBelow()),
                 figures.number(cut.thicknessLeft())));
         }
-        page.line("Cuts (lengths in " + figures.unit() + ", wood in " + figures.volumeUnit() + ")");
+        page.line("Cuts (lengths in " + figures.unitInFull() + ", wood in " + figures.volumeUnit() + ")");
         page.table("  ", List.of("face", "depth", "passes", "mean depth", "wood off", "keep below", "leaves"), rows);
     }
 

@@ -41,6 +41,6 @@ class FiguresTest {
     @Test
     void tiltsAreToldPerMetreOrPerFoot() {
         assertEquals("5.00 mm per m", MM.tilt(0.005) + " " + MM.tiltUnit());
-        assertEquals("0.060 in per ft", IN.tilt(0.005) + " " + IN.tiltUnit());
+        assertEquals("0.060 inches per foot", IN.tilt(0.005) + " " + IN.tiltUnit());
     }
 }
