@@ -38,7 +38,7 @@ public final class WidestGap {
     /** Far beyond what any set of points has needed (under 30); reached only if something is broken. */
     private static final int MOST_STEPS = 100_000;
 
-    /** Codes of the four bounds that hold the slopes at the start: a from above and below, b likewise. */
+    /** Codes of the four bounds that hold the slopes at the start, −4 to −1: a from above and below, b likewise. */
     private static final int BOUNDS = -4;
 
     private final Places places;
@@ -46,8 +46,10 @@ public final class WidestGap {
     private final double[] upperY;
     private final double[] lowerX;
     private final double[] lowerY;
+    private final Tilt tilt;
 
-    private WidestGap(double[] upperX, double[] upperY, double[] lowerX, double[] lowerY) {
+    private WidestGap(double[] upperX, double[] upperY, double[] lowerX, double[] lowerY, Tilt tilt) {
+        this.tilt = tilt;
         this.upperX = upperX;
         this.upperY = upperY;
         this.lowerX = lowerX;
@@ -66,7 +68,22 @@ public final class WidestGap {
     public static WidestGap over(double[] upperX, double[] upperY, double[] lowerX, double[] lowerY) {
         requireSameLength(upperX, upperY, "upper");
         requireSameLength(lowerX, lowerY, "lower");
-        return new WidestGap(upperX, upperY, lowerX, lowerY);
+        return new WidestGap(upperX, upperY, lowerX, lowerY, Tilt.FREE);
+    }
+
+    /**
+     * The same program with one more constraint: over a rectangle of this size the planes rise by no more than so much
+     * from its lowest corner to its highest.
+     *
+     * <pre>
+     *   |a|·extentX + |b|·extentY ≤ most
+     * </pre>
+     * The multipliers of points still add up to 1, but no longer balance about one place where the limit holds.
+     *
+     * @param most not below zero
+     */
+    public WidestGap tiltedByAtMost(double most, double extentX, double extentY) {
+        return new WidestGap(upperX, upperY, lowerX, lowerY, new Tilt(most, extentX, extentY));
     }
 
     /**
@@ -142,6 +159,32 @@ public final class WidestGap {
         if (x.length == 0 || x.length != y.length) {
             throw new IllegalArgumentException("expected as many x as y, at least one, for the " + which
                 + " points, got " + x.length + " and " + y.length);
+        }
+    }
+
+    /**
+     * How far the planes may tilt: four constraints ±a·extentX ± b·extentY ≤ most.
+     *
+     * @param most infinite where they are free
+     */
+    private record Tilt(double most, double extentX, double extentY) {
+
+        static final Tilt FREE = new Tilt(Double.POSITIVE_INFINITY, 0, 0);
+
+        boolean isFree() {
+            return Double.isInfinite(most);
+        }
+
+        /** Codes of the four constraints: −8 to −5. */
+        static final int FIRST = -8;
+        static final int LAST = -5;
+
+        double signX(int code) {
+            return (code & 1) == 0 ? 1 : -1;
+        }
+
+        double signY(int code) {
+            return code < -6 ? 1 : -1;
         }
     }
 
@@ -253,7 +296,7 @@ public final class WidestGap {
         /** A few units in the last place of the heights: what lies less than this beyond a plane lies on it. */
         private final double resolution;
 
-        /** The four constraints that hold: upper point i as i, lower point j as n + j, bounds as −4 to −1. */
+        /** The four constraints that hold: upper point i as i, lower point j as n + j, others below zero. */
         private final int[] basis = new int[4];
         private double bound;
         /** a, b (per unit), c₁, c₂ (at the centre). */
@@ -373,11 +416,22 @@ public final class WidestGap {
                 }
             }
             worst = excess(furthest);
+            if (!tilt.isFree()) {
+                for (int code = Tilt.FIRST; code <= Tilt.LAST; code++) {
+                    if (excess(code) > worst) {
+                        worst = excess(code);
+                        furthest = code;
+                    }
+                }
+            }
             return furthest;
         }
 
         private int firstOnWrongSide() {
-            for (int code = 0; code < top.length + under.length; code++) {
+            for (int code = tilt.isFree() ? 0 : Tilt.FIRST; code < top.length + under.length; code++) {
+                if (code >= BOUNDS && code < 0) {
+                    continue;
+                }
                 worst = excess(code);
                 if (worst > tolerance) {
                     return code;
@@ -398,11 +452,12 @@ public final class WidestGap {
 
         private boolean boundsAreOutOfTheWay() {
             for (int k = 0; k < 4; k++) {
+                boolean isBound = basis[k] >= BOUNDS && basis[k] < 0;
                 boolean free = basis[k] < BOUNDS + 2 ? places.along() : places.across();
-                if (basis[k] < 0 && free) {
+                if (isBound && free) {
                     return false;
                 }
-                if (basis[k] < 0 && Math.abs(multipliers[k]) > 1e-9) {
+                if (isBound && Math.abs(multipliers[k]) > 1e-9) {
                     return false;
                 }
             }
@@ -438,6 +493,13 @@ public final class WidestGap {
         }
 
         private double[] row(int code) {
+            if (code <= Tilt.LAST) {
+                // Slopes in raw coordinates, told by the turned and scaled ones that are solved in.
+                double alongX = tilt.signX(code) * tilt.extentX() / places.unit();
+                double alongY = tilt.signY(code) * tilt.extentY() / places.unit();
+                return new double[] {alongX * places.cos() + alongY * places.sin(),
+                    alongY * places.cos() - alongX * places.sin(), 0, 0};
+            }
             if (code < 0) {
                 double sign = (code & 1) == 0 ? 1 : -1;
                 return code < BOUNDS + 2 ? new double[] {sign, 0, 0, 0} : new double[] {0, sign, 0, 0};
@@ -463,6 +525,9 @@ public final class WidestGap {
         }
 
         private double rightHandSide(int code) {
+            if (code <= Tilt.LAST) {
+                return tilt.most();
+            }
             if (code < 0) {
                 boolean free = code < BOUNDS + 2 ? places.along() : places.across();
                 return free ? bound : 0;

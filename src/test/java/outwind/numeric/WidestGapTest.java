@@ -44,6 +44,11 @@ class WidestGapTest {
     // Reference: ojAlgo 57.1.0, ExpressionsBasedModel, an independent linear programming solver.
     private static double widestGapByOjAlgo(double[] xu, double[] yu, double[] zu, double[] xl, double[] yl,
                                             double[] zl) {
+        return widestGapByOjAlgo(xu, yu, zu, xl, yl, zl, 1e9);
+    }
+
+    private static double widestGapByOjAlgo(double[] xu, double[] yu, double[] zu, double[] xl, double[] yl,
+                                            double[] zl, double mostTilt) {
         ExpressionsBasedModel model = new ExpressionsBasedModel();
         Variable a = model.newVariable("a").lower(-1e4).upper(1e4);
         Variable b = model.newVariable("b").lower(-1e4).upper(1e4);
@@ -56,6 +61,10 @@ class WidestGapTest {
         for (int j = 0; j < zl.length; j++) {
             Expression over = model.newExpression("l" + j).lower(zl[j]);
             over.set(a, xl[j] / 1000).set(b, yl[j] / 1000).set(c2, 1);
+        }
+        for (int k = 0; k < 4; k++) {
+            Expression limit = model.newExpression("tilt" + k).upper(mostTilt);
+            limit.set(a, (k % 2 == 0 ? 1 : -1) * 1.5).set(b, (k < 2 ? 1 : -1) * 0.25);
         }
         Optimisation.Result result = model.maximise();
         assertTrue(result.getState().isOptimal(), result.toString());
@@ -76,6 +85,25 @@ class WidestGapTest {
             assertEquals(slabByOjAlgo, slab, 1e-9 * slabByOjAlgo, "slab of case " + trial);
             assertEquals(zoneByOjAlgo, zone, 1e-9 * Math.max(1, zoneByOjAlgo), "zone of case " + trial);
         }
+    }
+
+    @Test
+    void slabOfLimitedTiltMatchesAnIndependentSolverOn300RandomBoards() {
+        SplittableRandom random = new SplittableRandom(20260108);
+        int limited = 0;
+        for (int trial = 0; trial < 300; trial++) {
+            Cloud c = Cloud.random(random);
+            double most = random.nextDouble(0, 3);
+
+            Gap gap = WidestGap.over(c.x, c.y, c.x, c.y).tiltedByAtMost(most, 1500, 250).between(c.top, c.under);
+
+            double expected = widestGapByOjAlgo(c.x, c.y, c.top, c.x, c.y, c.under, most);
+            assertEquals(expected, gap.width(), 1e-9 * expected, "case " + trial);
+            double tilt = 1500 * Math.abs(gap.upper().slopeX()) + 250 * Math.abs(gap.upper().slopeY());
+            assertTrue(tilt <= most + 1e-9, "case " + trial + " tilts by " + tilt);
+            limited += tilt > most - 1e-9 ? 1 : 0;
+        }
+        assertTrue(limited > 50 && limited < 300, limited + " of 300 were limited");
     }
 
     @Test
