@@ -63,6 +63,10 @@ final class JudgeCommand implements Callable<Integer> {
         description = "What the last, finishing pass takes (usually 0.2 mm).")
     private LengthOption finish;
 
+    @Option(names = "--most-lift", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Most that levelling may lift one corner against another (usually 6 mm).")
+    private LengthOption mostLift;
+
     @Option(names = "--units", paramLabel = "mm|in", converter = UnitsConverter.class,
         description = "Unit of files that do not name one, and of the report.")
     private Units units;
@@ -116,7 +120,7 @@ final class JudgeCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Board board = asAsked(withFaceB(BoardFile.read(file, given())));
-            Judgement judgement = Judgement.of(board, Request.of(board, cutter(board.units()), seed));
+            Judgement judgement = Judgement.of(board, request(board));
             write(judgement, reports, freeName(file, names));
             return true;
         } catch (BadBoardFile e) {
@@ -203,6 +207,11 @@ final class JudgeCommand implements Callable<Integer> {
                 + " by: it takes three touch-offs on face A, and a thickness");
         }
         return rest;
+    }
+
+    private Request request(Board board) {
+        Request usual = Request.usual(board).with(cutter(board.units())).withSeed(seed);
+        return mostLift == null ? usual : usual.liftingAtMost(mostLift.in(board.units()));
     }
 
     private Cutter cutter(Units boardUnits) {

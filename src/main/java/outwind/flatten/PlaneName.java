@@ -10,7 +10,7 @@ public enum PlaneName {
     MINIMUM_ZONE("minimum zone"),
     /** The plane under face A that takes the least wood off it. */
     LEAST_WOOD("least wood"),
-    /** The planes between which the thickest board lies. */
+    /** The planes between which the thickest board lies, as far as the board may be lifted for it. */
     THICKEST_SLAB("thickest slab");
 
     private final String words;

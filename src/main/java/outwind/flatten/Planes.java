@@ -25,15 +25,16 @@ public record Planes(List<ReferencePlane> all, ReferencePlane chosen) {
     }
 
     /**
-     * @param whole  the whole board
-     * @param kept   the part that must clean up
-     * @param region what {@code kept} covers
-     * @param fits   trends of face A
-     * @param skim   least depth to come off each face (mm)
+     * @param whole    the whole board
+     * @param kept     the part that must clean up
+     * @param region   what {@code kept} covers
+     * @param fits     trends of face A
+     * @param skim     least depth to come off each face (mm)
+     * @param limit    how far levelling may lift the board
      * @param liesWell true if the board makes its target as it lies
      */
     public static Planes compare(SampledBoard whole, SampledBoard kept, Region region, Fits fits, double skim,
-                                 boolean liesWell) {
+                                 LiftLimit limit, boolean liesWell) {
         List<Plane> slopes = List.of(
             new Plane(0, 0, 0),
             new Plane(0, fits.plane().coefficient(Term.X).orElse(0),
@@ -41,7 +42,8 @@ public record Planes(List<ReferencePlane> all, ReferencePlane chosen) {
             WidestGap.minimumZone(kept.x(), kept.y(), kept.top()).middle(),
             WidestGap.highestPlaneUnder(kept.x(), kept.y(), kept.top(), (region.x1() + region.x2()) / 2,
                 (region.y1() + region.y2()) / 2).plane(),
-            WidestGap.thickestSlab(kept.x(), kept.y(), kept.top(), kept.underside()).upper());
+            limit.applyTo(WidestGap.over(kept.x(), kept.y(), kept.x(), kept.y()))
+                .between(kept.top(), kept.underside()).upper());
         List<ReferencePlane> all = IntStream.range(0, slopes.size())
             .mapToObj(i -> ReferencePlane.of(PlaneName.values()[i], slopes.get(i), whole, kept, skim))
             .toList();

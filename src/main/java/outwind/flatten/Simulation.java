@@ -35,11 +35,12 @@ public record Simulation(ThicknessRange asItLies, ThicknessRange levelled, List<
     /**
      * @param region the part that must clean up
      * @param skim   least depth to come off each face (mm)
+     * @param limit  how far levelling may lift the board
      */
-    public static Simulation of(BoardShape shape, Region region, double skim, long seed) {
+    public static Simulation of(BoardShape shape, Region region, double skim, LiftLimit limit, long seed) {
         Places places = Places.grid(region, ALONG, ACROSS);
         List<SampledBoard> boards = shape.draws(places, DRAWS, seed);
-        WidestGap program = WidestGap.over(places.x(), places.y(), places.x(), places.y());
+        WidestGap program = limit.applyTo(WidestGap.over(places.x(), places.y(), places.x(), places.y()));
         SampledBoard likely = SampledBoard.of(shape, places);
         Gap start = program.between(likely.top(), likely.underside());
         Plane level = new Plane(0, 0, 0);

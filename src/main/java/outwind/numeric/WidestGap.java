@@ -72,18 +72,19 @@ public final class WidestGap {
     }
 
     /**
-     * The same program with one more constraint: over a rectangle of this size the planes rise by no more than so much
-     * from its lowest corner to its highest.
+     * The same program with one more constraint: over a rectangle of this size the planes rise against a given plane by
+     * no more than so much from its lowest corner to its highest.
      *
      * <pre>
-     *   |a|·extentX + |b|·extentY ≤ most
+     *   |a − a₀|·extentX + |b − b₀|·extentY ≤ most
      * </pre>
      * The multipliers of points still add up to 1, but no longer balance about one place where the limit holds.
      *
      * @param most not below zero
+     * @param from the plane with the slopes a₀ and b₀; its height does not matter
      */
-    public WidestGap tiltedByAtMost(double most, double extentX, double extentY) {
-        return new WidestGap(upperX, upperY, lowerX, lowerY, new Tilt(most, extentX, extentY));
+    public WidestGap tiltedByAtMost(double most, Plane from, double extentX, double extentY) {
+        return new WidestGap(upperX, upperY, lowerX, lowerY, new Tilt(most, from, extentX, extentY));
     }
 
     /**
@@ -163,13 +164,13 @@ public final class WidestGap {
     }
 
     /**
-     * How far the planes may tilt: four constraints ±a·extentX ± b·extentY ≤ most.
+     * How far the planes may tilt: four constraints ±(a − a₀)·extentX ± (b − b₀)·extentY ≤ most.
      *
      * @param most infinite where they are free
      */
-    private record Tilt(double most, double extentX, double extentY) {
+    private record Tilt(double most, Plane from, double extentX, double extentY) {
 
-        static final Tilt FREE = new Tilt(Double.POSITIVE_INFINITY, 0, 0);
+        static final Tilt FREE = new Tilt(Double.POSITIVE_INFINITY, new Plane(0, 0, 0), 0, 0);
 
         boolean isFree() {
             return Double.isInfinite(most);
@@ -179,12 +180,16 @@ public final class WidestGap {
         static final int FIRST = -8;
         static final int LAST = -5;
 
-        double signX(int code) {
-            return (code & 1) == 0 ? 1 : -1;
+        double alongX(int code) {
+            return (code & 1) == 0 ? extentX : -extentX;
         }
 
-        double signY(int code) {
-            return code < -6 ? 1 : -1;
+        double alongY(int code) {
+            return code < -6 ? extentY : -extentY;
+        }
+
+        double rightHandSide(int code) {
+            return most + alongX(code) * from.slopeX() + alongY(code) * from.slopeY();
         }
     }
 
@@ -495,8 +500,8 @@ public final class WidestGap {
         private double[] row(int code) {
             if (code <= Tilt.LAST) {
                 // Slopes in raw coordinates, told by the turned and scaled ones that are solved in.
-                double alongX = tilt.signX(code) * tilt.extentX() / places.unit();
-                double alongY = tilt.signY(code) * tilt.extentY() / places.unit();
+                double alongX = tilt.alongX(code) / places.unit();
+                double alongY = tilt.alongY(code) / places.unit();
                 return new double[] {alongX * places.cos() + alongY * places.sin(),
                     alongY * places.cos() - alongX * places.sin(), 0, 0};
             }
@@ -526,7 +531,7 @@ public final class WidestGap {
 
         private double rightHandSide(int code) {
             if (code <= Tilt.LAST) {
-                return tilt.most();
+                return tilt.rightHandSide(code);
             }
             if (code < 0) {
                 boolean free = code < BOUNDS + 2 ? places.along() : places.across();

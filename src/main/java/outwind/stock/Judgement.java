@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.cutting.Cutter;
 import outwind.cutting.CuttingPlan;
+import outwind.flatten.LiftLimit;
 import outwind.flatten.NextReading;
 import outwind.flatten.PlaneName;
 import outwind.flatten.Planes;
@@ -39,14 +40,15 @@ import outwind.surface.Warp;
  * @param doubts   readings that look wrong
  * @param next     places worth touching off next, the best first
  * @param pose     how the board lies if nobody holds it
+ * @param limit    how far levelling may lift it
  * @param asItLies how to hold it as it was touched off
  * @param levelled how to hold it so that the thickest board comes out
  * @param cuts     both cuts, for the plane that was chosen
  */
 public record Judgement(Board board, Request request, Fits fits, Warp warp, MeasuredShape shape, SampledBoard whole,
                         ReadingsAlone readings, Planes planes, Simulation outlook, Verdict verdict,
-                        List<Doubt> doubts, List<NextReading> next, RestingPose pose, Setup asItLies, Setup levelled,
-                        CuttingPlan cuts) {
+                        List<Doubt> doubts, List<NextReading> next, RestingPose pose, LiftLimit limit,
+                        Setup asItLies, Setup levelled, CuttingPlan cuts) {
 
     /** More places than anybody walks back for. */
     private static final int MOST_NEXT = 3;
@@ -69,10 +71,12 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
         SampledBoard whole = SampledBoard.of(shape, Places.fine(board, Region.whole(board)));
         SampledBoard kept = SampledBoard.of(shape, Places.fine(board, region));
 
-        Simulation outlook = Simulation.of(shape, region, skim, request.seed());
+        RestingPose pose = RestingPose.of(whole);
+        LiftLimit limit = new LiftLimit(pose.bed(), request.mostLift(), board.length(), board.width());
+        Simulation outlook = Simulation.of(shape, region, skim, limit, request.seed());
         Verdict verdict = verdict(outlook.levelled(), board.target());
         boolean liesWell = verdict(outlook.asItLies(), board.target()) == Verdict.YES;
-        Planes planes = Planes.compare(whole, kept, region, fits, skim, liesWell);
+        Planes planes = Planes.compare(whole, kept, region, fits, skim, limit, liesWell);
 
         Setup asItLies = Setup.parallelTo(new Plane(0, 0, 0), board, shape, whole);
         Setup levelled = Setup.parallelTo(planes.best().slab().faceA(), board, shape, whole);
@@ -81,12 +85,12 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
             board.target(), request.cutter());
         List<Doubt> doubts = shape.suspects(MOST_DOUBTS).stream()
             .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(board.without(suspect.reading().line())),
-                region, skim, request.seed()).levelled()))
+                region, skim, limit, request.seed()).levelled()))
             .toList();
         List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), shape.noise().deviation(),
             MOST_NEXT);
         return new Judgement(board, request, fits, Warp.of(board, fits), shape, whole,
-            ReadingsAlone.of(board, shape, skim), planes, outlook, verdict, doubts, next, RestingPose.of(whole),
+            ReadingsAlone.of(board, shape, skim), planes, outlook, verdict, doubts, next, pose, limit,
             asItLies, levelled, cuts);
     }
 

@@ -11,10 +11,12 @@ import java.util.SplittableRandom;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
+import outwind.flatten.LiftLimit;
 import outwind.flatten.NextReading;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.Simulation;
 import outwind.flatten.ThicknessRange;
+import outwind.numeric.Plane;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Region;
 import outwind.surface.SuspectReading;
@@ -50,8 +52,13 @@ public final class Accuracy {
         return new SplittableRandom(1_000_003L * i + 17 * family.ordinal());
     }
 
+    /** Levelled however far that lifts the board. */
+    private static LiftLimit free(Board board) {
+        return new LiftLimit(new Plane(0, 0, 0), Double.POSITIVE_INFINITY, board.length(), board.width());
+    }
+
     private static ThicknessRange judged(Board board) {
-        return Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, 1).levelled();
+        return Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, free(board), 1).levelled();
     }
 
     private void thickness() {
@@ -112,7 +119,7 @@ public final class Accuracy {
                 SimulatedBoard simulated = SimulatedBoard.of(family, random);
                 Board board = simulated.read(5, 3, OptionalDouble.empty(), random);
                 MeasuredShape shape = MeasuredShape.of(board);
-                Simulation before = Simulation.of(shape, Region.whole(board), 0, 1);
+                Simulation before = Simulation.of(shape, Region.whole(board), 0, free(board), 1);
                 List<NextReading> next = NextReading.of(before.boards(), before.slabs(), shape.noise().deviation(), 1);
                 if (next.isEmpty()) {
                     continue;

@@ -8,7 +8,6 @@ import outwind.board.BadBoardFile;
 import outwind.board.Board;
 import outwind.board.BoardFile;
 import outwind.board.Given;
-import outwind.cutting.Cutter;
 import outwind.stock.Judgement;
 import outwind.stock.Request;
 
@@ -31,7 +30,7 @@ public final class JudgingSpeed {
         for (int run = -WARM_UP; run < RUNS; run++) {
             long start = System.nanoTime();
             // Another seed each time, so that nothing can be remembered from the last.
-            sum += Judgement.of(board, Request.of(board, Cutter.LIGHT, run)).outlook().levelled().median();
+            sum += Judgement.of(board, Request.usual(board).withSeed(run)).outlook().levelled().median();
             if (run >= 0) {
                 milliseconds[run] = (System.nanoTime() - start) / 1e6;
             }

@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
+import outwind.numeric.Plane;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Places;
 import outwind.surface.Region;
@@ -19,8 +20,12 @@ class SimulationTest {
 
     private static final ShapeOf SHAPE = ShapeOf.board();
 
+    private static LiftLimit free(Board board) {
+        return new LiftLimit(new Plane(0, 0, 0), Double.POSITIVE_INFINITY, board.length(), board.width());
+    }
+
     private static Simulation simulate(Board board) {
-        return Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, 1);
+        return Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, free(board), 1);
     }
 
     @Test

@@ -44,11 +44,11 @@ class WidestGapTest {
     // Reference: ojAlgo 57.1.0, ExpressionsBasedModel, an independent linear programming solver.
     private static double widestGapByOjAlgo(double[] xu, double[] yu, double[] zu, double[] xl, double[] yl,
                                             double[] zl) {
-        return widestGapByOjAlgo(xu, yu, zu, xl, yl, zl, 1e9);
+        return widestGapByOjAlgo(xu, yu, zu, xl, yl, zl, 1e9, new Plane(0, 0, 0));
     }
 
     private static double widestGapByOjAlgo(double[] xu, double[] yu, double[] zu, double[] xl, double[] yl,
-                                            double[] zl, double mostTilt) {
+                                            double[] zl, double mostTilt, Plane from) {
         ExpressionsBasedModel model = new ExpressionsBasedModel();
         Variable a = model.newVariable("a").lower(-1e4).upper(1e4);
         Variable b = model.newVariable("b").lower(-1e4).upper(1e4);
@@ -63,8 +63,11 @@ class WidestGapTest {
             over.set(a, xl[j] / 1000).set(b, yl[j] / 1000).set(c2, 1);
         }
         for (int k = 0; k < 4; k++) {
-            Expression limit = model.newExpression("tilt" + k).upper(mostTilt);
-            limit.set(a, (k % 2 == 0 ? 1 : -1) * 1.5).set(b, (k < 2 ? 1 : -1) * 0.25);
+            double alongX = k % 2 == 0 ? 1500 : -1500;
+            double alongY = k < 2 ? 250 : -250;
+            Expression limit = model.newExpression("tilt" + k)
+                .upper(mostTilt + alongX * from.slopeX() + alongY * from.slopeY());
+            limit.set(a, alongX / 1000).set(b, alongY / 1000);
         }
         Optimisation.Result result = model.maximise();
         assertTrue(result.getState().isOptimal(), result.toString());
@@ -94,12 +97,15 @@ class WidestGapTest {
         for (int trial = 0; trial < 300; trial++) {
             Cloud c = Cloud.random(random);
             double most = random.nextDouble(0, 3);
+            Plane from = new Plane(0, random.nextDouble(-1, 1) / 1500, random.nextDouble(-1, 1) / 250);
 
-            Gap gap = WidestGap.over(c.x, c.y, c.x, c.y).tiltedByAtMost(most, 1500, 250).between(c.top, c.under);
+            Gap gap = WidestGap.over(c.x, c.y, c.x, c.y).tiltedByAtMost(most, from, 1500, 250)
+                .between(c.top, c.under);
 
-            double expected = widestGapByOjAlgo(c.x, c.y, c.top, c.x, c.y, c.under, most);
+            double expected = widestGapByOjAlgo(c.x, c.y, c.top, c.x, c.y, c.under, most, from);
             assertEquals(expected, gap.width(), 1e-9 * expected, "case " + trial);
-            double tilt = 1500 * Math.abs(gap.upper().slopeX()) + 250 * Math.abs(gap.upper().slopeY());
+            double tilt = 1500 * Math.abs(gap.upper().slopeX() - from.slopeX())
+                + 250 * Math.abs(gap.upper().slopeY() - from.slopeY());
             assertTrue(tilt <= most + 1e-9, "case " + trial + " tilts by " + tilt);
             limited += tilt > most - 1e-9 ? 1 : 0;
         }

@@ -27,7 +27,6 @@ import outwind.board.Reading;
 import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
-import outwind.cutting.Cutter;
 import outwind.stock.Judgement;
 import outwind.stock.Request;
 
@@ -61,7 +60,7 @@ class ChartTest {
     }
 
     private static Judgement judged(Board board) {
-        return Judgement.of(board, Request.of(board, Cutter.LIGHT, 1));
+        return Judgement.of(board, Request.usual(board));
     }
 
     private static BufferedImage drawn(Board board, Figures figures) throws IOException {

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.cutting.Cut;
-import outwind.cutting.Cutter;
 import outwind.flatten.PlaneName;
 import outwind.flatten.ReferencePlane;
 import outwind.flatten.Verdict;
@@ -26,7 +25,7 @@ class JudgementTest {
     private static final ShapeOf SHAPE = ShapeOf.board();
 
     private static Judgement judge(Board board) {
-        return Judgement.of(board, Request.of(board, Cutter.LIGHT, 1));
+        return Judgement.of(board, Request.usual(board));
     }
 
     // Closed form: corners ±q off the mean plane need a zone 2q; of one thickness T, T − 2q comes out, as it lies and
