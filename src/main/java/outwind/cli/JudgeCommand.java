@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import outwind.board.BadBoardFile;
@@ -63,6 +62,34 @@ final class JudgeCommand implements Callable<Integer> {
         description = "What the last, finishing pass takes (usually 0.2 mm).")
     private LengthOption finish;
 
+    @Option(names = "--cutter", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Diameter of the cutter (usually 40 mm).")
+    private LengthOption diameter;
+
+    @Option(names = "--step-over", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "From one row to the next (usually two fifths of the cutter).")
+    private LengthOption stepOver;
+
+    @Option(names = "--feed", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Feed, a length each minute (usually 2500 mm).")
+    private LengthOption feed;
+
+    @Option(names = "--overrun", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "How far the cutter's centre goes past every edge (usually its radius and a quarter inch).")
+    private LengthOption overrun;
+
+    @Option(names = "--stop-at", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Thickness to stop cutting at, where that is not the target.")
+    private LengthOption stopAt;
+
+    @Option(names = "--clamp", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Height of your clamps and stops above the bed; warned of if the cutter would meet them.")
+    private LengthOption clamp;
+
+    @Option(names = "--wedge", paramLabel = "LENGTHxBUTT", converter = WedgeConverter.class,
+        description = "Tapered shims of this length and thickness, as 150mmx12mm: how far to slide each in.")
+    private WedgeOption wedge;
+
     @Option(names = "--most-lift", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Most that levelling may lift one corner against another (usually 6 mm).")
     private LengthOption mostLift;
@@ -86,6 +113,10 @@ final class JudgeCommand implements Callable<Integer> {
     @Option(names = "--face-b", paramLabel = "FILE", description = "Readings on face B, in a board file of their own;"
         + " it or the first file says how the board was turned.")
     private Path faceB;
+
+    @Option(names = "--before-cut", paramLabel = "FILE", description = "The board file that this board was judged by"
+        + " before face A was cut; tells how it has moved since.")
+    private Path beforeCut;
 
     @Option(names = "--leave-out", paramLabel = "LINE", arity = "1", description = "Leave out what was read on this line"
         + " of the file; may be given more than once.")
@@ -120,7 +151,7 @@ final class JudgeCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Board board = asAsked(withFaceB(BoardFile.read(file, given())));
-            Judgement judgement = Judgement.of(board, request(board));
+            Judgement judgement = sinceFaceA(Judgement.of(board, request(board)));
             write(judgement, reports, freeName(file, names));
             return true;
         } catch (BadBoardFile e) {
@@ -169,6 +200,18 @@ final class JudgeCommand implements Callable<Integer> {
         }
     }
 
+    private Judgement sinceFaceA(Judgement judgement) throws IOException, BadBoardFile, BadInput {
+        if (beforeCut == null) {
+            return judgement;
+        }
+        Board before = BoardFile.read(beforeCut, given());
+        if (before.length() != judgement.board().length() || before.width() != judgement.board().width()) {
+            throw new BadInput("the board is of another size in " + beforeCut
+                + "; it keeps its length and width while it is cut");
+        }
+        return judgement.since(Judgement.of(before, request(before)));
+    }
+
     private Board withFaceB(Board board) throws IOException, BadBoardFile, BadInput {
         if (faceB == null) {
             return board;
@@ -210,18 +253,27 @@ final class JudgeCommand implements Callable<Integer> {
     }
 
     private Request request(Board board) {
-        Request usual = Request.usual(board).with(cutter(board.units())).withSeed(seed);
-        return mostLift == null ? usual : usual.liftingAtMost(mostLift.in(board.units()));
-    }
-
-    private Cutter cutter(Units boardUnits) {
-        OptionalDouble step = LengthOption.in(boardUnits, stepDown);
-        OptionalDouble last = LengthOption.in(boardUnits, finish);
+        Units own = board.units();
         try {
-            return new Cutter(step.orElse(Cutter.LIGHT.stepDown()), last.orElse(Cutter.LIGHT.finishing()));
+            Request request = Request.usual(board).with(cutter(own)).withSeed(seed);
+            request = mostLift == null ? request : request.liftingAtMost(mostLift.in(own));
+            request = wedge == null ? request : request.withWedges(wedge.in(own));
+            request = stopAt == null ? request : request.stoppingAt(stopAt.in(own));
+            return clamp == null ? request : request.withClamps(clamp.in(own));
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }
+    }
+
+    private Cutter cutter(Units boardUnits) {
+        Cutter usual = Cutter.LIGHT;
+        double wide = LengthOption.in(boardUnits, diameter).orElse(usual.diameter());
+        // Told of another cutter and nothing else, it overlaps and runs out as the usual one does.
+        double over = LengthOption.in(boardUnits, stepOver).orElse(wide * usual.stepOver() / usual.diameter());
+        double past = LengthOption.in(boardUnits, overrun).orElse(wide / 2 + Cutter.CLEAR_OF_THE_EDGE);
+        return new Cutter(LengthOption.in(boardUnits, stepDown).orElse(usual.stepDown()),
+            LengthOption.in(boardUnits, finish).orElse(usual.finishing()), wide, over,
+            LengthOption.in(boardUnits, feed).orElse(usual.feed()), past);
     }
 
     /** The file's name without its ending; numbered if another file of this run has the same. */

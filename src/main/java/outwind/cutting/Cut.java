@@ -11,15 +11,25 @@ import outwind.numeric.Plane;
  * @param plane         the plane it is cut to, in the frame of the readings
  * @param depth         from the face's highest spot, as it stands on the bed, down to the plane (mm)
  * @param meanDepth     mean over the part that must clean up (mm)
- * @param passes        depth of each pass below the highest spot (mm)
+ * @param passes        layer by layer, the last one at the full depth
  * @param removed       wood that comes off (mm³)
  * @param keepBelow     height above the bed of the last pass, under which clamps and shims stay (mm)
  * @param thicknessLeft greatest thickness left once it is done, from the new face to the highest bump below it (mm)
  */
-public record Cut(Face face, Plane plane, double depth, double meanDepth, List<Double> passes, double removed,
+public record Cut(Face face, Plane plane, double depth, double meanDepth, List<Pass> passes, double removed,
                   double keepBelow, double thicknessLeft) {
 
     public Cut {
         passes = List.copyOf(passes);
+    }
+
+    /** Minutes of cutting with every row from end to end. */
+    public double minutes() {
+        return passes.stream().mapToDouble(Pass::minutes).sum();
+    }
+
+    /** Minutes of cutting with air skipped. */
+    public double woodMinutes() {
+        return passes.stream().mapToDouble(Pass::woodMinutes).sum();
     }
 }

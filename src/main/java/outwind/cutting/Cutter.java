@@ -4,23 +4,40 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How deep the machine cuts at a time.
+ * How the machine cuts: how deep at a time, how wide, how fast, and how far it runs out past the board.
  *
  * @param stepDown  most that a roughing pass takes (mm)
  * @param finishing what the last pass takes (mm)
+ * @param diameter  of the cutter (mm)
+ * @param stepOver  from one row to the next (mm), at most the diameter
+ * @param feed      mm per minute
+ * @param overrun   how far the cutter's centre goes past every edge (mm), at least its radius
  */
-public record Cutter(double stepDown, double finishing) {
+public record Cutter(double stepDown, double finishing, double diameter, double stepOver, double feed,
+                     double overrun) {
 
-    /** A light facing cut. */
-    public static final Cutter LIGHT = new Cutter(0.5, 0.2);
+    /** Past every edge by this, with the whole cutter (mm): a quarter inch; common practice. */
+    public static final double CLEAR_OF_THE_EDGE = 6.35;
+
+    /** A wide light facing cutter, two fifths of it at a time; common practice. */
+    public static final Cutter LIGHT = new Cutter(0.5, 0.2, 40, 16, 2500, 20 + CLEAR_OF_THE_EDGE);
 
     /** Depth that differs by less than this is the same depth: a hundredth of the finest dial (mm). */
     private static final double SAME = 1e-4;
 
     public Cutter {
-        if (!(stepDown > 0) || !(finishing >= 0)) {
-            throw new IllegalArgumentException("a step-down is above zero and a finishing pass not below it, got "
-                + stepDown + " and " + finishing);
+        require(stepDown > 0, "step-down", stepDown, "above zero");
+        require(finishing >= 0, "finishing pass", finishing, "not below zero");
+        require(diameter > 0, "cutter's diameter", diameter, "above zero");
+        require(stepOver > 0 && stepOver <= diameter, "step-over", stepOver, "above zero and at most the diameter of "
+            + diameter);
+        require(feed > 0, "feed", feed, "above zero");
+        require(overrun >= diameter / 2, "overrun", overrun, "at least the cutter's radius of " + diameter / 2);
+    }
+
+    private static void require(boolean holds, String what, double value, String wanted) {
+        if (!holds) {
+            throw new IllegalArgumentException("the " + what + " must be " + wanted + " mm, got " + value);
         }
     }
 

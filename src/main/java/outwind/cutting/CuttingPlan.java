@@ -1,6 +1,10 @@
 package outwind.cutting;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
+import outwind.board.Board;
 import outwind.board.Face;
 import outwind.flatten.Slab;
 import outwind.numeric.Plane;
@@ -15,20 +19,23 @@ import outwind.surface.SampledBoard;
  *
  * @param faceA     the first cut
  * @param faceB     the second, after turning the board over
- * @param thickness finished thickness (mm): the target, or all that the board bears if that is less or none is set
+ * @param thickness finished thickness (mm): what is wanted, or all that the board bears if that is less or none is
+ *                  wanted
+ * @param finished  wood that is left when both are done (mm³)
  */
-public record CuttingPlan(Cut faceA, Cut faceB, double thickness) {
+public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finished) {
 
     /**
+     * @param board  for its size
      * @param slab   the thickest board there is for the chosen slopes
      * @param setup  how the board is held for face A
      * @param whole  the whole board
      * @param kept   the part that must clean up
-     * @param target wanted thickness (mm), if one is wanted
+     * @param wanted thickness to stop at (mm), if one is wanted
      */
-    public static CuttingPlan of(Slab slab, Setup setup, SampledBoard whole, SampledBoard kept, OptionalDouble target,
-                                 Cutter cutter) {
-        double thickness = Math.max(0, Math.min(slab.thickness(), target.orElse(Double.POSITIVE_INFINITY)));
+    public static CuttingPlan of(Board board, Slab slab, Setup setup, SampledBoard whole, SampledBoard kept,
+                                 OptionalDouble wanted, Cutter cutter) {
+        double thickness = Math.max(0, Math.min(slab.thickness(), wanted.orElse(Double.POSITIVE_INFINITY)));
         double slack = Math.max(0, slab.thickness() - thickness);
         double meanA = kept.mean(i -> kept.topAbove(slab.faceA(), i));
         double meanB = kept.mean(i -> -kept.undersideAbove(slab.faceB(), i));
@@ -41,11 +48,28 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness) {
         // Where trim lies beyond a plane the cutter meets air.
         double removedA = whole.integral(i -> Math.max(0, whole.topAbove(planeA, i)));
         double removedB = whole.integral(i -> Math.max(0, -whole.undersideAbove(planeB, i)));
+        double finished = whole.integral(i -> Math.min(0, whole.topAbove(planeA, i)) + thickness
+            - Math.max(0, whole.undersideAbove(planeB, i)));
         double overBed = planeA.height() - setup.bed().height();
-        Cut a = new Cut(Face.A, planeA, highest, meanA + offA, cutter.passes(highest), removedA, overBed,
+        Raster raster = new Raster(cutter, board.length(), board.width());
+        Cut a = new Cut(Face.A, planeA, highest, meanA + offA,
+            passes(cutter, raster, whole, highest, i -> whole.topAbove(planeA, i)), removedA, overBed,
             thickness + lowest);
-        Cut b = new Cut(Face.B, planeB, lowest, meanB + slack - offA, cutter.passes(lowest), removedB, thickness,
+        Cut b = new Cut(Face.B, planeB, lowest, meanB + slack - offA,
+            passes(cutter, raster, whole, lowest, i -> -whole.undersideAbove(planeB, i)), removedB, thickness,
             thickness);
-        return new CuttingPlan(a, b, thickness);
+        return new CuttingPlan(a, b, thickness, finished);
+    }
+
+    /** Layers of one face; {@code above} is the height of wood above the plane it is cut to (mm). */
+    private static List<Pass> passes(Cutter cutter, Raster raster, SampledBoard whole, double depth,
+                                     IntToDoubleFunction above) {
+        List<Pass> passes = new ArrayList<>();
+        for (double reached : cutter.passes(depth)) {
+            IntToDoubleFunction aboveFloor = i -> above.applyAsDouble(i) - (depth - reached);
+            passes.add(new Pass(reached, whole.mean(i -> aboveFloor.applyAsDouble(i) > 0 ? 1 : 0), raster.minutes(),
+                raster.woodMinutes(whole, aboveFloor)));
+        }
+        return passes;
     }
 }

@@ -88,6 +88,11 @@ public record Figures(Units units) {
         return decimals(share * 100, 0) + HARD_SPACE + "%";
     }
 
+    /** Minutes of work: whole ones, but for the first. */
+    public static String minutes(double minutes) {
+        return minutes < 1 ? "less than a minute" : count((int) Math.round(minutes), "minute", "minutes");
+    }
+
     /** A number of things: 1 pass, 3 passes. */
     public static String count(int number, String one, String many) {
         return number + " " + (number == 1 ? one : many);

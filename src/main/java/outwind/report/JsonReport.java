@@ -192,7 +192,9 @@ public final class JsonReport {
             node.put("face", cut.face().name());
             node.put("depth", cut.depth());
             ArrayNode passes = node.putArray("passes");
-            cut.passes().forEach(passes::add);
+            cut.passes().forEach(pass -> passes.add(pass.depth()));
+            node.put("minutes", cut.minutes());
+            node.put("minutesSkippingAir", cut.woodMinutes());
             node.put("removed", cut.removed());
             node.put("keepBelow", cut.keepBelow());
             node.put("thicknessLeft", cut.thicknessLeft());

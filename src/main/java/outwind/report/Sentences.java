@@ -7,10 +7,13 @@ import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
+import outwind.cutting.CuttingPlan;
+import outwind.flatten.PlaneName;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.setup.BedContact;
 import outwind.setup.RestingPose;
+import outwind.setup.Shim;
 import outwind.stock.Doubt;
 import outwind.stock.Judgement;
 import outwind.surface.Term;
@@ -219,6 +222,87 @@ final class Sentences {
             case "Bow" -> slopeX ? ", it takes three places along the length" : ", they are all at one place along it";
             default -> slopeY ? ", it takes three places across the width" : ", they lie in one row";
         };
+    }
+
+    /** Why it is to be levelled, or why not; in one sentence, with what lifting would save. */
+    String choice() {
+        double gain = judgement.planes().best().thickness()
+            - judgement.planes().named(PlaneName.AS_IT_LIES).thickness();
+        int chosen = passes(judgement.cuts());
+        int other = passes(judgement.otherCuts());
+        String saves = figures.length(Math.max(0, gain)) + " of thickness and "
+            + Figures.count(Math.max(0, judgement.lifts() ? other - chosen : chosen - other), "pass", "passes");
+        String limited = judgement.limit().isReachedBy(judgement.planes().best().slab().faceA())
+            && judgement.limit().most() > 0
+            ? " It is lifted no further than " + figures.small(judgement.limit().most()) + "; freely lifted it might"
+                + " give more." : "";
+        if (judgement.lifts()) {
+            return (judgement.board().target().isPresent() ? "Level it: as it lies it does not surely make it, and"
+                : "Level it:") + " lifting saves " + saves + "." + limited;
+        }
+        return judgement.verdict() == Verdict.YES
+            ? "Cut it as it lies: that makes the target, and lifting would save no more than " + saves + "."
+            : "Cut it as it lies: lifting would save no more than " + saves + ".";
+    }
+
+    private static int passes(CuttingPlan cuts) {
+        return cuts.faceA().passes().size() + cuts.faceB().passes().size();
+    }
+
+    /** Which face is better down. */
+    String faceDown() {
+        String up = lying(judgement.faceDown().asTouched());
+        String over = lying(judgement.faceDown().turned());
+        return judgement.faceDown().isBetterTurned()
+            ? "It would lie better the other way up: with face A up it " + up + ", turned over it " + over + ". If"
+                + " you turn it, touch it off again."
+            : "Face A up is the better way: so it " + up + ", turned over it " + over + ".";
+    }
+
+    private String lying(RestingPose pose) {
+        return pose.isFlat() ? "lies flat" : (pose.rocks() ? "rocks, and stands up to " : "lies steady, and stands up to ")
+            + figures.length(pose.widest()) + " off the bed";
+    }
+
+    /** What the cutter would meet. */
+    List<String> warnings() {
+        List<String> warnings = new ArrayList<>();
+        double keepBelow = judgement.cuts().faceA().keepBelow();
+        double finished = judgement.cuts().faceB().keepBelow();
+        judgement.request().clamp().ifPresent(clamp -> {
+            if (clamp >= keepBelow) {
+                warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face A is cut:"
+                    + " the cutter comes down to " + figures.length(keepBelow) + ".");
+            }
+            if (clamp >= finished) {
+                warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face B is cut:"
+                    + " the cutter comes down to " + figures.length(finished) + ".");
+            }
+        });
+        double tallest = judgement.setup().shims().stream().mapToDouble(Shim::height).max().orElse(0);
+        if (tallest >= keepBelow) {
+            warnings.add("WARNING: a shim of " + figures.length(tallest) + " stands higher than the cutter comes down,"
+                + " which is " + figures.length(keepBelow) + ": do not cut it like this.");
+        }
+        return warnings;
+    }
+
+    /** How the board has moved while face A was cut, if it was judged before that. */
+    Optional<String> movement() {
+        return judgement.movement().map(movement -> {
+            if (!movement.isReal()) {
+                return "The board has not moved while face A was cut: face B reads what it should, to within "
+                    + figures.fineLength(movement.greatest()) + ".";
+            }
+            return "THE BOARD HAS MOVED while face A was cut: since then twist " + change(movement.change().twist())
+                + ", bow " + change(movement.change().bow()) + ", cup " + change(movement.change().cup())
+                + ". Face A is no longer flat by as much. Let it rest, then judge it anew from face A; if there is wood"
+                + " to spare, cut face B as below and skim face A again.";
+        });
+    }
+
+    private String change(Optional<Warp.Amount> amount) {
+        return amount.map(known -> figures.signed(known.value()) + "\u00a0" + figures.unit()).orElse("unseen");
     }
 
     /** How the board lies if nobody holds it. */

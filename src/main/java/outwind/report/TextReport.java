@@ -9,12 +9,13 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.Cut;
+import outwind.cutting.Cutter;
+import outwind.cutting.FaceBCheck;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.ReferencePlane;
 import outwind.numeric.Plane;
 import outwind.setup.BedContact;
 import outwind.setup.Corner;
-import outwind.setup.Setup;
 import outwind.setup.Shim;
 import outwind.stock.Judgement;
 import outwind.surface.NestedTest;
@@ -70,24 +71,65 @@ public final class TextReport {
         page.paragraph("Places are in " + figures.unitInFull() + ": x from the end you measured from, y from the near edge."
             + " The far edge is at y\u00a0" + figures.place(board.width()).replace(' ', '\u00a0') + ".");
         page.gap();
+        sentences.movement().ifPresent(page::paragraph);
+        page.paragraph(sentences.choice());
+        page.paragraph(sentences.faceDown());
+        page.gap();
         int step = 1;
-        if (judgement.setup().shims().isEmpty()) {
+        if (makeable().isEmpty()) {
             page.item(step++ + ".", "Lay the board on the bed with face A up. It needs no shims.");
         } else {
             page.item(step++ + ".", judgement.lifts()
                 ? "Lay the board on the bed with face A up and level it with these shims, slid in from the edges:"
-                : "Lay the board on the bed with face A up, as it lay when you touched off. These shims just touch;"
-                    + " they keep it from rocking and from bending under the cutter:");
-            page.table("      ", List.of("x (" + figures.unit() + ")", "edge", "shim (" + figures.unit() + ")"),
-                shimRows(judgement.setup()));
+                : "Lay the board on the bed with face A up, as it lay when you touched off. Slide these shims in until"
+                    + " they just touch; they keep it from rocking and from bending under the cutter:");
+            shimTable();
         }
         page.item(step++ + ".", "Press on each corner. It must not move. Hold the work from the sides, below "
             + figures.length(judgement.cuts().faceA().keepBelow()) + " above the bed.");
+        for (String warning : sentences.warnings()) {
+            page.item("  ", warning);
+        }
         page.item(step++ + ".", cut(judgement.cuts().faceA(), "Touch off the cutter on the highest spot of face A"
             + highestSpot() + "."));
-        page.item(step++ + ".", "Turn the board over on to its new flat face. It needs no shims now. Keep clamps below "
-            + figures.length(judgement.cuts().faceB().keepBelow()) + ".");
+        page.item(step++ + ".", "Mark the near edge, and turn the board over along its length on to its new flat face:"
+            + " the marked edge is now the far one. It needs no shims. Keep clamps below "
+            + figures.length(judgement.cuts().faceB().keepBelow()) + ". Touch off face B at these places; above the bed"
+            + " it should read:");
+        checkTable();
+        page.item("  ", "If a place reads otherwise by more than it may, the board has moved or a shim slipped: touch off"
+            + " the whole of face B and judge it with --before-cut.");
         page.item(step + ".", cut(judgement.cuts().faceB(), "Touch off on the highest spot of face B."));
+    }
+
+    private void shimTable() {
+        List<String> header = new ArrayList<>(List.of("x (" + figures.unit() + ")", "edge", "shim (" + figures.unit()
+            + ")", "give or take"));
+        judgement.request().wedge().ifPresent(wedge -> header.add("slide wedge in"));
+        List<List<String>> rows = new ArrayList<>();
+        for (Shim shim : makeable()) {
+            List<String> row = new ArrayList<>(List.of(figures.place(shim.x()), edge(shim.y()),
+                figures.number(shim.height()),
+                figures.fine(2 * judgement.shape().topDeviationAt(shim.x(), shim.y()))));
+            judgement.request().wedge().ifPresent(wedge -> row.add(wedge.reaches(shim.height())
+                ? figures.place(wedge.slideIn(shim.height())) : "too thin"));
+            rows.add(row);
+        }
+        page.table("      ", header, rows);
+    }
+
+    private void checkTable() {
+        List<List<String>> rows = new ArrayList<>();
+        for (FaceBCheck check : judgement.checks()) {
+            rows.add(List.of(figures.place(check.x()), figures.place(check.y()), figures.fine(check.height()),
+                figures.fine(check.tolerance())));
+        }
+        page.table("      ", List.of("x (" + figures.unit() + ")", "y", "height (" + figures.unit() + ")", "may differ by"),
+            rows);
+    }
+
+    private List<Shim> makeable() {
+        return judgement.setup().shims().stream().filter(this::isMakeable).toList();
     }
 
     private String highestSpot() {
@@ -107,18 +149,12 @@ public final class TextReport {
         String passes = Figures.count(roughing, "roughing pass", "roughing passes") + " of at most "
             + figures.small(judgement.request().cutter().stepDown());
         String last = finishing ? " and a finishing pass of " + figures.small(judgement.request().cutter().finishing()) : "";
-        return before + " Go down " + figures.small(cut.depth()) + " in all: " + passes + last + ". "
+        String minutes = " That is about " + Figures.minutes(cut.minutes()) + " of cutting, " + Figures.minutes(
+            cut.woodMinutes()) + " if you skip the air.";
+        return before + " Go down " + figures.small(cut.depth()) + " in all: " + passes + last + "." + minutes + " "
             + (cut.face() == Face.A
                 ? "That leaves " + figures.length(cut.thicknessLeft()) + " at the thickest place."
                 : "That leaves " + figures.length(cut.thicknessLeft()) + " all over.");
-    }
-
-    private List<List<String>> shimRows(Setup setup) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Shim shim : setup.shims().stream().filter(this::isMakeable).toList()) {
-            rows.add(List.of(figures.place(shim.x()), edge(shim.y()), figures.number(shim.height())));
-        }
-        return rows;
     }
 
     /** False for a gap that rounds to nothing in the figures it would be told in. */
@@ -246,11 +282,23 @@ public final class TextReport {
         List<List<String>> rows = new ArrayList<>();
         for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
             rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
-                figures.number(cut.meanDepth()), figures.volume(cut.removed()), figures.number(cut.keepBelow()),
+                Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()), figures.number(cut.keepBelow()),
                 figures.number(cut.thicknessLeft())));
         }
         page.line("Cuts (lengths in " + figures.unitInFull() + ", wood in " + figures.volumeUnit() + ")");
-        page.table("  ", List.of("face", "depth", "passes", "mean depth", "wood off", "keep below", "leaves"), rows);
+        Cutter cutter = judgement.request().cutter();
+        page.table("  ", List.of("face", "depth", "passes", "min", "mean depth", "wood off", "keep below", "leaves"), rows);
+        page.gap();
+        page.paragraph("Minutes are for a cutter of " + figures.small(cutter.diameter()) + ", rows "
+            + figures.small(cutter.stepOver()) + " apart, " + figures.small(cutter.feed()) + " a minute, its centre "
+            + figures.small(cutter.overrun()) + " past every edge.");
+        page.gap();
+        page.paragraph("Layer by layer, how much of the board's area still stands in the cutter's way:");
+        for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
+            page.paragraph("face " + cut.face().name() + ": " + cut.passes().stream()
+                .map(pass -> figures.small(pass.depth()) + "\u00a0" + Figures.percent(pass.wood()))
+                .collect(Collectors.joining(", ")) + ".");
+        }
     }
 
     private void cautions() {

@@ -1,10 +1,12 @@
 package outwind.stock;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import outwind.board.Board;
-import outwind.cutting.Cutter;
 import outwind.cutting.CuttingPlan;
+import outwind.cutting.FaceBCheck;
+import outwind.cutting.Movement;
 import outwind.flatten.LiftLimit;
 import outwind.flatten.NextReading;
 import outwind.flatten.PlaneName;
@@ -14,6 +16,7 @@ import outwind.flatten.Simulation;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.numeric.Plane;
+import outwind.setup.FaceDown;
 import outwind.setup.RestingPose;
 import outwind.setup.Setup;
 import outwind.surface.Bed;
@@ -41,14 +44,19 @@ import outwind.surface.Warp;
  * @param next     places worth touching off next, the best first
  * @param pose     how the board lies if nobody holds it
  * @param limit    how far levelling may lift it
+ * @param faceDown which face is better down
  * @param asItLies how to hold it as it was touched off
  * @param levelled how to hold it so that the thickest board comes out
  * @param cuts     both cuts, for the plane that was chosen
+ * @param otherCuts both cuts for the way of holding that was not chosen
+ * @param checks   what face B should read once face A is cut
+ * @param movement how the board has moved since it was judged before face A was cut, if it was
  */
 public record Judgement(Board board, Request request, Fits fits, Warp warp, MeasuredShape shape, SampledBoard whole,
                         ReadingsAlone readings, Planes planes, Simulation outlook, Verdict verdict,
                         List<Doubt> doubts, List<NextReading> next, RestingPose pose, LiftLimit limit,
-                        Setup asItLies, Setup levelled, CuttingPlan cuts) {
+                        FaceDown faceDown, Setup asItLies, Setup levelled, CuttingPlan cuts,
+                        CuttingPlan otherCuts, List<FaceBCheck> checks, Optional<Movement> movement) {
 
     /** More places than anybody walks back for. */
     private static final int MOST_NEXT = 3;
@@ -59,6 +67,7 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
     public Judgement {
         doubts = List.copyOf(doubts);
         next = List.copyOf(next);
+        checks = List.copyOf(checks);
     }
 
     /** Judges a board with the target and skim that it states. */
@@ -81,8 +90,12 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
         Setup asItLies = Setup.parallelTo(new Plane(0, 0, 0), board, shape, whole);
         Setup levelled = Setup.parallelTo(planes.best().slab().faceA(), board, shape, whole);
         boolean lifts = planes.chosen().name() != PlaneName.AS_IT_LIES;
-        CuttingPlan cuts = CuttingPlan.of(planes.chosen().slab(), lifts ? levelled : asItLies, whole, kept,
-            board.target(), request.cutter());
+        OptionalDouble wanted = request.stopAt().isPresent() ? request.stopAt() : board.target();
+        CuttingPlan lying = CuttingPlan.of(board, planes.named(PlaneName.AS_IT_LIES).slab(), asItLies, whole, kept, wanted,
+            request.cutter());
+        CuttingPlan lifted = CuttingPlan.of(board, planes.best().slab(), levelled, whole, kept, wanted,
+            request.cutter());
+        CuttingPlan cuts = lifts ? lifted : lying;
         List<Doubt> doubts = shape.suspects(MOST_DOUBTS).stream()
             .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(board.without(suspect.reading().line())),
                 region, skim, limit, request.seed()).levelled()))
@@ -91,7 +104,19 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
             MOST_NEXT);
         return new Judgement(board, request, fits, Warp.of(board, fits), shape, whole,
             ReadingsAlone.of(board, shape, skim), planes, outlook, verdict, doubts, next, pose, limit,
-            asItLies, levelled, cuts);
+            FaceDown.of(pose, whole, board.width()), asItLies, levelled, cuts, lifts ? lying : lifted,
+            FaceBCheck.of(board, shape, cuts, shape.noise().deviation()), Optional.empty());
+    }
+
+    /**
+     * The same, told how the board has moved while face A was cut.
+     *
+     * @param before the board judged before that; this one is face B, with the board lying on its new face A
+     */
+    public Judgement since(Judgement before) {
+        return new Judgement(board, request, fits, warp, shape, whole, readings, planes, outlook, verdict, doubts, next,
+            pose, limit, faceDown, asItLies, levelled, cuts, otherCuts, checks,
+            Optional.of(Movement.between(before.shape(), before.cuts(), before.board(), board)));
     }
 
     private static Verdict verdict(ThicknessRange range, OptionalDouble target) {

@@ -1,18 +1,25 @@
 package outwind.stock;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.cutting.Cutter;
 import outwind.flatten.LiftLimit;
+import outwind.setup.Wedge;
 
 /**
  * What is asked of a board beside what its file states.
  *
  * @param skim     least depth to come off each face (mm)
  * @param cutter   how the machine cuts
+ * @param stopAt   thickness to stop cutting at (mm) where that is not the target
+ * @param clamp    height of clamps and stops above the bed (mm), if it is known
+ * @param wedge    tapered shims, if those are used
  * @param mostLift most that levelling may lift the board (mm); see {@link LiftLimit}
  * @param seed     of the possible boards; the same seed gives the same answer
  */
-public record Request(double skim, Cutter cutter, double mostLift, long seed) {
+public record Request(double skim, Cutter cutter, OptionalDouble stopAt, OptionalDouble clamp, Optional<Wedge> wedge,
+                      double mostLift, long seed) {
 
     /** Depth that takes the saw marks off a rough face (mm); common practice. */
     private static final double USUAL_SKIM = 0.3;
@@ -22,25 +29,50 @@ public record Request(double skim, Cutter cutter, double mostLift, long seed) {
             throw new IllegalArgumentException("the most that a board may be lifted is not below zero, got " + mostLift
                 + " mm");
         }
+        requirePositive(stopAt, "thickness to stop at");
+        requirePositive(clamp, "height of a clamp");
+    }
+
+    private static void requirePositive(OptionalDouble length, String what) {
+        if (length.isPresent() && !(length.getAsDouble() > 0)) {
+            throw new IllegalArgumentException("the " + what + " must be above zero, got " + length.getAsDouble()
+                + " mm");
+        }
     }
 
     /** The skim that the board states or else the usual one, a light cut, and what a hand can shim. */
     public static Request usual(Board board) {
-        return new Request(board.skim().orElse(USUAL_SKIM), Cutter.LIGHT, LiftLimit.USUAL, 1);
+        return new Request(board.skim().orElse(USUAL_SKIM), Cutter.LIGHT, OptionalDouble.empty(), OptionalDouble.empty(),
+            Optional.empty(), LiftLimit.USUAL, 1);
     }
 
     /** The same with another cutter. */
     public Request with(Cutter other) {
-        return new Request(skim, other, mostLift, seed);
+        return new Request(skim, other, stopAt, clamp, wedge, mostLift, seed);
     }
 
     /** The same with another limit to lifting (mm). */
     public Request liftingAtMost(double most) {
-        return new Request(skim, cutter, most, seed);
+        return new Request(skim, cutter, stopAt, clamp, wedge, most, seed);
+    }
+
+    /** The same with a thickness to stop cutting at (mm). */
+    public Request stoppingAt(double thickness) {
+        return new Request(skim, cutter, OptionalDouble.of(thickness), clamp, wedge, mostLift, seed);
+    }
+
+    /** The same with clamps of a height (mm). */
+    public Request withClamps(double height) {
+        return new Request(skim, cutter, stopAt, OptionalDouble.of(height), wedge, mostLift, seed);
+    }
+
+    /** The same with tapered shims. */
+    public Request withWedges(Wedge wedges) {
+        return new Request(skim, cutter, stopAt, clamp, Optional.of(wedges), mostLift, seed);
     }
 
     /** The same with another seed. */
     public Request withSeed(long other) {
-        return new Request(skim, cutter, mostLift, other);
+        return new Request(skim, cutter, stopAt, clamp, wedge, mostLift, other);
     }
 }

@@ -13,8 +13,10 @@ import outwind.board.Reading;
  * @param y      mm across, length n
  * @param weight share of the region's area (mm², trapezoid rule) on the grid and zero at readings, length n, so that
  *               Σ weight·f is the integral of f
+ * @param cellX  from one line of the grid to the next along the grain (mm)
+ * @param cellY  the same across (mm)
  */
-public record Places(double[] x, double[] y, double[] weight) {
+public record Places(double[] x, double[] y, double[] weight, double cellX, double cellY) {
 
     /** A twentyfourth of the length is closer than anybody touches off by hand. */
     private static final int LINES_ALONG = 25;
@@ -50,7 +52,8 @@ public record Places(double[] x, double[] y, double[] weight) {
             x[k] = readings.get(k - grid).x();
             y[k] = readings.get(k - grid).y();
         }
-        return new Places(x, y, weight);
+        return new Places(x, y, weight, (region.x2() - region.x1()) / (along - 1),
+            (region.y2() - region.y1()) / (across - 1));
     }
 
     /** Line i of count, evenly spaced; the last one exactly at the far end. */

@@ -1,5 +1,6 @@
 package outwind.surface;
 
+import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import outwind.numeric.Plane;
@@ -19,6 +20,13 @@ public record SampledBoard(Places places, double[] top, double[] underside) {
             IntStream.range(0, places.size()).mapToDouble(k -> shape.topAt(places.x()[k], places.y()[k])).toArray(),
             IntStream.range(0, places.size()).mapToDouble(k -> shape.undersideAt(places.x()[k], places.y()[k]))
                 .toArray());
+    }
+
+    /** The board turned over along its length: what was the underside is on top, and y runs from the other edge. */
+    public SampledBoard turnedOver(double width) {
+        double[] y = Arrays.stream(places.y()).map(across -> width - across).toArray();
+        return new SampledBoard(new Places(places.x(), y, places.weight(), places.cellX(), places.cellY()),
+            Arrays.stream(underside).map(z -> -z).toArray(), Arrays.stream(top).map(z -> -z).toArray());
     }
 
     /** Number of places. */

@@ -1,0 +1,69 @@
+package outwind.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalDouble;
+import java.util.function.DoubleBinaryOperator;
+import org.junit.jupiter.api.Test;
+import outwind.board.Board;
+import outwind.flatten.Slab;
+import outwind.numeric.Plane;
+import outwind.setup.Setup;
+import outwind.surface.MeasuredShape;
+import outwind.surface.Places;
+import outwind.surface.Region;
+import outwind.surface.SampledBoard;
+import outwind.surface.ShapeOf;
+
+/** A board of known shape after face A has been cut as it lay. */
+class MovementTest {
+
+    private static final ShapeOf SHAPE = ShapeOf.board();
+    private static final Board BEFORE = SHAPE.read(5, 3, SHAPE.twist(1));
+    private static final MeasuredShape MEASURED = MeasuredShape.of(BEFORE);
+    private static final CuttingPlan CUTS = cuts();
+
+    private static CuttingPlan cuts() {
+        SampledBoard whole = SampledBoard.of(MEASURED, Places.fine(BEFORE, Region.whole(BEFORE)));
+        Plane level = new Plane(0, 0, 0);
+        return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.parallelTo(level, BEFORE, MEASURED, whole),
+            whole, whole, OptionalDouble.empty(), Cutter.LIGHT);
+    }
+
+    /** Face B as it would read, turned along, if it had moved by this since. */
+    private static Board after(DoubleBinaryOperator moved) {
+        double planeA = CUTS.faceA().plane().height();
+        return SHAPE.read(5, 3, (x, y) -> planeA - (SHAPE.twist(1).applyAsDouble(x, 180 - y) - 30)
+            + moved.applyAsDouble(x, y));
+    }
+
+    // Worked by hand: a twist of ±1 mm is cut at −1; face B then lies 30 − 1 − z under it, from 28 to 30 mm.
+    @Test
+    void faceBIsForetoldFromTheNewFace() {
+        for (FaceBCheck check : FaceBCheck.of(BEFORE, MEASURED, CUTS, 0.1)) {
+            double onA = SHAPE.twist(1).applyAsDouble(check.x(), 180 - check.y());
+            assertEquals(29 - onA, check.height(), 1e-9);
+            assertTrue(check.tolerance() > 0.2, "at least twice the touch-off");
+        }
+    }
+
+    @Test
+    void aBoardThatReadsAsForetoldHasNotMoved() {
+        // Zeroed elsewhere, lying a little tilted: neither is movement.
+        Movement movement = Movement.between(MEASURED, CUTS, BEFORE, after((x, y) -> 7 + 0.001 * x - 0.002 * y));
+
+        assertFalse(movement.isReal());
+        assertEquals(0, movement.greatest(), 1e-9);
+    }
+
+    @Test
+    void stressThatLetGoShowsAsBow() {
+        Movement movement = Movement.between(MEASURED, CUTS, BEFORE, after(SHAPE.bow(0.8)));
+
+        assertTrue(movement.isReal());
+        assertEquals(0.8, movement.change().bow().orElseThrow().value(), 1e-9);
+        assertEquals(0, movement.change().twist().orElseThrow().value(), 1e-9);
+    }
+}

@@ -1,0 +1,54 @@
+package outwind.setup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.function.DoubleBinaryOperator;
+import org.junit.jupiter.api.Test;
+import outwind.board.Board;
+import outwind.surface.MeasuredShape;
+import outwind.surface.Places;
+import outwind.surface.Region;
+import outwind.surface.SampledBoard;
+import outwind.surface.ShapeOf;
+
+class FaceDownTest {
+
+    private static final ShapeOf SHAPE = ShapeOf.board();
+
+    private static FaceDown lie(DoubleBinaryOperator top) {
+        Board board = SHAPE.read(5, 3, top);
+        SampledBoard whole = SampledBoard.of(MeasuredShape.of(board), Places.fine(board, Region.whole(board)));
+        return FaceDown.of(RestingPose.of(whole), whole, 180);
+    }
+
+    // Common practice: a bowed board lies steady on its two ends, hollow side down.
+    @Test
+    void aBowedBoardLiesBetterHollowSideDown() {
+        assertTrue(lie(SHAPE.bow(3)).isBetterTurned());
+        assertFalse(lie(SHAPE.bow(-3)).isBetterTurned());
+    }
+
+    @Test
+    void aTwistedBoardRocksEitherWay() {
+        FaceDown twisted = lie(SHAPE.twist(2));
+
+        assertTrue(twisted.asTouched().rocks() && twisted.turned().rocks());
+        assertEquals(twisted.asTouched().widest(), twisted.turned().widest(), 1e-9);
+        assertFalse(twisted.isBetterTurned());
+    }
+
+    @Test
+    void turningTheBoardTwiceChangesNothing() {
+        Board board = SHAPE.read(5, 3, SHAPE.bow(1));
+        SampledBoard whole = SampledBoard.of(MeasuredShape.of(board), Places.fine(board, Region.whole(board)));
+        SampledBoard twice = whole.turnedOver(180).turnedOver(180);
+
+        for (int i = 0; i < whole.size(); i++) {
+            assertEquals(whole.y()[i], twice.y()[i], 1e-12);
+            assertEquals(whole.top()[i], twice.top()[i]);
+            assertEquals(whole.underside()[i], twice.underside()[i]);
+        }
+    }
+}
