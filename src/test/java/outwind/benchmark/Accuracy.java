@@ -45,6 +45,7 @@ public final class Accuracy {
         accuracy.nextReading();
         accuracy.misreadings();
         ThinnedGrids.print();
+        Levelling.print(accuracy.boards);
     }
 
     /** The same boards for every grid, and the same at every run. */
