@@ -1,0 +1,27 @@
+package outwind.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.util.Optional;
+
+/** Trouble with reading or writing a file, in words. */
+final class FileTrouble {
+
+    private FileTrouble() { }
+
+    /** What went wrong, without the names of classes. */
+    static String inWords(IOException e) {
+        if (e instanceof NoSuchFileException missing) {
+            return "there is no file of this name: " + missing.getFile();
+        }
+        if (e instanceof AccessDeniedException denied) {
+            return "no permission to read or write " + denied.getFile();
+        }
+        if (e instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason() + ": " + system.getFile();
+        }
+        return Optional.ofNullable(e.getMessage()).orElse("it cannot be read or written");
+    }
+}
