@@ -28,7 +28,7 @@ public record Price(BigDecimal amount, String currency, PriceUnit per) {
     }
 
     /** Reads {@code 9.50 per bf}, {@code $9.50 per bf}, {@code 1400 EUR per m3} or {@code 38 per board}. */
-    static Price parse(String text, boolean decimalComma) {
+    public static Price parse(String text, boolean decimalComma) {
         Matcher written = WRITTEN.matcher(decimalComma ? text.replace(',', '.') : text);
         if (!written.matches() || written.group("before") != null && written.group("after") != null) {
             throw unreadable(text);

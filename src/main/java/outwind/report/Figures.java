@@ -75,6 +75,21 @@ public record Figures(Units units) {
         return units == Units.INCHES ? "in³" : "cm³";
     }
 
+    /** An area (mm²) with its unit: 0.01 m², or 0.1 ft². */
+    public String area(double squareMillimetres) {
+        return decimals(squareMillimetres / areaUnitSquareMillimetres(), units == Units.INCHES ? 1 : 2) + HARD_SPACE
+            + areaUnit();
+    }
+
+    public String areaUnit() {
+        return units == Units.INCHES ? "ft²" : "m²";
+    }
+
+    /** What one of {@link #areaUnit} is in mm². */
+    public double areaUnitSquareMillimetres() {
+        return units == Units.INCHES ? 144 * INCH * INCH : 1e6;
+    }
+
     public String unit() {
         return units == Units.INCHES ? "in" : "mm";
     }

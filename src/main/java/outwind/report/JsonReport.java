@@ -22,6 +22,8 @@ import outwind.setup.Setup;
 import outwind.setup.Shim;
 import outwind.stock.Doubt;
 import outwind.stock.Judgement;
+import outwind.stock.PricedBoard;
+import outwind.stock.Stack;
 import outwind.surface.Term;
 import outwind.surface.TrendFit;
 import outwind.surface.Warp;
@@ -52,8 +54,35 @@ public final class JsonReport {
         report.thickness();
         report.setup();
         report.cuts();
+        return written(report.root);
+    }
+
+    /** Writes a priced stack as JSON: areas in mm², volumes in mm³, money as it was given. */
+    public static String of(Stack stack) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("expected", stack.expected());
+        root.put("expectedDeviation", stack.deviation());
+        root.put("currency", stack.currency());
+        stack.cost().ifPresent(cost -> root.put("cost", cost));
+        ArrayNode boards = root.putArray("boards");
+        for (PricedBoard board : stack.boards()) {
+            ObjectNode node = boards.addObject();
+            node.put("name", board.name()).put("file", board.file()).put("verdict", board.verdict().word());
+            board.chance().ifPresent(chance -> node.put("chance", chance));
+            board.target().ifPresent(target -> node.put("target", target));
+            node.put("low", board.low()).put("median", board.median()).put("high", board.high());
+            node.put("boardFeet", board.feet().exact()).put("boardFeetTallied", board.feet().tallied());
+            node.put("roughVolume", board.roughVolume()).put("finishedVolume", board.finishedVolume());
+            node.put("finishedArea", board.finishedArea()).put("waste", board.waste());
+            node.put("minutes", board.minutes());
+            board.cost().ifPresent(cost -> node.put("cost", cost));
+        }
+        return written(root);
+    }
+
+    private static String written(ObjectNode root) {
         try {
-            return MAPPER.writeValueAsString(report.root) + "\n";
+            return MAPPER.writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of numbers and words could not be written", e);
         }

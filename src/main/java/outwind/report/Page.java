@@ -1,6 +1,7 @@
 package outwind.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** A page of plain text, 80 columns wide. */
@@ -49,11 +50,13 @@ final class Page {
                 widths[j] = Math.max(widths[j], row.get(j).length());
             }
         }
+        int wide = indent.length() + Arrays.stream(widths).sum() + 3 * (widths.length - 1);
+        String between = " ".repeat(wide > WIDTH ? 2 : 3);
         for (List<String> row : all) {
             StringBuilder line = new StringBuilder(indent);
             for (int j = 0; j < widths.length; j++) {
                 String space = " ".repeat(widths[j] - row.get(j).length());
-                line.append(j == 0 ? row.get(j) + space : "   " + space + row.get(j));
+                line.append(j == 0 ? row.get(j) + space : between + space + row.get(j));
             }
             line(line.toString());
         }

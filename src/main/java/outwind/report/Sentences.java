@@ -339,7 +339,6 @@ final class Sentences {
         if (!board.defects().isEmpty()) {
             unused.add("defect");
         }
-        board.price().ifPresent(price -> unused.add("price"));
         return unused;
     }
 }

@@ -50,7 +50,7 @@ class CommandLineTest {
 
     static Stream<Path> samples() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("sample-probes"))) {
-            return files.sorted().toList().stream();
+            return files.filter(Files::isRegularFile).sorted().toList().stream();
         }
     }
 
@@ -243,5 +243,56 @@ class CommandLineTest {
 
         assertEquals(0, run.code());
         assertTrue(run.out().startsWith("Usage: outwind"), run.out());
+    }
+
+    private Run stack(String... args) {
+        return run(Stream.concat(Stream.of("stack", "--out", folder.toString()), Stream.of(args))
+            .toArray(String[]::new));
+    }
+
+    @Test
+    void theStackReportInTheTreeIsWhatTheProgramWrites() throws IOException {
+        Run run = stack("--shop-rate", "48", "--want", "2m2", "sample-probes/stack");
+
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        assertEquals(Files.readString(Path.of("reports/stack.txt")), Files.readString(folder.resolve("stack.txt")));
+        assertEquals(Files.readString(Path.of("reports/stack.csv")), Files.readString(folder.resolve("stack.csv")));
+        assertEquals(1600, ImageIO.read(folder.resolve("stack.png").toFile()).getWidth());
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+    }
+
+    @Test
+    void oneBadBoardIsReportedAndLeftOutOfTheStack() throws IOException {
+        Path bad = write("bad.csv", "nothing in it\n");
+
+        Run run = stack("--no-chart", "--json", bad.toString(), SAMPLE);
+
+        assertEquals(1, run.code());
+        assertTrue(run.err().contains("bad.csv:1:"), run.err());
+        assertTrue(run.err().contains("1 board was left out of the stack"), run.err());
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("stack.json").toFile());
+        assertEquals("hall table top, left half", json.at("/boards/0/name").asText());
+    }
+
+    @Test
+    void differentMoneyDoesNotAddUp() throws IOException {
+        String board = Files.readString(Path.of(SAMPLE));
+        Path euro = write("euro.csv", "# price: 9 EUR per bf\n" + board);
+        Path dollar = write("dollar.csv", "# price: $9 per bf\n" + board);
+
+        Run run = stack("--no-chart", euro.toString(), dollar.toString());
+
+        assertEquals(1, run.code());
+        assertEquals("boards are priced in different money, which does not add up: $, EUR\n", run.err());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--price=cheap", "--want=3", "--want=0m2", "--shop-rate=-1", "--shop-rate=much"})
+    void aBadStackOptionExitsWithTwo(String option) {
+        Run run = stack("--no-chart", option, SAMPLE);
+
+        assertEquals(2, run.code(), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
     }
 }

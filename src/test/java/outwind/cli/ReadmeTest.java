@@ -30,6 +30,17 @@ class ReadmeTest {
     }
 
     @Test
+    void theStackShownIsTheRealOne() throws IOException {
+        String readme = readme();
+        int start = readme.indexOf("```\nOf 14 boards") + 4;
+        String shown = readme.substring(start, readme.indexOf("...\n```", start));
+
+        String report = Files.readString(Path.of("reports/stack.txt"));
+
+        assertEquals(report.substring(0, shown.length()), shown);
+    }
+
+    @Test
     void theFaultShownIsTheRealOne(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("hall-table.csv");
         Files.writeString(file, Files.readString(Path.of("sample-probes/hall-table.csv"))
@@ -47,10 +58,12 @@ class ReadmeTest {
     void everySampleAndEveryOptionIsNamed() throws IOException {
         String readme = readme();
         try (var samples = Files.list(Path.of("sample-probes"))) {
-            samples.forEach(sample -> assertTrue(readme.contains("`" + sample.getFileName() + "`"), "" + sample));
+            samples.filter(Files::isRegularFile).forEach(sample -> assertTrue(readme.contains("`" + sample.getFileName() + "`"), "" + sample));
         }
         StringWriter help = new StringWriter();
-        Main.run(new PrintWriter(help), new PrintWriter(new StringWriter()), "judge", "--help");
+        for (String command : new String[] {"judge", "stack"}) {
+            Main.run(new PrintWriter(help), new PrintWriter(new StringWriter()), command, "--help");
+        }
         help.toString().lines().map(String::strip).filter(line -> line.startsWith("--"))
             .map(line -> line.split("[=\\s]")[0])
             .forEach(option -> assertTrue(readme.contains(option), option));

@@ -1,0 +1,188 @@
+package outwind.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import outwind.board.BadBoardFile;
+import outwind.board.Board;
+import outwind.board.BoardFile;
+import outwind.board.Price;
+import outwind.board.Units;
+import outwind.report.Figures;
+import outwind.report.JsonReport;
+import outwind.report.Reports;
+import outwind.report.StackChart;
+import outwind.report.StackReport;
+import outwind.stock.PricedBoard;
+import outwind.stock.Rates;
+import outwind.stock.Stack;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Many boards at once: what the stack is worth, and which boards to buy. */
+@Command(name = "stack", mixinStandardHelpOptions = true, sortOptions = false,
+    description = "Price a stack of boards: how many make the target, what is wasted, which are the best buys.",
+    footer = {"", "Example: outwind stack --target 20mm --shop-rate 48 --want 3m2 boards/"})
+final class StackCommand implements Callable<Integer> {
+
+    private static final List<String> BOARD_FILES = List.of(".csv", ".tsv", ".txt", ".xyz");
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE|DIR", description = "Board files, or folders of them.")
+    private List<Path> paths;
+
+    @Mixin
+    private BoardOptions options;
+
+    @Option(names = "--price", paramLabel = "PRICE", converter = PriceConverter.class,
+        description = "Price of boards whose file states none: \"9.50 per bf\", \"1400 EUR per m3\", \"38 per board\".")
+    private Price price;
+
+    @Option(names = "--shop-rate", paramLabel = "AMOUNT", converter = MoneyConverter.class,
+        description = "What an hour of cutting costs.")
+    private BigDecimal shopRate;
+
+    @Option(names = "--want", paramLabel = "AREA", converter = AreaConverter.class,
+        description = "Finished area wanted, as 3m2 or 30ft2: how many boards to buy for it.")
+    private Double wanted;
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports",
+        description = "Folder for the reports (default: ${DEFAULT-VALUE}).")
+    private Path out;
+
+    @Option(names = "--json", description = "Write a JSON file beside the report.")
+    private boolean json;
+
+    @Option(names = "--no-chart", description = "Write no chart.")
+    private boolean noChart;
+
+    /** A board priced, or why it could not be. */
+    private record Outcome(Optional<PricedBoard> priced, Optional<Units> units, String currency, String trouble) { }
+
+    @Override
+    public Integer call() {
+        PrintWriter err = spec.commandLine().getErr();
+        List<Path> files;
+        try {
+            files = boardFiles();
+        } catch (IOException e) {
+            err.println(FileTrouble.inWords(e));
+            return 1;
+        }
+        List<Outcome> outcomes = price(files);
+        outcomes.stream().map(Outcome::trouble).filter(trouble -> !trouble.isEmpty()).forEach(err::println);
+        List<PricedBoard> priced = outcomes.stream().flatMap(outcome -> outcome.priced().stream()).toList();
+        long bad = outcomes.size() - priced.size();
+        if (priced.isEmpty()) {
+            err.println("no board could be priced");
+            return 1;
+        }
+        Set<String> currencies = new TreeSet<>(outcomes.stream().map(Outcome::currency)
+            .filter(currency -> !currency.isEmpty()).toList());
+        if (currencies.size() > 1) {
+            err.println("boards are priced in different money, which does not add up: " + String.join(", ", currencies));
+            return 1;
+        }
+        Units units = outcomes.stream().flatMap(outcome -> outcome.units().stream()).findFirst().orElseThrow();
+        Stack stack = new Stack(priced, currencies.stream().findFirst().orElse(""));
+        boolean written = write(stack, new Figures(units), files);
+        if (bad > 0) {
+            err.println(Figures.count((int) bad, "board was", "boards were") + " left out of the stack");
+        }
+        return written && bad == 0 ? 0 : 1;
+    }
+
+    private boolean write(Stack stack, Figures figures, List<Path> inputs) {
+        PrintWriter terminal = spec.commandLine().getOut();
+        Reports reports = new Reports(out, inputs);
+        String text = StackReport.of(stack, figures, wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted));
+        terminal.println(text);
+        try {
+            terminal.println("Written: " + reports.write("stack.txt", text));
+            terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
+            if (!noChart) {
+                terminal.println("Written: " + reports.write("stack.png", StackChart.png(stack, figures)));
+            }
+            if (json) {
+                terminal.println("Written: " + reports.write("stack.json", JsonReport.of(stack)));
+            }
+            return true;
+        } catch (IOException e) {
+            spec.commandLine().getErr().println(FileTrouble.inWords(e));
+            return false;
+        }
+    }
+
+    private List<Path> boardFiles() throws IOException {
+        List<Path> files = new ArrayList<>();
+        for (Path path : paths) {
+            if (Files.isDirectory(path)) {
+                try (Stream<Path> inside = Files.list(path)) {
+                    inside.filter(StackCommand::isBoardFile).sorted().forEach(files::add);
+                }
+            } else {
+                files.add(path);
+            }
+        }
+        return files;
+    }
+
+    private static boolean isBoardFile(Path file) {
+        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+        return Files.isRegularFile(file) && BOARD_FILES.stream().anyMatch(name::endsWith);
+    }
+
+    /** Every board on whichever core is free; the order of the files is kept. */
+    private List<Outcome> price(List<Path> files) {
+        Rates rates = new Rates(Optional.ofNullable(price), Optional.ofNullable(shopRate));
+        AtomicInteger done = new AtomicInteger();
+        List<Outcome> outcomes = files.parallelStream().map(file -> {
+            Outcome outcome = price(file, rates);
+            progress(done.incrementAndGet(), files.size());
+            return outcome;
+        }).toList();
+        progress(0, files.size());
+        return outcomes;
+    }
+
+    private Outcome price(Path file, Rates rates) {
+        try {
+            Board board = options.asAsked(BoardFile.read(file, options.given()));
+            return new Outcome(Optional.of(PricedBoard.of(board, options.request(board), file.toString(), rates)),
+                Optional.of(options.unitsFor(board)), rates.currencyOf(board), "");
+        } catch (BadBoardFile e) {
+            return new Outcome(Optional.empty(), Optional.empty(), "", e.getMessage());
+        } catch (IOException e) {
+            return new Outcome(Optional.empty(), Optional.empty(), "", file + ": " + FileTrouble.inWords(e));
+        }
+    }
+
+    /** A bar on a terminal, gone when all is done; nothing where the output is read by a program. */
+    private static void progress(int done, int all) {
+        if (System.console() == null || all < 20) {
+            return;
+        }
+        int width = 40;
+        String bar = "#".repeat(width * done / all) + ".".repeat(width - width * done / all);
+        System.err.print(done == 0 ? "\r" + " ".repeat(width + 24) + "\r" : "\r[" + bar + "] " + done + " of " + all);
+        System.err.flush();
+    }
+}

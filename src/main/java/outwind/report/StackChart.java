@@ -1,0 +1,167 @@
+package outwind.report;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
+import org.knowm.xchart.style.markers.Marker;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import outwind.flatten.Verdict;
+import outwind.stock.PricedBoard;
+import outwind.stock.Stack;
+
+/**
+ * A stack on one sheet: for each board, the best buys on top, the range of finished thickness against the target.
+ * Verdicts differ by colour and by how the middle of the range is filled.
+ */
+public final class StackChart {
+
+    private static final int WIDTH = 1600;
+    private static final int MARGIN = 44;
+    private static final int NAMES = 430;
+    private static final int ROW = 34;
+    private static final int HEAD = 170;
+    private static final int FOOT = 110;
+
+    /** More boards than this do not fit on a sheet that can be read; the list tells of the rest. */
+    private static final int MOST = 60;
+
+    private static final BasicStroke RANGE = new BasicStroke(9, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+    private static final BasicStroke DASHES = new BasicStroke(3, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
+        new float[] {10, 7}, 0);
+
+    private final List<PricedBoard> boards;
+    private final Stack stack;
+    private final Figures figures;
+    private final Paper paper;
+
+    private StackChart(Stack stack, Figures figures) {
+        this.stack = stack;
+        this.figures = figures;
+        this.boards = stack.boards().subList(0, Math.min(MOST, stack.boards().size()));
+        this.paper = new Paper(WIDTH, HEAD + boards.size() * ROW + FOOT);
+    }
+
+    /** Draws the chart as a PNG image. */
+    public static byte[] png(Stack stack, Figures figures) {
+        return new StackChart(stack, figures).draw();
+    }
+
+    private byte[] draw() {
+        int y = paper.paragraph("What the stack finishes at", Type.NAME, MARGIN, 30, WIDTH - 2 * MARGIN, 1);
+        y = paper.paragraph(StackReport.expectation(stack), Type.TEXT, MARGIN, y + 6, WIDTH - 2 * MARGIN, 2);
+        key(y + 26);
+        Frame frame = frame();
+        grid(frame);
+        ranges(frame);
+        names(frame);
+        if (boards.size() < stack.boards().size()) {
+            paper.fromLeft("The " + (stack.boards().size() - boards.size()) + " boards further down are in the list.",
+                Type.NOTE, Paper.SOFT_INK, MARGIN, frame.bottom() + 84);
+        }
+        return paper.png(frame.bottom() + FOOT);
+    }
+
+    private Frame frame() {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (PricedBoard board : boards) {
+            least = Math.min(least, Math.min(board.low(), board.target().orElse(board.low())));
+            most = Math.max(most, Math.max(board.high(), board.target().orElse(board.high())));
+        }
+        double room = Math.max(1, 0.06 * (most - least));
+        return new Frame(MARGIN + NAMES, HEAD, WIDTH - 2 * MARGIN - NAMES, boards.size() * ROW, least - room, most + room,
+            -boards.size(), 0);
+    }
+
+    private void grid(Frame frame) {
+        double step = RoundStep.ofDepth(figures.units()).atLeast((frame.x2() - frame.x1()) / 8);
+        for (double at = Math.ceil(frame.x1() / step) * step; at <= frame.x2(); at += step) {
+            paper.line(frame.px(at), frame.top(), frame.px(at), frame.bottom(), Paper.FAINT, 2);
+            paper.centred(figures.number(at), Type.NOTE, Paper.INK, frame.px(at), frame.bottom() + 22);
+        }
+        paper.centred("finished thickness, " + figures.unit(), Type.NOTE, Paper.SOFT_INK,
+            (frame.left() + frame.right()) / 2.0, frame.bottom() + 52);
+    }
+
+    private void ranges(Frame frame) {
+        XYChart chart = frame.chart();
+        for (int i = 0; i < boards.size(); i++) {
+            PricedBoard board = boards.get(i);
+            double row = -i - 0.5;
+            line(chart, "range " + i, new double[] {board.low(), board.high()}, new double[] {row, row},
+                colour(board.verdict()), RANGE);
+            int number = i;
+            board.target().ifPresent(target -> line(chart, "target " + number, new double[] {target, target},
+                new double[] {row - 0.42, row + 0.42}, Paper.INK, DASHES));
+            XYSeries middle = chart.addSeries("middle " + i, new double[] {board.median()}, new double[] {row});
+            middle.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
+            middle.setMarker(middle(board.verdict()));
+        }
+        frame.paint(chart, paper.pen());
+    }
+
+    private static void line(XYChart chart, String name, double[] x, double[] y, Color colour, BasicStroke stroke) {
+        XYSeries series = chart.addSeries(name, x, y);
+        series.setLineColor(colour);
+        series.setLineStyle(stroke);
+        series.setMarker(SeriesMarkers.NONE);
+    }
+
+    private void names(Frame frame) {
+        for (int i = 0; i < boards.size(); i++) {
+            PricedBoard board = boards.get(i);
+            double y = frame.py(-i - 0.5);
+            String chance = board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("");
+            paper.fromRight(chance, Type.NOTE, Paper.SOFT_INK, frame.left() - 16, y);
+            paper.paragraph((i + 1) + "  " + board.name(), Type.LABEL, MARGIN, (int) (y - paper.height(Type.LABEL) / 2.0),
+                NAMES - 140, 1);
+        }
+    }
+
+    private void key(int y) {
+        double x = MARGIN + NAMES;
+        for (Verdict verdict : List.of(Verdict.YES, Verdict.DOUBTFUL, Verdict.NO)) {
+            paper.line(x, y, x + 56, y, colour(verdict), RANGE);
+            middle(verdict).paint(paper.pen(), x + 28, y, 0);
+            paper.fromLeft(verdict.word(), Type.LABEL, Paper.INK, x + 68, y);
+            x += 120 + paper.width(verdict.word(), Type.LABEL);
+        }
+        paper.line(x, y - 14, x, y + 14, Paper.INK, DASHES);
+        paper.fromLeft("target; a bar holds nine times in ten", Type.LABEL, Paper.INK, x + 16, y);
+    }
+
+    /** Blue, amber and brick: apart for eyes that do not tell red from green, and of different lightness. */
+    private static Color colour(Verdict verdict) {
+        return switch (verdict) {
+            case YES -> new Color(0x1f, 0x5a, 0x8c);
+            case DOUBTFUL -> new Color(0xe2, 0xa5, 0x2b);
+            case NO -> new Color(0x9b, 0x3d, 0x2a);
+            case NONE -> Paper.SOFT_INK;
+        };
+    }
+
+    private static Marker middle(Verdict verdict) {
+        return new Marker() {
+            @Override
+            public void paint(Graphics2D pen, double x, double y, int size) {
+                pen.setStroke(new BasicStroke(3));
+                pen.setColor(verdict == Verdict.YES ? colour(verdict) : Color.WHITE);
+                Ellipse2D disc = new Ellipse2D.Double(x - 9, y - 9, 18, 18);
+                pen.fill(disc);
+                pen.setColor(verdict == Verdict.YES ? Color.WHITE : Paper.INK);
+                pen.draw(disc);
+                if (verdict == Verdict.NO) {
+                    pen.draw(new Line2D.Double(x - 5, y - 5, x + 5, y + 5));
+                    pen.draw(new Line2D.Double(x - 5, y + 5, x + 5, y - 5));
+                }
+            }
+        };
+    }
+}

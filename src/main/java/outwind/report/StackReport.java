@@ -1,0 +1,137 @@
+package outwind.report;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import outwind.stock.PricedBoard;
+import outwind.stock.Stack;
+
+/** A priced stack in words and numbers: what to expect of it first, then each board, the best buys on top. */
+public final class StackReport {
+
+    private final Stack stack;
+    private final Figures figures;
+    private final OptionalDouble wanted;
+    private final Page page = new Page();
+
+    private StackReport(Stack stack, Figures figures, OptionalDouble wanted) {
+        this.stack = stack;
+        this.figures = figures;
+        this.wanted = wanted;
+    }
+
+    /**
+     * Writes the report.
+     *
+     * @param wanted finished area that is wanted (mm²), if one is
+     */
+    public static String of(Stack stack, Figures figures, OptionalDouble wanted) {
+        StackReport report = new StackReport(stack, figures, wanted);
+        report.expectation();
+        report.boards();
+        report.totals();
+        return report.page.toString();
+    }
+
+    /** What to expect of the stack, in one or two sentences. */
+    static String expectation(Stack stack) {
+        int count = stack.boards().size();
+        return "Of " + Figures.count(count, "board", "boards") + " about " + Figures.decimals(stack.expected(), 1)
+            + " should make it, give or take " + Figures.decimals(2 * stack.deviation(), 1) + ".";
+    }
+
+    private void expectation() {
+        page.paragraph(expectation(stack));
+        if (wanted.isPresent()) {
+            OptionalInt enough = stack.enoughFor(wanted.getAsDouble());
+            String area = figures.area(wanted.getAsDouble());
+            String sure = Figures.percent(Stack.CONFIDENCE);
+            page.paragraph(enough.isPresent()
+                ? "For " + area + " of finished boards buy the first " + enough.getAsInt() + " of the list: then it is "
+                    + sure + " sure or more."
+                : "The whole stack is not enough for " + area + " of finished boards to be " + sure + " sure.");
+        }
+        stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost) + ", cutting included where a shop"
+            + " rate was given."));
+    }
+
+    private void boards() {
+        page.heading("Boards, the best buys first");
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < stack.boards().size(); i++) {
+            PricedBoard board = stack.boards().get(i);
+            rows.add(List.of(String.format(Locale.ROOT, "%2d  %s", i + 1, shortened(board.name())),
+                board.verdict().word(),
+                board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("-").replace('\u00a0', ' '),
+                figures.number(board.median()), Figures.decimals(100 * board.waste(), 0) + " %",
+                board.cost().map(BigDecimal::toPlainString).orElse("-"), board.costPerFinishedArea().stream()
+                    .mapToObj(cost -> Figures.decimals(cost * figures.areaUnitSquareMillimetres(), 2)).findFirst()
+                    .orElse("-")));
+        }
+        page.table("", List.of("    board", "verdict", "chance", "finishes", "waste", "cost",
+            "per " + figures.areaUnit()), rows);
+        page.gap();
+        page.paragraph("Finishes: thickness to expect in " + figures.unitInFull() + ", levelled where needed. Waste: share"
+            + " of the rough wood that ends as shavings. Cost"
+            + (stack.currency().isEmpty() ? "" : " in " + stack.currency()) + ": the board and cutting it. Per "
+            + figures.areaUnit() + ": of finished board, those that fail paid for as well.");
+    }
+
+    private static String shortened(String name) {
+        return name.codePointCount(0, name.length()) <= 20 ? name
+            : name.substring(0, name.offsetByCodePoints(0, 19)).stripTrailing() + "…";
+    }
+
+    private void totals() {
+        page.heading("In all");
+        List<PricedBoard> boards = stack.boards();
+        double rough = boards.stream().mapToDouble(PricedBoard::roughVolume).sum();
+        double finished = boards.stream().mapToDouble(b -> b.finishedVolume() * b.makesIt()).sum();
+        double area = boards.stream().mapToDouble(b -> b.finishedArea() * b.makesIt()).sum();
+        page.table("  ", List.of("finished and rough wood", "in all"), List.of(
+            List.of("rough wood by tally", Figures.decimals(boards.stream().mapToDouble(b -> b.feet().tallied()).sum(),
+                1) + " board feet"),
+            List.of("rough wood by volume", Figures.decimals(boards.stream().mapToDouble(b -> b.feet().exact()).sum(),
+                1) + " board feet"),
+            List.of("", Figures.decimals(rough / 1e9, 4) + " m³"),
+            List.of("finished wood to expect", Figures.decimals(finished / 1e9, 4) + " m³"),
+            List.of("finished boards to expect", figures.area(area).replace('\u00a0', ' ')),
+            List.of("waste to expect", Figures.decimals(100 * (1 - finished / rough), 0) + " %"),
+            List.of("cutting", Figures.minutes(boards.stream().mapToDouble(PricedBoard::minutes).sum()))));
+    }
+
+    private String money(BigDecimal amount) {
+        return amount.toPlainString() + (stack.currency().isEmpty() ? "" : "\u00a0" + stack.currency());
+    }
+
+    /** One line for each board, in mm, mm² and mm³; a header; commas, quotes where a name needs them. */
+    public static String csv(Stack stack) {
+        StringBuilder text = new StringBuilder("board,file,verdict,chance,target,low,median,high,length,width,rough_board_"
+            + "feet,tallied_board_feet,rough_volume,finished_volume,finished_area,waste,minutes,cost\n");
+        for (PricedBoard b : stack.boards()) {
+            text.append(List.of(quoted(b.name()), quoted(b.file()), b.verdict().word(), optional(b.chance()),
+                optional(b.target()), number(b.low()), number(b.median()), number(b.high()), number(b.feet().length()),
+                number(b.feet().width()), number(b.feet().exact()), number(b.feet().tallied()),
+                number(b.roughVolume()), number(b.finishedVolume()), number(b.finishedArea()), number(b.waste()),
+                number(b.minutes()), b.cost().map(BigDecimal::toPlainString).orElse("")).stream()
+                .collect(Collectors.joining(",", "", "\n")));
+        }
+        return text.toString();
+    }
+
+    private static String quoted(String text) {
+        return text.matches("[^,\"\r\n]*") ? text : "\"" + text.replace("\"", "\"\"") + "\"";
+    }
+
+    private static String optional(OptionalDouble value) {
+        return value.isPresent() ? number(value.getAsDouble()) : "";
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.4f", value).replaceAll("\\.?0+$", "");
+    }
+}

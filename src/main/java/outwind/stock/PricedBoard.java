@@ -1,0 +1,65 @@
+package outwind.stock;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import outwind.board.Board;
+import outwind.flatten.Verdict;
+
+/**
+ * What one board is worth: what goes in, what is likely to come out, and what both cost.
+ *
+ * @param name           what its owner calls it
+ * @param file           the file it was read from
+ * @param verdict        will it finish at the target
+ * @param chance         of the target, levelled where that is needed (0 to 1); empty without a target
+ * @param target         wanted thickness (mm)
+ * @param low            finished thickness that nineteen boards in twenty like it pass (mm)
+ * @param median         finished thickness to expect (mm)
+ * @param high           finished thickness that one board in twenty like it passes (mm)
+ * @param feet           what it counts as, rough
+ * @param roughVolume    mm³
+ * @param finishedVolume wood left when both faces are cut (mm³)
+ * @param finishedArea   of the part that must clean up (mm²)
+ * @param minutes        of cutting, both faces
+ * @param cost           of the board and of cutting it; empty if neither price nor shop rate is known
+ */
+public record PricedBoard(String name, String file, Verdict verdict, OptionalDouble chance, OptionalDouble target,
+                          double low, double median, double high, BoardFeet feet, double roughVolume,
+                          double finishedVolume, double finishedArea, double minutes, Optional<BigDecimal> cost) {
+
+    /** Judges and prices a board; what was drawn and sampled for it is let go. */
+    public static PricedBoard of(Board measured, Request request, String file, Rates rates) {
+        Judgement judged = Judgement.of(measured, request);
+        Board board = judged.board();
+        double rough = judged.whole().integral(i -> judged.whole().top()[i] - judged.whole().underside()[i]);
+        double thickness = rough / (board.length() * board.width());
+        BoardFeet feet = new BoardFeet(board.length(), board.width(), board.thickness().orElse(thickness));
+        double area = (board.length() - 2 * board.trim().along()) * (board.width() - 2 * board.trim().across());
+        double minutes = judged.cuts().faceA().minutes() + judged.cuts().faceB().minutes();
+        var range = judged.outlook().levelled();
+        return new PricedBoard(board.name(), file, judged.verdict(), judged.chance(), board.target(), range.low(),
+            range.median(), range.high(), feet, rough, Math.max(0, judged.cuts().finished()), area, minutes,
+            rates.costOf(board, feet, rough, minutes));
+    }
+
+    /** Chance that it comes out as wanted; without a target, that it can be flattened at all. */
+    public double makesIt() {
+        return chance.orElse(median > 0 ? 1 : 0);
+    }
+
+    /** Share of the rough wood that ends as shavings, 0 to 1. */
+    public double waste() {
+        return 1 - finishedVolume / roughVolume;
+    }
+
+    /**
+     * What a square millimetre of finished board costs on the whole, those that fail paid for as well; empty if its
+     * verdict is no or nothing is known of its cost.
+     */
+    public OptionalDouble costPerFinishedArea() {
+        return cost.isPresent() && verdict != Verdict.NO && makesIt() > 0
+            ? OptionalDouble.of(cost.get().doubleValue() / (finishedArea * makesIt()))
+            : OptionalDouble.empty();
+    }
+}

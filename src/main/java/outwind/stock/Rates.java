@@ -1,0 +1,48 @@
+package outwind.stock;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import outwind.board.Board;
+import outwind.board.Price;
+
+/**
+ * What wood and work cost. Money is decimal, and each board's cost is rounded to two places once, so that a column of
+ * costs adds up to its total.
+ *
+ * @param price     of boards whose file states none
+ * @param shopRate  for an hour of cutting
+ */
+public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
+
+    private static final BigDecimal MINUTES_AN_HOUR = BigDecimal.valueOf(60);
+
+    /** Label of the money that a board is priced in; empty if it has no price or the price no label. */
+    public String currencyOf(Board board) {
+        return board.price().or(() -> price).map(Price::currency).orElse("");
+    }
+
+    /**
+     * Cost of a board and of cutting it.
+     *
+     * @param rough   volume (mm³)
+     * @param minutes of cutting
+     * @return the cost to two places; empty if neither its price nor a shop rate is known
+     */
+    Optional<BigDecimal> costOf(Board board, BoardFeet feet, double rough, double minutes) {
+        Optional<BigDecimal> wood = board.price().or(() -> price).map(known -> known.amount().multiply(
+            BigDecimal.valueOf(switch (known.per()) {
+                case BOARD_FOOT -> feet.tallied();
+                case CUBIC_METRE -> rough / 1e9;
+                case SQUARE_METRE -> board.length() * board.width() / 1e6;
+                case BOARD -> 1;
+            })));
+        Optional<BigDecimal> work = shopRate.map(rate -> rate.multiply(BigDecimal.valueOf(minutes))
+            .divide(MINUTES_AN_HOUR, 10, RoundingMode.HALF_EVEN));
+        if (wood.isEmpty() && work.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(wood.orElse(BigDecimal.ZERO).add(work.orElse(BigDecimal.ZERO))
+            .setScale(2, RoundingMode.HALF_UP));
+    }
+}
