@@ -75,8 +75,17 @@ final class Assembly {
     }
 
     /** What the file says, or else what is stated beside it (mm). */
-    private OptionalDouble stated(Key key, Quantity quantity, OptionalDouble beside) {
-        return keys.has(key) ? size(key, quantity) : beside;
+    private OptionalDouble stated(Key key, Quantity quantity, Optional<String> beside) {
+        return keys.has(key) || beside.isEmpty() ? size(key, quantity) : readBeside(quantity, beside.get());
+    }
+
+    private OptionalDouble readBeside(Quantity quantity, String text) {
+        try {
+            return OptionalDouble.of(gauge.read(quantity, text));
+        } catch (BadValue refused) {
+            faults.addForFile(refused.expected(), refused.found(), refused.mend());
+            return OptionalDouble.empty();
+        }
     }
 
     private OptionalDouble size(Key key, Quantity quantity) {

@@ -131,6 +131,11 @@ public record Board(String name, Units units, double length, double width, Optio
         return true;
     }
 
+    /** This board without one touch-off; caliper readings on its line stay. */
+    public Board without(Reading reading) {
+        return withReadings(readings.stream().filter(other -> !other.equals(reading)).toList());
+    }
+
     /** This board without what was read on one line of its file; see {@link Reading#line}. */
     public Board without(int line) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,

@@ -2,26 +2,27 @@ package outwind.board;
 
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
- * What is stated beside the file, for a file that does not say. What the file itself says goes before.
+ * What is stated beside the file, for a file that does not say. What the file itself says goes before. Lengths are kept
+ * as they were written: a bare number is meant in the file's own unit, which is known only once the file is read.
  *
  * @param units     unit of the file's bare numbers
- * @param length    the board's length (mm)
- * @param width     the board's width (mm)
- * @param thickness the board's rough thickness (mm)
+ * @param length    the board's length, as {@code 1180} or {@code 46 1/2in}
+ * @param width     the board's width
+ * @param thickness the board's rough thickness
  */
-public record Given(Optional<Units> units, OptionalDouble length, OptionalDouble width, OptionalDouble thickness) {
+public record Given(Optional<Units> units, Optional<String> length, Optional<String> width,
+        Optional<String> thickness) {
 
     /** Nothing is stated: the file must say all. */
     public static final Given NOTHING =
-        new Given(Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        new Given(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
     public Given {
         Objects.requireNonNull(units, "units");
-        length.ifPresent(Quantity.LENGTH::require);
-        width.ifPresent(Quantity.WIDTH::require);
-        thickness.ifPresent(Quantity.THICKNESS::require);
+        Objects.requireNonNull(length, "length");
+        Objects.requireNonNull(width, "width");
+        Objects.requireNonNull(thickness, "thickness");
     }
 }

@@ -5,6 +5,7 @@ import outwind.board.Board;
 import outwind.board.Given;
 import outwind.board.Units;
 import outwind.cutting.Cutter;
+import outwind.setup.Push;
 import outwind.stock.Request;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -61,6 +62,14 @@ final class BoardOptions {
         description = "Tapered shims of this length and thickness, as 150mmx12mm: how far to slide each in.")
     private WedgeOption wedge;
 
+    @Option(names = "--push", paramLabel = "NEWTON", converter = ForceConverter.class,
+        description = "Push that the board has to stand anywhere (usually 50).")
+    private Double push;
+
+    @Option(names = "--give", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "How far such a push may move it (usually 0.1 mm).")
+    private LengthOption give;
+
     @Option(names = "--most-lift", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Most that levelling may lift one corner against another (usually 6 mm).")
     private LengthOption mostLift;
@@ -87,13 +96,11 @@ final class BoardOptions {
 
     /** What is stated beside a file, for a file that does not say. */
     Given given() {
-        Units typed = Optional.ofNullable(units).orElse(Units.MILLIMETRES);
-        try {
-            return new Given(Optional.ofNullable(units), LengthOption.in(typed, length),
-                LengthOption.in(typed, width), LengthOption.in(typed, thickness));
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage());
-        }
+        return new Given(Optional.ofNullable(units), typed(length), typed(width), typed(thickness));
+    }
+
+    private static Optional<String> typed(LengthOption option) {
+        return Optional.ofNullable(option).map(LengthOption::text);
     }
 
     /** The board with the target and skim that were asked for. */
@@ -116,6 +123,8 @@ final class BoardOptions {
         Units own = board.units();
         try {
             Request request = Request.usual(board).with(cutter(own)).withSeed(seed);
+            request = request.standing(new Push(push == null ? Push.USUAL.force() : push,
+                LengthOption.in(own, give).orElse(Push.USUAL.give())));
             request = mostLift == null ? request : request.liftingAtMost(mostLift.in(own));
             request = wedge == null ? request : request.withWedges(wedge.in(own));
             request = stopAt == null ? request : request.stoppingAt(stopAt.in(own));
@@ -131,8 +140,8 @@ final class BoardOptions {
         // Told of another cutter and nothing else, it overlaps and runs out as the usual one does.
         double over = LengthOption.in(boardUnits, stepOver).orElse(wide * usual.stepOver() / usual.diameter());
         double past = LengthOption.in(boardUnits, overrun).orElse(wide / 2 + Cutter.CLEAR_OF_THE_EDGE);
-        return new Cutter(LengthOption.in(boardUnits, stepDown).orElse(usual.stepDown()),
-            LengthOption.in(boardUnits, finish).orElse(usual.finishing()), wide, over,
+        double down = LengthOption.in(boardUnits, stepDown).orElse(usual.stepDown());
+        return new Cutter(down, LengthOption.in(boardUnits, finish).orElse(Math.min(usual.finishing(), down)), wide, over,
             LengthOption.in(boardUnits, feed).orElse(usual.feed()), past);
     }
 }

@@ -5,19 +5,24 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import outwind.board.BadBoardFile;
+import outwind.board.BadValue;
 import outwind.board.Board;
 import outwind.board.BoardFile;
 import outwind.board.Face;
+import outwind.board.Length;
 import outwind.board.Turned;
 import outwind.report.Chart;
 import outwind.report.Figures;
 import outwind.report.JsonReport;
 import outwind.report.Reports;
 import outwind.report.TextReport;
+import outwind.stock.ImpossibleBoard;
 import outwind.stock.Judgement;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,6 +38,9 @@ import picocli.CommandLine.Spec;
     footer = {"", "Lengths take a unit (20mm, 13/16in) or else the board's own.", "",
         "Example: outwind judge --target 20mm hall-table.csv"})
 final class JudgeCommand implements Callable<Integer> {
+
+    /** A place typed on the command line is that of a reading if it is no further from it than this (mm). */
+    private static final double SAME_PLACE = 0.6;
 
     @Spec
     private CommandSpec spec;
@@ -51,9 +59,9 @@ final class JudgeCommand implements Callable<Integer> {
         + " before face A was cut; tells how it has moved since.")
     private Path beforeCut;
 
-    @Option(names = "--leave-out", paramLabel = "LINE", arity = "1", description = "Leave out what was read on this line"
-        + " of the file; may be given more than once.")
-    private List<Integer> leftOut = List.of();
+    @Option(names = "--leave-out", paramLabel = "LINE|PLACE", arity = "1", description = "Leave out what was read on"
+        + " this line of the file, or at this place (600x106); may be given more than once.")
+    private List<String> leftOut = List.of();
 
     @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports",
         description = "Folder for the reports (default: ${DEFAULT-VALUE}).")
@@ -67,7 +75,8 @@ final class JudgeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Reports reports = new Reports(out, files);
+        Reports reports = new Reports(out, Stream.concat(files.stream(), Stream.of(faceB, beforeCut)
+            .filter(Objects::nonNull)).toList());
         Set<String> names = new HashSet<>();
         boolean allAnswered = true;
         for (Path file : files) {
@@ -79,13 +88,13 @@ final class JudgeCommand implements Callable<Integer> {
     private boolean judge(Path file, Reports reports, Set<String> names) {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            Board board = options.asAsked(withoutLines(withFaceB(BoardFile.read(file, options.given()))));
+            Board board = options.asAsked(without(withFaceB(BoardFile.read(file, options.given()))));
             Judgement judgement = sinceFaceA(Judgement.of(board, options.request(board)));
             write(judgement, reports, freeName(file, names));
             return true;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
-        } catch (BadInput e) {
+        } catch (BadInput | ImpossibleBoard e) {
             err.println(file + ": " + e.getMessage());
         } catch (IOException e) {
             err.println(file + ": " + FileTrouble.inWords(e));
@@ -132,6 +141,13 @@ final class JudgeCommand implements Callable<Integer> {
             throw new BadInput("the board is of another size in " + faceB + "; both faces have one length and one"
                 + " width");
         }
+        if (other.readings().size() > other.readingsOf(Face.A).size() || !other.calipers().isEmpty()) {
+            throw new BadInput(faceB + " may hold nothing but touch-offs of the one face; caliper readings and the bed"
+                + " belong into the first file, at places as they lie on face A");
+        }
+        if (other.turned().isPresent() && board.turned().isPresent() && !other.turned().equals(board.turned())) {
+            throw new BadInput("the two files do not agree on how the board was turned over");
+        }
         Turned turned = other.turned().or(board::turned).orElseThrow(() -> new BadInput("neither file says how the"
             + " board was turned over: add \"# turned: along\" or \"# turned: end over end\" to " + faceB));
         Board both = board.withFaceB(other.readingsOf(Face.A), turned);
@@ -142,21 +158,39 @@ final class JudgeCommand implements Callable<Integer> {
         return both;
     }
 
-    private Board withoutLines(Board board) {
+    private Board without(Board board) {
         Board rest = board;
-        for (int line : leftOut) {
-            Board without = rest.without(line);
-            if (without.equals(rest)) {
-                throw new ParameterException(spec.commandLine(), "--leave-out " + line
-                    + ": nothing was read on line " + line + " of the file");
+        for (String left : leftOut) {
+            Board less = left.matches("\\d{1,7}") ? rest.without(Integer.parseInt(left)) : withoutPlace(rest, left);
+            if (less.equals(rest)) {
+                throw new ParameterException(spec.commandLine(), "--leave-out " + left + ": nothing was read there");
             }
-            rest = without;
+            rest = less;
         }
-        if (rest.readingsOf(Face.A).size() < 3 || rest.thickness().isEmpty() && rest.calipers().isEmpty()) {
+        boolean unjudgeable = rest.readingsOf(Face.A).size() < 3 || rest.thickness().isEmpty()
+            && rest.calipers().isEmpty();
+        if (unjudgeable || rest.missingTie().isPresent()) {
             throw new ParameterException(spec.commandLine(), "--leave-out leaves too few readings to judge the board"
-                + " by: it takes three touch-offs on face A, and a thickness");
+                + " by" + rest.missingTie().map(missing -> ": " + missing)
+                    .orElse(": it takes three touch-offs on face A, and a thickness"));
         }
         return rest;
+    }
+
+    private Board withoutPlace(Board board, String place) {
+        String[] along = place.split("[x×]");
+        if (along.length != 2) {
+            throw new ParameterException(spec.commandLine(), "--leave-out takes a line of the file, as 9, or a place, as"
+                + " 600x106, not \"" + place + "\"");
+        }
+        try {
+            double x = Length.parse(along[0], board.units());
+            double y = Length.parse(along[1], board.units());
+            return board.withReadings(board.readings().stream().filter(reading -> reading.face() != Face.A
+                || Math.hypot(reading.x() - x, reading.y() - y) > SAME_PLACE).toList());
+        } catch (BadValue e) {
+            throw new ParameterException(spec.commandLine(), "--leave-out " + place + ": " + e.getMessage());
+        }
     }
 
     /** The file's name without its ending; numbered if another file of this run has the same. */

@@ -25,6 +25,7 @@ import outwind.report.JsonReport;
 import outwind.report.Reports;
 import outwind.report.StackChart;
 import outwind.report.StackReport;
+import outwind.stock.ImpossibleBoard;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
 import outwind.stock.Stack;
@@ -170,6 +171,8 @@ final class StackCommand implements Callable<Integer> {
                 Optional.of(options.unitsFor(board)), rates.currencyOf(board), "");
         } catch (BadBoardFile e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", e.getMessage());
+        } catch (ImpossibleBoard e) {
+            return new Outcome(Optional.empty(), Optional.empty(), "", file + ": " + e.getMessage());
         } catch (IOException e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", file + ": " + FileTrouble.inWords(e));
         }

@@ -22,15 +22,19 @@ public record Cutter(double stepDown, double finishing, double diameter, double 
     /** A wide light facing cutter, two fifths of it at a time; common practice. */
     public static final Cutter LIGHT = new Cutter(0.5, 0.2, 40, 16, 2500, 20 + CLEAR_OF_THE_EDGE);
 
+    /** No machine is set finer than this (mm). */
+    private static final double FINEST = 0.01;
+
     /** Depth that differs by less than this is the same depth: a hundredth of the finest dial (mm). */
     private static final double SAME = 1e-4;
 
     public Cutter {
-        require(stepDown > 0, "step-down", stepDown, "above zero");
-        require(finishing >= 0, "finishing pass", finishing, "not below zero");
+        require(stepDown >= FINEST, "step-down", stepDown, "at least " + FINEST);
+        require(finishing >= 0 && finishing <= stepDown, "finishing pass", finishing, "at most the step-down of "
+            + stepDown);
         require(diameter > 0, "cutter's diameter", diameter, "above zero");
-        require(stepOver > 0 && stepOver <= diameter, "step-over", stepOver, "above zero and at most the diameter of "
-            + diameter);
+        require(stepOver >= FINEST && stepOver <= diameter, "step-over", stepOver, "at least " + FINEST
+            + " and at most the diameter of " + diameter);
         require(feed > 0, "feed", feed, "above zero");
         require(overrun >= diameter / 2, "overrun", overrun, "at least the cutter's radius of " + diameter / 2);
     }

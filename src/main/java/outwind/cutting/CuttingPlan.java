@@ -2,7 +2,6 @@ package outwind.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.IntToDoubleFunction;
 import outwind.board.Board;
 import outwind.board.Face;
@@ -19,8 +18,7 @@ import outwind.surface.SampledBoard;
  *
  * @param faceA     the first cut
  * @param faceB     the second, after turning the board over
- * @param thickness finished thickness (mm): what is wanted, or all that the board bears if that is less or none is
- *                  wanted
+ * @param thickness finished thickness (mm); zero if the cuts would meet before both faces are clean
  * @param finished  wood that is left when both are done (mm³)
  */
 public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finished) {
@@ -31,11 +29,11 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
      * @param setup  how the board is held for face A
      * @param whole  the whole board
      * @param kept   the part that must clean up
-     * @param wanted thickness to stop at (mm), if one is wanted
+     * @param wanted thickness to stop at (mm); where the slab is less, that
      */
     public static CuttingPlan of(Board board, Slab slab, Setup setup, SampledBoard whole, SampledBoard kept,
-                                 OptionalDouble wanted, Cutter cutter) {
-        double thickness = Math.max(0, Math.min(slab.thickness(), wanted.orElse(Double.POSITIVE_INFINITY)));
+                                 double wanted, Cutter cutter) {
+        double thickness = Math.max(0, Math.min(slab.thickness(), wanted));
         double slack = Math.max(0, slab.thickness() - thickness);
         double meanA = kept.mean(i -> kept.topAbove(slab.faceA(), i));
         double meanB = kept.mean(i -> -kept.undersideAbove(slab.faceB(), i));
@@ -59,6 +57,11 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
             passes(cutter, raster, whole, lowest, i -> -whole.undersideAbove(planeB, i)), removedB, thickness,
             thickness);
         return new CuttingPlan(a, b, thickness, finished);
+    }
+
+    /** False if the cuts would meet before both faces are clean, so that there is nothing to be cut. */
+    public boolean leavesWood() {
+        return thickness > 0;
     }
 
     /** Layers of one face; {@code above} is the height of wood above the plane it is cut to (mm). */

@@ -6,8 +6,8 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.Turned;
-import outwind.surface.BoardShape;
 import outwind.surface.Fits;
+import outwind.surface.MeasuredShape;
 import outwind.surface.Warp;
 
 /**
@@ -18,13 +18,21 @@ import outwind.surface.Warp;
  * </pre>
  * Height and tilt of the difference are left out: they are in how the readings were zeroed.
  *
- * @param change   twist, bow and cup of the difference
- * @param greatest greatest difference from a plane at any reading (mm)
+ * @param change    twist, bow and cup of the difference
+ * @param greatest  greatest difference from a plane at any reading (mm)
+ * @param tolerance what touching off and the face as it was foretold explain (mm)
+ * @param readings  how many places were read
  */
-public record Movement(Warp change, double greatest) {
+public record Movement(Warp change, double greatest, double tolerance, int readings) {
 
     /** Less than this is as likely touching off as wood (mm). */
     private static final double NOTABLE = 0.2;
+
+    /** Three readings lie on a plane whatever the board does. */
+    private static final int FEWEST = 4;
+
+    /** A difference of this many standard deviations is not the touching off. */
+    private static final double DEVIATIONS = 3;
 
     /**
      * @param shape  the board as it was before
@@ -32,7 +40,7 @@ public record Movement(Warp change, double greatest) {
      * @param before the board as it was measured before
      * @param after  face B touched off as the face, with the board lying on its new face A
      */
-    public static Movement between(BoardShape shape, CuttingPlan cuts, Board before, Board after) {
+    public static Movement between(MeasuredShape shape, CuttingPlan cuts, Board before, Board after) {
         boolean along = after.turned().or(before::turned).orElse(Turned.ALONG) == Turned.ALONG;
         List<Reading> differences = after.readingsOf(Face.A).stream().map(reading -> {
             double x = along ? reading.x() : before.length() - reading.x();
@@ -43,12 +51,21 @@ public record Movement(Warp change, double greatest) {
         Fits fits = Fits.of(difference);
         double greatest = differences.stream()
             .mapToDouble(reading -> Math.abs(reading.z() - fits.plane().at(reading.x(), reading.y()))).max().orElse(0);
-        return new Movement(Warp.of(difference, fits), greatest);
+        double deviation = differences.stream().mapToDouble(reading -> shape.topDeviationAt(
+            along ? reading.x() : before.length() - reading.x(),
+            along ? before.width() - reading.y() : reading.y())).max().orElse(0);
+        return new Movement(Warp.of(difference, fits), greatest,
+            DEVIATIONS * Math.hypot(shape.noise().deviation(), deviation), differences.size());
     }
 
-    /** True if a twist, bow or cup came about that is more than touching off explains. */
+    /** True if there are too few readings to tell. */
+    public boolean isUnknown() {
+        return readings < FEWEST;
+    }
+
+    /** True if a place reads otherwise, or a twist, bow or cup came about, by more than touching off explains. */
     public boolean isReal() {
-        return List.of(change.twist(), change.bow(), change.cup()).stream().flatMap(Optional::stream)
+        return greatest > tolerance || List.of(change.twist(), change.bow(), change.cup()).stream().flatMap(Optional::stream)
             .anyMatch(amount -> amount.isReal() && Math.abs(amount.value()) > NOTABLE);
     }
 }

@@ -1,7 +1,8 @@
 package outwind.flatten;
 
+import java.util.EnumMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
 import outwind.numeric.Plane;
 import outwind.numeric.WidestGap;
 import outwind.surface.Fits;
@@ -32,37 +33,41 @@ public record Planes(List<ReferencePlane> all, ReferencePlane chosen) {
      * @param skim     least depth to come off each face (mm)
      * @param limit    how far levelling may lift the board
      * @param liesWell true if the board makes its target as it lies
+     * @param liftingDecides true if the verdict is another when the board is levelled
      */
     public static Planes compare(SampledBoard whole, SampledBoard kept, Region region, Fits fits, double skim,
-                                 LiftLimit limit, boolean liesWell) {
-        List<Plane> slopes = List.of(
-            new Plane(0, 0, 0),
-            new Plane(0, fits.plane().coefficient(Term.X).orElse(0),
-                fits.plane().coefficient(Term.Y).orElse(0)),
-            WidestGap.minimumZone(kept.x(), kept.y(), kept.top()).middle(),
-            WidestGap.highestPlaneUnder(kept.x(), kept.y(), kept.top(), (region.x1() + region.x2()) / 2,
-                (region.y1() + region.y2()) / 2).plane(),
-            limit.applyTo(WidestGap.over(kept.x(), kept.y(), kept.x(), kept.y()))
-                .between(kept.top(), kept.underside()).upper());
-        List<ReferencePlane> all = IntStream.range(0, slopes.size())
-            .mapToObj(i -> ReferencePlane.of(PlaneName.values()[i], slopes.get(i), whole, kept, skim))
-            .toList();
-        return new Planes(all, choose(all, liesWell));
+                                 LiftLimit limit, boolean liesWell, boolean liftingDecides) {
+        Map<PlaneName, Plane> slopes = new EnumMap<>(PlaneName.class);
+        slopes.put(PlaneName.AS_IT_LIES, new Plane(0, 0, 0));
+        slopes.put(PlaneName.LEAST_SQUARES, new Plane(0, fits.plane().coefficient(Term.X).orElse(0),
+            fits.plane().coefficient(Term.Y).orElse(0)));
+        slopes.put(PlaneName.MINIMUM_ZONE, WidestGap.minimumZone(kept.x(), kept.y(), kept.top()).middle());
+        slopes.put(PlaneName.LEAST_WOOD, WidestGap.highestPlaneUnder(kept.x(), kept.y(), kept.top(),
+            (region.x1() + region.x2()) / 2, (region.y1() + region.y2()) / 2).plane());
+        slopes.put(PlaneName.THICKEST_SLAB, limit.applyTo(WidestGap.over(kept.x(), kept.y(), kept.x(), kept.y()))
+            .between(kept.top(), kept.underside()).upper());
+        List<ReferencePlane> all = slopes.entrySet().stream()
+            .map(entry -> ReferencePlane.of(entry.getKey(), entry.getValue(), whole, kept, skim)).toList();
+        ReferencePlane asItLies = named(all, PlaneName.AS_IT_LIES);
+        ReferencePlane best = thicker(named(all, PlaneName.THICKEST_SLAB), asItLies);
+        boolean littleToGain = !liftingDecides && best.thickness() - asItLies.thickness() < WORTH_LIFTING;
+        return new Planes(all, liesWell || littleToGain ? asItLies : best);
     }
 
-    private static ReferencePlane choose(List<ReferencePlane> all, boolean liesWell) {
-        ReferencePlane asItLies = all.get(PlaneName.AS_IT_LIES.ordinal());
-        ReferencePlane best = all.get(PlaneName.THICKEST_SLAB.ordinal());
-        boolean littleToGain = best.thickness() - asItLies.thickness() < WORTH_LIFTING;
-        return liesWell || littleToGain ? asItLies : best;
+    private static ReferencePlane named(List<ReferencePlane> all, PlaneName name) {
+        return all.stream().filter(plane -> plane.name() == name).findFirst().orElseThrow();
+    }
+
+    private static ReferencePlane thicker(ReferencePlane one, ReferencePlane other) {
+        return one.thickness() >= other.thickness() ? one : other;
     }
 
     /** The plane that leaves the thickest board, whether it was chosen or not. */
     public ReferencePlane best() {
-        return named(PlaneName.THICKEST_SLAB);
+        return thicker(named(PlaneName.THICKEST_SLAB), named(PlaneName.AS_IT_LIES));
     }
 
     public ReferencePlane named(PlaneName name) {
-        return all.get(name.ordinal());
+        return named(all, name);
     }
 }

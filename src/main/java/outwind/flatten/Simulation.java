@@ -16,7 +16,7 @@ import outwind.surface.SampledBoard;
  * are few or far apart the possible boards differ, and the range is wide.
  *
  * @param asItLies finished thickness cut parallel to the bed as it lay when it was touched off
- * @param levelled finished thickness of the thickest slab
+ * @param levelled finished thickness of the thickest slab that the limit to lifting allows
  * @param boards   the possible boards, in the order of {@code slabs}
  * @param slabs    thickest slab of each after skims (mm)
  */
@@ -49,7 +49,8 @@ public record Simulation(ThicknessRange asItLies, ThicknessRange levelled, List<
         for (int i = 0; i < slabs.length; i++) {
             SampledBoard board = boards.get(i);
             lying[i] = Slab.of(board, level, skim).thickness();
-            slabs[i] = program.between(board.top(), board.underside(), start).width() - 2 * skim;
+            // As it lies is always allowed, however little the board may be lifted.
+            slabs[i] = Math.max(lying[i], program.between(board.top(), board.underside(), start).width() - 2 * skim);
         }
         return new Simulation(ThicknessRange.of(lying), ThicknessRange.of(slabs), boards, slabs);
     }

@@ -59,22 +59,26 @@ public final class LeastSquares {
      * Which columns the rows can tell from those before them, in order.
      *
      * @param design     n rows × p columns; columns of like size
-     * @param leastAngle least sine of the angle to the span of the earlier independent columns that counts as apart
-     * @return p flags; a column of zeros is never independent
+     * @param leastAngle least distance from the span of the earlier independent columns that counts as apart, as a share
+     *                   of the longest column's length: the sine of the angle for a column as long as that
+     * @return p flags; a column of zeros, or one that is next to nothing beside the others, is never independent
      */
     public static boolean[] independentColumns(double[][] design, double leastAngle) {
         int n = design.length;
         int p = n == 0 ? 0 : design[0].length;
         double[][] basis = new double[p][];
         boolean[] independent = new boolean[p];
+        double longest = 0;
+        for (int j = 0; j < p; j++) {
+            longest = Math.max(longest, Math.sqrt(sumOfSquares(column(design, j), 0)));
+        }
         for (int j = 0; j < p; j++) {
             double[] column = column(design, j);
-            double before = Math.sqrt(sumOfSquares(column, 0));
             // Gram–Schmidt done twice leaves nothing but rounding of a dependent column (Björck, section 2.4.5).
             subtractProjections(column, basis, j);
             subtractProjections(column, basis, j);
             double after = Math.sqrt(sumOfSquares(column, 0));
-            independent[j] = after > leastAngle * before;
+            independent[j] = after > leastAngle * longest;
             if (independent[j]) {
                 for (int i = 0; i < n; i++) {
                     column[i] /= after;

@@ -35,7 +35,7 @@ public final class WidestGap {
     /** Exchanges without gain after which ties are broken by Bland's rule; more than a healthy run ever shows. */
     private static final int PATIENCE = 12;
 
-    /** Far beyond what any set of points has needed (under 30); reached only if something is broken. */
+    /** Far beyond what any set of points has needed (under 40); reached only if something is broken. */
     private static final int MOST_STEPS = 100_000;
 
     /** Codes of the four bounds that hold the slopes at the start, −4 to −1: a from above and below, b likewise. */
@@ -100,7 +100,9 @@ public final class WidestGap {
         Gap gap = over(x, y, x, y).between(z, z);
         // The planes of the gap have swapped roles: the one under all points lies lower.
         double width = Math.max(0, -gap.width());
-        return new Zone(gap.upper().raisedBy(-gap.width() / 2), width, gap.contacts());
+        List<Contact> contacts = gap.contacts().stream()
+            .map(contact -> new Contact(contact.index(), !contact.upper(), contact.multiplier())).toList();
+        return new Zone(gap.upper().raisedBy(-gap.width() / 2), width, contacts);
     }
 
     /**
@@ -298,6 +300,8 @@ public final class WidestGap {
         private final double[] top;
         private final double[] under;
         private final double range;
+        /** Heights are reckoned from their middle, so that an offset does not cost digits. */
+        private final double middle;
         /** A few units in the last place of the heights: what lies less than this beyond a plane lies on it. */
         private final double resolution;
 
@@ -319,7 +323,8 @@ public final class WidestGap {
                 throw new IllegalArgumentException("heights must be finite");
             }
             this.range = most > least ? most - least : 1;
-            this.resolution = 4 * Math.ulp(Math.max(Math.abs(most), Math.abs(least))) + 1e-13 * range;
+            this.middle = (most + least) / 2;
+            this.resolution = 4 * Math.ulp(Math.max(Math.abs(most), Math.abs(least))) + 1e-12 * range;
         }
 
         Gap run(Gap start) {
@@ -366,13 +371,18 @@ public final class WidestGap {
                 withoutGain = gap < width - tolerance ? 0 : withoutGain + 1;
                 width = gap;
                 int entering = withoutGain > PATIENCE ? firstOnWrongSide() : furthestOnWrongSide();
-                if (worst <= tolerance) {
+                if (worst <= tolerance || holds(entering)) {
                     return step;
                 }
                 replaceWith(entering, withoutGain > PATIENCE);
             }
             throw new IllegalStateException("no optimum after " + MOST_STEPS + " exchanges over " + top.length
                 + " and " + under.length + " points");
+        }
+
+        /** A constraint that holds the planes is met exactly; if it seems broken, that is rounding. */
+        private boolean holds(int code) {
+            return basis[0] == code || basis[1] == code || basis[2] == code || basis[3] == code;
         }
 
         /** The ratio test: the constraint whose multiplier reaches zero first makes room. */
@@ -402,8 +412,8 @@ public final class WidestGap {
         private int furthestOnWrongSide() {
             double slopeX = slopeX();
             double slopeY = slopeY();
-            double upperHeight = planes[2] - slopeX * places.centreX() - slopeY * places.centreY();
-            double lowerHeight = planes[3] - slopeX * places.centreX() - slopeY * places.centreY();
+            double upperHeight = middle + planes[2] - slopeX * places.centreX() - slopeY * places.centreY();
+            double lowerHeight = middle + planes[3] - slopeX * places.centreX() - slopeY * places.centreY();
             int furthest = 0;
             worst = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < top.length; i++) {
@@ -480,8 +490,10 @@ public final class WidestGap {
                     contacts.add(new Contact(basis[k], true, multiplier));
                 }
             }
-            Plane upper = Plane.through(places.centreX(), places.centreY(), planes[2], slopeX(), slopeY());
-            Plane lower = Plane.through(places.centreX(), places.centreY(), planes[3], slopeX(), slopeY());
+            Plane upper = Plane.through(places.centreX(), places.centreY(), middle + planes[2], slopeX(),
+                slopeY());
+            Plane lower = Plane.through(places.centreX(), places.centreY(), middle + planes[3], slopeX(),
+                slopeY());
             return new Gap(upper, lower, planes[2] - planes[3], contacts, steps);
         }
 
@@ -537,7 +549,7 @@ public final class WidestGap {
                 boolean free = code < BOUNDS + 2 ? places.along() : places.across();
                 return free ? bound : 0;
             }
-            return code < top.length ? top[code] : -under[code - top.length];
+            return code < top.length ? top[code] - middle : middle - under[code - top.length];
         }
     }
 

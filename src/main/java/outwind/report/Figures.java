@@ -11,7 +11,7 @@ import outwind.board.Units;
  */
 public record Figures(Units units) {
 
-    private static final double INCH = 25.4;
+    private static final double INCH = Units.INCHES.toMillimetres(1);
 
     /** Keeps a number and its unit on one line; {@link Page} prints it as a plain space. */
     private static final char HARD_SPACE = '\u00a0';
@@ -34,9 +34,21 @@ public record Figures(Units units) {
         return number + HARD_SPACE + unit();
     }
 
+    /** A length that is not to be taken for more than it is (mm): rounded down, with its unit. */
+    public String atMost(double mm) {
+        double step = units == Units.INCHES ? INCH / 64 : 0.1;
+        // What lies on a step but for rounding stays on it.
+        return length(Math.floor(mm / step + 1e-6) * step);
+    }
+
     /** A place on the board (mm): whole mm, or 1/8 in. */
     public String place(double mm) {
         return units == Units.INCHES ? fraction(mm / INCH, 8) : decimals(mm, 0);
+    }
+
+    /** A place as it would be typed back (mm): decimals without a unit. */
+    public String typed(double mm) {
+        return plain(units.fromMillimetres(mm));
     }
 
     /** A height as it was read off (mm): 0.01 mm, or 0.001 in. */
@@ -91,7 +103,7 @@ public record Figures(Units units) {
     }
 
     public String unit() {
-        return units == Units.INCHES ? "in" : "mm";
+        return units.symbol();
     }
 
     public String unitInFull() {

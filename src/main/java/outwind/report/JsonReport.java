@@ -208,6 +208,12 @@ public final class JsonReport {
         for (Shim shim : setup.shims()) {
             shims.addObject().put("x", shim.x()).put("y", shim.y()).put("height", shim.height());
         }
+        node.putObject("spanLimit").put("along", setup.held().limit().along())
+            .put("across", setup.held().limit().across()).put("overhang", setup.held().limit().overhang());
+        node.put("holds", setup.held().holds());
+        if (Double.isFinite(setup.held().movement())) {
+            node.put("movement", setup.held().movement());
+        }
         ArrayNode corners = node.putArray("corners");
         for (Corner corner : setup.corners()) {
             corners.addObject().put("x", corner.x()).put("y", corner.y()).put("gap", corner.gap());
@@ -216,6 +222,9 @@ public final class JsonReport {
 
     private void cuts() {
         ArrayNode cuts = root.putArray("cuts");
+        if (!judgement.cuts().leavesWood()) {
+            return;
+        }
         for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
             ObjectNode node = cuts.addObject();
             node.put("face", cut.face().name());

@@ -12,8 +12,11 @@ import outwind.flatten.PlaneName;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.setup.BedContact;
+import outwind.setup.Push;
 import outwind.setup.RestingPose;
 import outwind.setup.Shim;
+import outwind.setup.Stiffness;
+import outwind.setup.Supports;
 import outwind.stock.Doubt;
 import outwind.stock.Judgement;
 import outwind.surface.Term;
@@ -35,7 +38,7 @@ final class Sentences {
     /** Size of the board and what was read on it. */
     String size() {
         Board board = judgement.board();
-        String thickness = board.thickness().isPresent()
+        String thickness = board.thickness().isPresent() && board.calipers().isEmpty()
             ? " x " + figures.number(board.thickness().getAsDouble()) + " " + figures.unit()
             : " " + figures.unit() + ", thickness by caliper";
         int onB = board.readingsOf(Face.B).size();
@@ -105,7 +108,7 @@ final class Sentences {
             return Optional.empty();
         }
         double safe = judgement.outlook().levelled().low();
-        String thinner = safe > 0 ? "Settle for " + figures.length(safe)
+        String thinner = safe > 0 ? "Settle for " + figures.atMost(safe)
             + ", which it makes nineteen times in twenty, or cut" : "Cut";
         return Optional.of(thinner + " it into shorter blanks before you flatten it: warp grows with about the square"
             + " of the length.");
@@ -122,7 +125,10 @@ final class Sentences {
                 + ". Without it " + range(doubt.without()) + " would come out");
             judgement.chanceOn(doubt.without()).ifPresent(chance -> sentence.append(", and the answer would be ")
                 .append(Verdict.of(chance).word()));
-            sentence.append(". Touch it off again, or leave it out with --leave-out ").append(reading.line())
+            boolean aloneOnItsLine = judgement.board().readings().stream()
+                .filter(other -> other.line() == reading.line()).count() == 1;
+            sentence.append(". Touch it off again, or leave it out with --leave-out ").append(aloneOnItsLine
+                ? String.valueOf(reading.line()) : figures.typed(reading.x()) + "x" + figures.typed(reading.y()))
                 .append('.');
             sentences.add(sentence.toString());
         }
@@ -176,6 +182,10 @@ final class Sentences {
     Optional<String> hiddenKink() {
         long columns = judgement.board().readingsOf(Face.A).stream().mapToDouble(Reading::x)
             .map(x -> Math.rint(x / judgement.board().length() * 20)).distinct().count();
+        if (judgement.shape().isAveraged()) {
+            return Optional.of("So many touch-offs are averaged in cells of an eighteenth of the length and a sixth of the"
+                + " width. A dip or a bump smaller than that is not seen, and the range does not allow for it.");
+        }
         return columns > 3 ? Optional.empty() : Optional.of("These touch-offs stand at "
             + Figures.count((int) columns, "place", "places") + " along the length. Fewer than four cannot tell a kink"
             + " or a sprung end from a bow, and the range does not allow for one: touch off between them if the board"
@@ -264,6 +274,26 @@ final class Sentences {
             + figures.length(pose.widest()) + " off the bed";
     }
 
+    /** How well the shims hold it, and how that was reckoned. */
+    String held() {
+        Supports held = judgement.setup().held();
+        Push push = judgement.request().push();
+        String wood = Stiffness.of(judgement.board().species()).wood().map(name -> "for " + name)
+            .orElse("for a soft wood, since its species is not stated or not known");
+        String spans = " By beam theory a span along the edge may be " + figures.place(held.limit().along())
+            + "\u00a0" + figures.unit() + " and an end may overhang " + figures.place(held.limit().overhang()) + "\u00a0"
+            + figures.unit() + ", " + wood + ".";
+        String force = Figures.decimals(push.force(), 0) + "\u00a0N";
+        if (!held.holds()) {
+            return "The board is too thin to be held by shims against a push of " + force + ": it gives more than "
+                + figures.small(push.give()) + " near " + place(held.weakestX(), held.weakestY())
+                + ". Glue or tape it to a stiff carrier board instead." + spans;
+        }
+        return "So held, a push of " + force + " anywhere moves it by at most " + figures.fineLength(held.movement())
+            + ", most near " + place(held.weakestX(), held.weakestY()) + "." + (held.inside()
+                ? " Shims that are not at an edge are slid in from the end." : "") + spans;
+    }
+
     /** What the cutter would meet. */
     List<String> warnings() {
         List<String> warnings = new ArrayList<>();
@@ -272,17 +302,17 @@ final class Sentences {
         judgement.request().clamp().ifPresent(clamp -> {
             if (clamp >= keepBelow) {
                 warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face A is cut:"
-                    + " the cutter comes down to " + figures.length(keepBelow) + ".");
+                    + " the cutter comes down to " + figures.atMost(keepBelow) + ".");
             }
             if (clamp >= finished) {
                 warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face B is cut:"
-                    + " the cutter comes down to " + figures.length(finished) + ".");
+                    + " the cutter comes down to " + figures.atMost(finished) + ".");
             }
         });
         double tallest = judgement.setup().shims().stream().mapToDouble(Shim::height).max().orElse(0);
         if (tallest >= keepBelow) {
             warnings.add("WARNING: a shim of " + figures.length(tallest) + " stands higher than the cutter comes down,"
-                + " which is " + figures.length(keepBelow) + ": do not cut it like this.");
+                + " which is " + figures.atMost(keepBelow) + ": do not cut it like this.");
         }
         return warnings;
     }
@@ -290,6 +320,10 @@ final class Sentences {
     /** How the board has moved while face A was cut, if it was judged before that. */
     Optional<String> movement() {
         return judgement.movement().map(movement -> {
+            if (movement.isUnknown()) {
+                return "Three places cannot tell whether the board has moved while face A was cut: touch off more of face"
+                    + " B.";
+            }
             if (!movement.isReal()) {
                 return "The board has not moved while face A was cut: face B reads what it should, to within "
                     + figures.fineLength(movement.greatest()) + ".";
@@ -330,6 +364,21 @@ final class Sentences {
     String place(double x, double y) {
         return "x\u00a0" + figures.place(x).replace(' ', '\u00a0') + " y\u00a0"
             + figures.place(y).replace(' ', '\u00a0');
+    }
+
+    /** Where two things that were read tell the same, which of them is used. */
+    List<String> preferred() {
+        Board board = judgement.board();
+        List<String> sentences = new ArrayList<>();
+        if (board.thickness().isPresent() && !board.calipers().isEmpty()) {
+            sentences.add("The thickness is that of the " + Figures.count(board.calipers().size(), "caliper reading",
+                "caliper readings") + ", not the " + figures.length(board.thickness().getAsDouble())
+                + " stated for the whole board.");
+        }
+        if (!board.readingsOf(Face.BED).isEmpty()) {
+            sentences.add("The bed was touched off: heights are told above it.");
+        }
+        return sentences;
     }
 
     /** What was read from the file but plays no part yet; empty if all of it did. */

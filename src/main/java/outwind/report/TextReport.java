@@ -16,6 +16,7 @@ import outwind.flatten.ReferencePlane;
 import outwind.numeric.Plane;
 import outwind.setup.BedContact;
 import outwind.setup.Corner;
+import outwind.setup.Setup;
 import outwind.setup.Shim;
 import outwind.stock.Judgement;
 import outwind.surface.NestedTest;
@@ -68,6 +69,11 @@ public final class TextReport {
 
     private void whatToDo() {
         page.heading("What to do");
+        if (!judgement.cuts().leavesWood()) {
+            page.paragraph("There is nothing to cut to: whichever way it lies, the two cuts meet before both faces are clean."
+                + " Cut it into shorter or narrower blanks and judge those.");
+            return;
+        }
         page.paragraph("Places are in " + figures.unitInFull() + ": x from the end you measured from, y from the near edge."
             + " The far edge is at y\u00a0" + figures.place(board.width()).replace(' ', '\u00a0') + ".");
         page.gap();
@@ -84,9 +90,10 @@ public final class TextReport {
                 : "Lay the board on the bed with face A up, as it lay when you touched off. Slide these shims in until"
                     + " they just touch; they keep it from rocking and from bending under the cutter:");
             shimTable();
+            page.item("  ", sentences.held());
         }
         page.item(step++ + ".", "Press on each corner. It must not move. Hold the work from the sides, below "
-            + figures.length(judgement.cuts().faceA().keepBelow()) + " above the bed.");
+            + figures.atMost(judgement.cuts().faceA().keepBelow()) + " above the bed.");
         for (String warning : sentences.warnings()) {
             page.item("  ", warning);
         }
@@ -94,7 +101,7 @@ public final class TextReport {
             + highestSpot() + "."));
         page.item(step++ + ".", "Mark the near edge, and turn the board over along its length on to its new flat face:"
             + " the marked edge is now the far one. It needs no shims. Keep clamps below "
-            + figures.length(judgement.cuts().faceB().keepBelow()) + ". Touch off face B at these places; above the bed"
+            + figures.atMost(judgement.cuts().faceB().keepBelow()) + ". Touch off face B at these places; above the bed"
             + " it should read:");
         checkTable();
         page.item("  ", "If a place reads otherwise by more than it may, the board has moved or a shim slipped: touch off"
@@ -144,11 +151,14 @@ public final class TextReport {
     }
 
     private String cut(Cut cut, String before) {
+        if (cut.passes().isEmpty()) {
+            return before + " There is nothing to come off.";
+        }
         int roughing = judgement.request().cutter().roughingPasses(cut.depth());
         boolean finishing = roughing < cut.passes().size();
-        String passes = Figures.count(roughing, "roughing pass", "roughing passes") + " of at most "
-            + figures.small(judgement.request().cutter().stepDown());
-        String last = finishing ? " and a finishing pass of " + figures.small(judgement.request().cutter().finishing()) : "";
+        String passes = roughing == 0 ? "" : Figures.count(roughing, "roughing pass", "roughing passes")
+            + " of at most " + figures.small(judgement.request().cutter().stepDown());
+        String last = finishing ? (roughing == 0 ? "" : " and ") + "a finishing pass of " + figures.small(Math.min(judgement.request().cutter().finishing(), cut.depth())) : "";
         String minutes = " That is about " + Figures.minutes(cut.minutes()) + " of cutting, " + Figures.minutes(
             cut.woodMinutes()) + " if you skip the air.";
         return before + " Go down " + figures.small(cut.depth()) + " in all: " + passes + last + "." + minutes + " "
@@ -163,7 +173,7 @@ public final class TextReport {
     }
 
     private String edge(double y) {
-        return y < board.width() / 2 ? "near" : "far";
+        return y == 0 ? "near" : y == board.width() ? "far" : "y " + figures.place(y);
     }
 
     private void why() {
@@ -178,6 +188,7 @@ public final class TextReport {
         for (String remark : board.remarks()) {
             page.paragraph(remark);
         }
+        sentences.preferred().forEach(page::paragraph);
         List<String> unused = sentences.notUsed();
         if (!unused.isEmpty()) {
             page.paragraph("Read from the file but not used yet: " + String.join(", ", unused) + ".");
@@ -190,7 +201,9 @@ public final class TextReport {
         fits();
         planes();
         setups();
-        cuts();
+        if (judgement.cuts().leavesWood()) {
+            cuts();
+        }
     }
 
     private void readings() {
@@ -245,14 +258,14 @@ public final class TextReport {
                 figures.number(plane.deepestCut()), figures.volume(plane.removed()),
                 plane.thickness() > 0 ? figures.number(plane.thickness()) : "none"));
         }
-        page.paragraph("Planes compared (* chosen; tilt in " + figures.tiltUnit() + ", lengths in " + figures.unitInFull()
+        page.paragraph("Planes compared on the most likely face (* chosen; tilt in " + figures.tiltUnit() + ", lengths in " + figures.unitInFull()
             + ", wood off face A in " + figures.volumeUnit() + ")");
         page.table("  ", List.of("plane", "tilt along", "across", "deepest cut", "wood off", "finishes at"), rows);
         page.gap();
     }
 
     private void setups() {
-        page.line("Gap under each corner, and shims, with the board as it lies and levelled (" + figures.unit() + ")");
+        page.line("Gap under each corner, with the board as it lies and levelled (" + figures.unit() + ")");
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < judgement.asItLies().corners().size(); i++) {
             Corner lying = judgement.asItLies().corners().get(i);
@@ -260,12 +273,10 @@ public final class TextReport {
             rows.add(List.of("corner", figures.place(lying.x()), edge(lying.y()), figures.number(lying.gap()),
                 figures.number(level.gap())));
         }
-        for (int i = 0; i < judgement.asItLies().supports().size(); i++) {
-            Shim lying = judgement.asItLies().supports().get(i);
-            Shim level = judgement.levelled().supports().get(i);
-            rows.add(List.of("shim", figures.place(lying.x()), edge(lying.y()), shim(lying), shim(level)));
-        }
-        page.table("  ", List.of("", "x", "edge", "just touching", "levelled"), rows);
+        page.table("  ", List.of("", "x", "edge", "as it lies", "levelled"), rows);
+        page.gap();
+        page.paragraph("The other way, " + (judgement.lifts() ? "as it lies" : "levelled") + ", it would stand on "
+            + inWords(judgement.lifts() ? judgement.asItLies() : judgement.levelled()) + ".");
         page.gap();
         for (BedContact contact : judgement.pose().contacts()) {
             page.line("Rests by itself at " + soft(sentences.place(contact.x(), contact.y())) + " with "
@@ -274,8 +285,12 @@ public final class TextReport {
         page.gap();
     }
 
-    private String shim(Shim shim) {
-        return isMakeable(shim) ? figures.number(shim.height()) : "rests";
+    private String inWords(Setup setup) {
+        List<String> shims = setup.shims().stream().filter(this::isMakeable)
+            .map(shim -> figures.number(shim.height()) + " at x\u00a0" + figures.place(shim.x()) + " " + edge(shim.y()))
+            .toList();
+        return shims.isEmpty() ? "no shims" : Figures.count(shims.size(), "shim", "shims") + " (" + figures.unit() + "): "
+            + String.join(", ", shims);
     }
 
     private void cuts() {

@@ -104,7 +104,7 @@ public record RestingPose(Plane bed, List<BedContact> contacts, boolean rocks, d
             }
             reach = Math.max(reach, Math.abs(distance));
         }
-        // Where all of the board lies on one side of the line it rests along an edge, with nothing to rock on.
+        // Where all of the board lies on one side of the line, it rests along an edge and tips over it at a touch.
         double tilt = Double.isFinite(most - least) ? (most + least) / 2 : 0;
         Plane tilted = Plane.through(from.x(), from.y(), bed.at(from.x(), from.y()), bed.slopeX() + tilt * normalX,
             bed.slopeY() + tilt * normalY);

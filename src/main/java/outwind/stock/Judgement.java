@@ -13,6 +13,7 @@ import outwind.flatten.PlaneName;
 import outwind.flatten.Planes;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.Simulation;
+import outwind.flatten.Slab;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.numeric.Plane;
@@ -70,34 +71,41 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
         checks = List.copyOf(checks);
     }
 
-    /** Judges a board with the target and skim that it states. */
+    /**
+     * Judges a board with the target that it states.
+     *
+     * @throws ImpossibleBoard if no board can have given such readings
+     */
     public static Judgement of(Board measured, Request request) {
         Board board = Bed.measuredFrom(measured);
         double skim = request.skim();
         Fits fits = Fits.of(board);
-        MeasuredShape shape = MeasuredShape.of(board);
+        MeasuredShape shape = MeasuredShape.of(measured);
         Region region = Region.kept(board);
         SampledBoard whole = SampledBoard.of(shape, Places.fine(board, Region.whole(board)));
         SampledBoard kept = SampledBoard.of(shape, Places.fine(board, region));
 
+        requireWood(whole);
         RestingPose pose = RestingPose.of(whole);
         LiftLimit limit = new LiftLimit(pose.bed(), request.mostLift(), board.length(), board.width());
         Simulation outlook = Simulation.of(shape, region, skim, limit, request.seed());
         Verdict verdict = verdict(outlook.levelled(), board.target());
-        boolean liesWell = verdict(outlook.asItLies(), board.target()) == Verdict.YES;
-        Planes planes = Planes.compare(whole, kept, region, fits, skim, limit, liesWell);
+        Verdict lyingVerdict = verdict(outlook.asItLies(), board.target());
+        Planes planes = Planes.compare(whole, kept, region, fits, skim, limit, lyingVerdict == Verdict.YES,
+            lyingVerdict != verdict);
 
-        Setup asItLies = Setup.parallelTo(new Plane(0, 0, 0), board, shape, whole);
-        Setup levelled = Setup.parallelTo(planes.best().slab().faceA(), board, shape, whole);
+        Setup asItLies = Setup.parallelTo(new Plane(0, 0, 0), board, shape, whole, request.push());
+        Setup levelled = Setup.parallelTo(planes.best().slab().faceA(), board, shape, whole,
+            request.push());
         boolean lifts = planes.chosen().name() != PlaneName.AS_IT_LIES;
         OptionalDouble wanted = request.stopAt().isPresent() ? request.stopAt() : board.target();
-        CuttingPlan lying = CuttingPlan.of(board, planes.named(PlaneName.AS_IT_LIES).slab(), asItLies, whole, kept, wanted,
-            request.cutter());
-        CuttingPlan lifted = CuttingPlan.of(board, planes.best().slab(), levelled, whole, kept, wanted,
-            request.cutter());
+        CuttingPlan lying = CuttingPlan.of(board, planes.named(PlaneName.AS_IT_LIES).slab(), asItLies, whole, kept,
+            reachable(wanted, planes.named(PlaneName.AS_IT_LIES).slab(), outlook.asItLies()), request.cutter());
+        CuttingPlan lifted = CuttingPlan.of(board, planes.best().slab(), levelled, whole, kept,
+            reachable(wanted, planes.best().slab(), outlook.levelled()), request.cutter());
         CuttingPlan cuts = lifts ? lifted : lying;
         List<Doubt> doubts = shape.suspects(MOST_DOUBTS).stream()
-            .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(board.without(suspect.reading().line())),
+            .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(measured.without(suspect.reading())),
                 region, skim, limit, request.seed()).levelled()))
             .toList();
         List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), shape.noise().deviation(),
@@ -117,6 +125,23 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
         return new Judgement(board, request, fits, warp, shape, whole, readings, planes, outlook, verdict, doubts, next,
             pose, limit, faceDown, asItLies, levelled, cuts, otherCuts, checks,
             Optional.of(Movement.between(before.shape(), before.cuts(), before.board(), board)));
+    }
+
+    /**
+     * The thickness to cut to: what is wanted if the most likely board bears it, else what is to be expected over all
+     * possible boards, which is less than the most likely one promises: that is smoother than any real one.
+     */
+    private static double reachable(OptionalDouble wanted, Slab slab, ThicknessRange range) {
+        boolean borne = wanted.isPresent() && wanted.getAsDouble() <= slab.thickness();
+        return borne ? wanted.getAsDouble() : Math.min(slab.thickness(), range.median());
+    }
+
+    private static void requireWood(SampledBoard whole) {
+        double thinnest = -whole.greatest(i -> whole.underside()[i] - whole.top()[i]);
+        if (!(thinnest > 0)) {
+            throw new ImpossibleBoard("somewhere face A would lie below the underside: face A and the bed were not zeroed"
+                + " alike, the thickness is too small for such heights, or the underside is not flat");
+        }
     }
 
     private static Verdict verdict(ThicknessRange range, OptionalDouble target) {

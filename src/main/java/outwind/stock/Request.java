@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.cutting.Cutter;
 import outwind.flatten.LiftLimit;
+import outwind.setup.Push;
 import outwind.setup.Wedge;
 
 /**
@@ -15,11 +16,12 @@ import outwind.setup.Wedge;
  * @param stopAt   thickness to stop cutting at (mm) where that is not the target
  * @param clamp    height of clamps and stops above the bed (mm), if it is known
  * @param wedge    tapered shims, if those are used
+ * @param push     what the board has to stand while it is cut
  * @param mostLift most that levelling may lift the board (mm); see {@link LiftLimit}
  * @param seed     of the possible boards; the same seed gives the same answer
  */
 public record Request(double skim, Cutter cutter, OptionalDouble stopAt, OptionalDouble clamp, Optional<Wedge> wedge,
-                      double mostLift, long seed) {
+                      Push push, double mostLift, long seed) {
 
     /** Depth that takes the saw marks off a rough face (mm); common practice. */
     private static final double USUAL_SKIM = 0.3;
@@ -43,36 +45,41 @@ public record Request(double skim, Cutter cutter, OptionalDouble stopAt, Optiona
     /** The skim that the board states or else the usual one, a light cut, and what a hand can shim. */
     public static Request usual(Board board) {
         return new Request(board.skim().orElse(USUAL_SKIM), Cutter.LIGHT, OptionalDouble.empty(), OptionalDouble.empty(),
-            Optional.empty(), LiftLimit.USUAL, 1);
+            Optional.empty(), Push.USUAL, LiftLimit.USUAL, 1);
     }
 
     /** The same with another cutter. */
     public Request with(Cutter other) {
-        return new Request(skim, other, stopAt, clamp, wedge, mostLift, seed);
+        return new Request(skim, other, stopAt, clamp, wedge, push, mostLift, seed);
     }
 
     /** The same with another limit to lifting (mm). */
     public Request liftingAtMost(double most) {
-        return new Request(skim, cutter, stopAt, clamp, wedge, most, seed);
+        return new Request(skim, cutter, stopAt, clamp, wedge, push, most, seed);
     }
 
     /** The same with a thickness to stop cutting at (mm). */
     public Request stoppingAt(double thickness) {
-        return new Request(skim, cutter, OptionalDouble.of(thickness), clamp, wedge, mostLift, seed);
+        return new Request(skim, cutter, OptionalDouble.of(thickness), clamp, wedge, push, mostLift, seed);
     }
 
     /** The same with clamps of a height (mm). */
     public Request withClamps(double height) {
-        return new Request(skim, cutter, stopAt, OptionalDouble.of(height), wedge, mostLift, seed);
+        return new Request(skim, cutter, stopAt, OptionalDouble.of(height), wedge, push, mostLift, seed);
+    }
+
+    /** The same, standing another push. */
+    public Request standing(Push other) {
+        return new Request(skim, cutter, stopAt, clamp, wedge, other, mostLift, seed);
     }
 
     /** The same with tapered shims. */
     public Request withWedges(Wedge wedges) {
-        return new Request(skim, cutter, stopAt, clamp, Optional.of(wedges), mostLift, seed);
+        return new Request(skim, cutter, stopAt, clamp, Optional.of(wedges), push, mostLift, seed);
     }
 
     /** The same with another seed. */
     public Request withSeed(long other) {
-        return new Request(skim, cutter, stopAt, clamp, wedge, mostLift, other);
+        return new Request(skim, cutter, stopAt, clamp, wedge, push, mostLift, other);
     }
 }

@@ -25,15 +25,19 @@ import outwind.board.Underside;
  */
 public final class MeasuredShape implements BoardShape {
 
-    /** Fewer readings than the curved trend has terms foretell nothing about each other. */
+    /** The six terms of the curved trend fit any six readings; with one more they begin to foretell each other. */
     private static final int FEWEST_FORETELLING = 7;
 
+    /** As it was read, and with the heights told from the bed. */
+    private final Board measured;
     private final Board board;
     private final TouchOffNoise noise;
     private final KrigedField top;
     private final UndersideShape underside;
 
-    private MeasuredShape(Board board, TouchOffNoise noise, KrigedField top, UndersideShape underside) {
+    private MeasuredShape(Board measured, Board board, TouchOffNoise noise, KrigedField top,
+                          UndersideShape underside) {
+        this.measured = measured;
         this.board = board;
         this.noise = noise;
         this.top = top;
@@ -43,15 +47,19 @@ public final class MeasuredShape implements BoardShape {
     /**
      * Learns both faces.
      *
-     * @param board with readings on face A over the bed (see {@link Bed}), a thickness or thickness readings, and
-     *              whatever readings on face B need to be tied to them
+     * @param measured with readings on face A, a thickness or thickness readings, and whatever readings on face B need
+     *                 to be tied to them; heights are told from the bed where that was touched (see {@link Bed})
      */
-    public static MeasuredShape of(Board board) {
+    public static MeasuredShape of(Board measured) {
+        Board board = Bed.measuredFrom(measured);
         List<Reading> readings = board.readingsOf(Face.A);
-        TouchOffNoise noise = TouchOffNoise.of(board, readings);
-        KrigedField top = KrigedField.of(Observations.of(readings, noise.deviation(), board.length(), board.width()),
+        TouchOffNoise noise = TouchOffNoise.of(measured, measured.readingsOf(Face.A));
+        KrigedField top = KrigedField.of(Observations.of(
+            readings.stream().mapToDouble(Reading::x).toArray(),
+            readings.stream().mapToDouble(Reading::y).toArray(),
+            readings.stream().mapToDouble(Reading::z).toArray(), noise.deviation(), board.length(), board.width()),
             TrendModel.CURVED, Prior.FACE, board.length(), board.width());
-        return new MeasuredShape(board, noise, top, underside(board, top));
+        return new MeasuredShape(measured, board, noise, top, underside(board, top));
     }
 
     private static UndersideShape underside(Board board, KrigedField top) {
@@ -62,11 +70,18 @@ public final class MeasuredShape implements BoardShape {
             return new UndersideByThickness(Thickness.of(board));
         }
         if (!board.readingsOf(Face.BED).isEmpty()) {
-            return new FlatUnderside(0);
+            return new FlatUnderside(0, 0);
         }
         Thickness thickness = Thickness.of(board);
-        return new FlatUnderside(board.readingsOf(Face.A).stream()
-            .mapToDouble(r -> r.z() - thickness.at(r.x(), r.y())).average().orElseThrow());
+        double height = board.readingsOf(Face.A).stream()
+            .mapToDouble(r -> r.z() - thickness.at(r.x(), r.y())).average().orElseThrow();
+        return new FlatUnderside(height, board.calipers().isEmpty() ? 0
+            : Thickness.CALIPER / Math.sqrt(board.calipers().size()));
+    }
+
+    /** True if there were so many touch-offs that they were averaged in cells, and smaller dips are not seen. */
+    public boolean isAveraged() {
+        return Observations.isAveraged(board.readingsOf(Face.A).size());
     }
 
     /** How far one touch-off may be from the face. */
@@ -79,7 +94,8 @@ public final class MeasuredShape implements BoardShape {
      * {@link SuspectReading}.
      */
     Optional<SuspectReading> suspect() {
-        List<Reading> readings = board.readingsOf(Face.A);
+        List<Reading> readings = measured.readingsOf(Face.A);
+        List<Reading> overBed = board.readingsOf(Face.A);
         List<KrigedField.Foretold> foretold = top.leavingOut();
         if (foretold.size() < readings.size()) {
             // So many readings that they were averaged: none of them alone can mislead.
@@ -87,7 +103,8 @@ public final class MeasuredShape implements BoardShape {
         }
         double bound = SuspectReading.bound(readings.size());
         return IntStream.range(0, readings.size())
-            .mapToObj(i -> new SuspectReading(readings.get(i), foretold.get(i).mean(), foretold.get(i).deviation()))
+            .mapToObj(i -> new SuspectReading(readings.get(i),
+                foretold.get(i).mean() + readings.get(i).z() - overBed.get(i).z(), foretold.get(i).deviation()))
             .filter(suspect -> Math.abs(suspect.standardised()) > bound)
             .max(Comparator.comparingDouble(suspect -> Math.abs(suspect.standardised())));
     }
@@ -101,13 +118,13 @@ public final class MeasuredShape implements BoardShape {
     public List<SuspectReading> suspects(int most) {
         List<SuspectReading> suspects = new ArrayList<>();
         MeasuredShape rest = this;
-        while (suspects.size() < most && rest.board.readingsOf(Face.A).size() > FEWEST_FORETELLING) {
+        while (suspects.size() < most && rest.measured.readingsOf(Face.A).size() >= FEWEST_FORETELLING) {
             Optional<SuspectReading> worst = rest.suspect();
             if (worst.isEmpty()) {
                 break;
             }
             suspects.add(worst.get());
-            rest = of(rest.board.without(worst.get().reading().line()));
+            rest = of(rest.measured.without(worst.get().reading()));
         }
         return suspects;
     }

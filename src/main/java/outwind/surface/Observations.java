@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import outwind.board.Reading;
 
 /**
  * Heights or thicknesses at places, each with its noise.
@@ -31,29 +30,40 @@ record Observations(double[] x, double[] y, double[] z, double[] noiseVariance) 
         return new Observations(x, y, z, variance);
     }
 
-    /** Touch-offs with one standard deviation of noise (mm); very many are averaged in cells of the board. */
-    static Observations of(List<Reading> readings, double noise, double length, double width) {
-        if (readings.size() <= MOST) {
-            return alike(readings.stream().mapToDouble(Reading::x).toArray(),
-                readings.stream().mapToDouble(Reading::y).toArray(),
-                readings.stream().mapToDouble(Reading::z).toArray(), noise);
+    /**
+     * Observations with one standard deviation of noise, those at very many places averaged in cells of the board. What
+     * the observations of a cell scatter by counts as noise too: their mean is not the height of its dips and bumps.
+     *
+     * @param x     places (mm), length n; likewise {@code y} and the heights {@code z}
+     * @param noise of one observation (mm)
+     */
+    static Observations of(double[] x, double[] y, double[] z, double noise, double length, double width) {
+        if (x.length <= MOST) {
+            return alike(x, y, z, noise);
         }
         Map<Integer, double[]> cells = new TreeMap<>();
-        for (Reading reading : readings) {
-            int along = Math.min(CELLS_ALONG - 1, (int) (reading.x() / length * CELLS_ALONG));
-            int across = Math.min(CELLS_ACROSS - 1, (int) (reading.y() / width * CELLS_ACROSS));
-            double[] sum = cells.computeIfAbsent(along * CELLS_ACROSS + across, cell -> new double[4]);
-            sum[0] += reading.x();
-            sum[1] += reading.y();
-            sum[2] += reading.z();
-            sum[3]++;
+        for (int i = 0; i < x.length; i++) {
+            int along = Math.min(CELLS_ALONG - 1, (int) (x[i] / length * CELLS_ALONG));
+            int across = Math.min(CELLS_ACROSS - 1, (int) (y[i] / width * CELLS_ACROSS));
+            double[] sum = cells.computeIfAbsent(along * CELLS_ACROSS + across, cell -> new double[5]);
+            sum[0] += x[i];
+            sum[1] += y[i];
+            sum[2] += z[i];
+            sum[3] += z[i] * z[i];
+            sum[4]++;
         }
-        List<double[]> means = new ArrayList<>(cells.values());
+        List<double[]> sums = new ArrayList<>(cells.values());
         return new Observations(
-            means.stream().mapToDouble(sum -> sum[0] / sum[3]).toArray(),
-            means.stream().mapToDouble(sum -> sum[1] / sum[3]).toArray(),
-            means.stream().mapToDouble(sum -> sum[2] / sum[3]).toArray(),
-            means.stream().mapToDouble(sum -> noise * noise / sum[3]).toArray());
+            sums.stream().mapToDouble(sum -> sum[0] / sum[4]).toArray(),
+            sums.stream().mapToDouble(sum -> sum[1] / sum[4]).toArray(),
+            sums.stream().mapToDouble(sum -> sum[2] / sum[4]).toArray(),
+            sums.stream().mapToDouble(sum -> noise * noise / sum[4]
+                + Math.max(0, sum[3] / sum[4] - Math.pow(sum[2] / sum[4], 2)) / sum[4]).toArray());
+    }
+
+    /** True if so many places are averaged. */
+    static boolean isAveraged(int places) {
+        return places > MOST;
     }
 
     int size() {

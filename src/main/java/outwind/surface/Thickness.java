@@ -29,10 +29,11 @@ final class Thickness {
         if (calipers.isEmpty()) {
             return new Thickness(Optional.empty(), board.thickness().orElseThrow());
         }
-        return new Thickness(Optional.of(KrigedField.of(Observations.alike(
+        return new Thickness(Optional.of(KrigedField.of(Observations.of(
             calipers.stream().mapToDouble(CaliperReading::x).toArray(),
             calipers.stream().mapToDouble(CaliperReading::y).toArray(),
-            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CALIPER),
+            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CALIPER,
+            board.length(), board.width()),
             TrendModel.PLANE, Prior.THICKNESS, board.length(), board.width())), 0);
     }
 

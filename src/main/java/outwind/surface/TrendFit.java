@@ -21,10 +21,11 @@ import outwind.numeric.LinearFit;
 public record TrendFit(TrendModel model, List<Term> terms, List<Term> unseen, LinearFit fit) {
 
     /**
-     * Sine of the angle between a term and the span of earlier ones below which the readings are said not to show it.
-     * At 0.001 the coefficient would come out with a standard error a thousand times that of the reading.
+     * Distance of a term from the span of earlier ones, as a share of a whole term, below which the readings are said
+     * not to show it. At a twentieth the coefficient comes out with twenty times the error of a reading: a row that was
+     * not touched quite straight shows no slope across it.
      */
-    private static final double LEAST_ANGLE = 1e-3;
+    static final double LEAST_ANGLE = 0.05;
 
     public TrendFit {
         terms = List.copyOf(terms);

@@ -2,6 +2,7 @@ package outwind.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
@@ -10,7 +11,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -382,13 +382,23 @@ class BoardFileFaultsTest {
 
     @Test
     void givenSizesBoundTheReadingsToo() {
-        Given given = new Given(Optional.empty(), OptionalDouble.of(900), OptionalDouble.of(200),
-            OptionalDouble.of(30));
+        Given given = new Given(Optional.empty(), Optional.of("900"), Optional.of("200"), Optional.of("30"));
 
         BadBoardFile bad = assertThrows(BadBoardFile.class, () -> BoardFile.parse("t.csv", ROWS, given));
 
         assertEquals("""
             t.csv:4:1: expected x from 0 to 900 mm but found "985"
               This lies off the board: correct the x, or the length if the board is larger.""", bad.getMessage());
+    }
+
+    @Test
+    void impossibleSizeStatedBesideTheFileIsAFault() {
+        Given given = new Given(Optional.empty(), Optional.of("900"), Optional.of("3001"), Optional.of("30"));
+
+        BadBoardFile bad = assertThrows(BadBoardFile.class,
+            () -> BoardFile.parse("t.csv", "x,y,z\n0,0,1\n900,0,1\n0,100,1\n", given));
+
+        assertTrue(bad.getMessage().startsWith("t.csv:1:1: expected width more than 0 and at most 3000 mm but found"
+            + " \"3001\""), bad.getMessage());
     }
 }

@@ -249,8 +249,8 @@ class BoardFileTest {
 
     @Test
     void whatIsGivenStandsInForWhatTheFileDoesNotSay() throws BadBoardFile {
-        Given given = new Given(Optional.of(Units.INCHES), OptionalDouble.of(900), OptionalDouble.of(150),
-            OptionalDouble.of(25));
+        Given given = new Given(Optional.of(Units.INCHES), Optional.of("900mm"), Optional.of("150mm"),
+            Optional.of("25mm"));
 
         Board silent = BoardFile.parse("bare.csv", "x,y,z\n1,1,0\n2,2,0\n3,1,0\n", given);
         Board saying = BoardFile.parse("shelf.csv", SHELF, given);
@@ -286,8 +286,8 @@ class BoardFileTest {
 
     @Test
     void barePointsLieOnABoardOfStatedSize() throws BadBoardFile {
-        Given given = new Given(Optional.of(Units.MILLIMETRES), OptionalDouble.empty(), OptionalDouble.of(210),
-            OptionalDouble.of(30));
+        Given given = new Given(Optional.of(Units.MILLIMETRES), Optional.empty(), Optional.of("210"),
+            Optional.of("30"));
 
         Board board = BoardFile.parse("shelf.xyz", "# length: 1010\n0 0 0\n1000 200 0\n500 100 1\n", given);
 

@@ -103,12 +103,4 @@ class BoardTest {
         assertEquals("defect needs two corners that span an area, got 1.0 2.0 1.0 4.0",
             refusal(() -> new Defect(1, 2, 1, 4)));
     }
-
-    @Test
-    void givenSizesMustBePossible() {
-        OptionalDouble none = OptionalDouble.empty();
-
-        assertEquals("width must be more than 0 and at most 3000 mm, got 3001.0",
-            refusal(() -> new Given(Optional.empty(), none, OptionalDouble.of(3001), none)));
-    }
 }

@@ -295,4 +295,66 @@ class CommandLineTest {
         assertEquals(2, run.code(), run.err());
         assertFalse(run.err().contains("Exception"), run.err());
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--face-b", "--before-cut"})
+    void aFileGivenByAnOptionIsNeverOverwritten(String option) throws IOException {
+        byte[] before = Files.readAllBytes(Path.of("sample-probes/box-side-both-faces.csv"));
+        Path board = Files.write(folder.resolve("b.csv"), before);
+        Path other = Files.write(folder.resolve("b.txt"), before);
+
+        judge("--no-chart", option, other.toString(), board.toString());
+
+        assertArrayEquals(before, Files.readAllBytes(other));
+    }
+
+    @Test
+    void aReadingInATableOfCellsIsLeftOutByItsPlace() {
+        Run run = judge("--no-chart", "--leave-out", "125x85", "sample-probes/bread-board-cells.csv");
+
+        assertEquals("", run.err());
+        assertTrue(run.out().contains("23 touch-offs on face A"), run.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "400", "12x13", "here", "1x2x3"})
+    void leavingOutWhatIsNotThereExitsWithTwo(String what) {
+        Run run = judge("--no-chart", "--leave-out", what, SAMPLE);
+
+        assertEquals(2, run.code(), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    @Test
+    void leavingOutATieOfTheFacesIsRefused() throws IOException {
+        Path file = write("tied.csv", "# length: 900\n# width: 180\n# turned: along\nx,y,z,thickness,face\n0,0,1,30,A\n"
+            + "900,0,1,30,A\n0,180,1,30,A\n900,180,1,,A\n0,0,1,,B\n900,0,1,,B\n0,180,1,,B\n");
+
+        Run run = judge("--no-chart", "--leave-out", "5", file.toString());
+
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("it takes 1 more, not all in one line"), run.err());
+    }
+
+    @Test
+    void aLengthBesideAFileInInchesIsInInches() throws IOException {
+        Path file = write("in.csv", "# units: in\n# width: 8\n# thickness: 1\nx,y,z\n0,0,0\n40,0,0\n40,8,0\n0,8,0\n");
+
+        Run run = judge("--no-chart", "--length", "46", file.toString());
+
+        assertEquals("", run.err());
+        assertTrue(run.out().contains("46 x 8 x 1 in"), run.out());
+    }
+
+    @Test
+    void aBoardThatCannotBeFlattenedGetsNoCuttingPlan() throws IOException {
+        Path file = write("banana.csv", "# length: 1200\n# width: 200\n# thickness: 8\nx,y,z\n0,0,0\n1200,0,30\n"
+            + "1200,200,0\n0,200,30\n");
+
+        Run run = judge("--json", file.toString());
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("It cannot be flattened."), run.out());
+        assertFalse(run.out().contains("Go down"), run.out());
+    }
 }

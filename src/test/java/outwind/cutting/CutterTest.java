@@ -49,5 +49,7 @@ class CutterTest {
         assertThrows(IllegalArgumentException.class, () -> cutter(0, 0.2));
         assertThrows(IllegalArgumentException.class, () -> cutter(Double.NaN, 0.2));
         assertThrows(IllegalArgumentException.class, () -> cutter(0.5, -1));
+        assertThrows(IllegalArgumentException.class, () -> cutter(1e-9, 0));
+        assertThrows(IllegalArgumentException.class, () -> cutter(0.5, 0.6));
     }
 }

@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.flatten.Slab;
 import outwind.numeric.Plane;
+import outwind.setup.Push;
 import outwind.setup.Setup;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Places;
@@ -28,8 +28,9 @@ class MovementTest {
     private static CuttingPlan cuts() {
         SampledBoard whole = SampledBoard.of(MEASURED, Places.fine(BEFORE, Region.whole(BEFORE)));
         Plane level = new Plane(0, 0, 0);
-        return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.parallelTo(level, BEFORE, MEASURED, whole),
-            whole, whole, OptionalDouble.empty(), Cutter.LIGHT);
+        return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.parallelTo(level, BEFORE, MEASURED, whole,
+            Push.USUAL),
+            whole, whole, Double.POSITIVE_INFINITY, Cutter.LIGHT);
     }
 
     /** Face B as it would read, turned along, if it had moved by this since. */
@@ -65,5 +66,15 @@ class MovementTest {
         assertTrue(movement.isReal());
         assertEquals(0.8, movement.change().bow().orElseThrow().value(), 1e-9);
         assertEquals(0, movement.change().twist().orElseThrow().value(), 1e-9);
+    }
+
+    // Once four corners, which leave nothing to judge noise by, "had not moved" whatever they read.
+    @Test
+    void fourCornersShowATwistThatCameAbout() {
+        double planeA = CUTS.faceA().plane().height();
+        Board corners = SHAPE.read(2, 2, (x, y) -> planeA - (SHAPE.twist(1).applyAsDouble(x, 180 - y) - 30)
+            + SHAPE.twist(2.5).applyAsDouble(x, y));
+
+        assertTrue(Movement.between(MEASURED, CUTS, BEFORE, corners).isReal());
     }
 }

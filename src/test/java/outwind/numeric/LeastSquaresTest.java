@@ -120,4 +120,12 @@ class LeastSquaresTest {
 
         assertArrayEquals(new boolean[] {true, true, false, true}, LeastSquares.independentColumns(design, 1e-9));
     }
+
+    // A row of readings that wanders by a hundredth shows no slope across itself, however exactly it was read.
+    @Test
+    void aColumnThatIsNextToNothingIsNotIndependent() {
+        double[][] design = {{1, -1, 0.01}, {1, 0, -0.01}, {1, 1, 0.01}, {1, 0.5, 0}};
+
+        assertArrayEquals(new boolean[] {true, true, false}, LeastSquares.independentColumns(design, 0.05));
+    }
 }

@@ -355,4 +355,35 @@ class WidestGapTest {
         }
         return reversed;
     }
+
+    // Once the exchange went round for ever where heights were an offset and a small spread: the solve of the four planes
+    // errs by more than the last place of the heights.
+    @Test
+    void anOffsetFarAboveTheSpreadDoesNotMatter() {
+        SplittableRandom random = new SplittableRandom(20260109);
+        for (double offset : new double[] {30, 900, 1e6}) {
+            for (int trial = 0; trial < 3000; trial++) {
+                int n = 4 + random.nextInt(12);
+                double[] x = random.doubles(n, 0, 1200).map(Math::rint).toArray();
+                double[] y = random.doubles(n, 0, 200).map(Math::rint).toArray();
+                double[] z = random.doubles(n, 0, 0.03).map(d -> Math.rint(d * 100) / 100).toArray();
+                double[] lifted = Arrays.stream(z).map(height -> height + offset).toArray();
+
+                assertEquals(WidestGap.minimumZone(x, y, z).width(), WidestGap.minimumZone(x, y, lifted).width(),
+                    8 * Math.ulp(offset) + 1e-9, "offset " + offset + ", case " + trial);
+            }
+        }
+    }
+
+    @Test
+    void contactsOfAZoneLieOnThePlaneTheySayTheyHold() {
+        double[] x = {0, 600, 600, 0, 300};
+        double[] y = {0, 0, 200, 200, 100};
+        double[] z = {0, 0, 3, 0, 5};
+
+        Zone zone = WidestGap.minimumZone(x, y, z);
+
+        zone.contacts().forEach(c -> assertEquals(zone.middle().at(x[c.index()], y[c.index()])
+            + (c.upper() ? 0.5 : -0.5) * zone.width(), z[c.index()], 1e-9));
+    }
 }

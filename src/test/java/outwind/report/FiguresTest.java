@@ -43,4 +43,11 @@ class FiguresTest {
         assertEquals("5.00 mm per m", MM.tilt(0.005) + " " + MM.tiltUnit());
         assertEquals("0.060 inches per foot", IN.tilt(0.005) + " " + IN.tiltUnit());
     }
+
+    @Test
+    void aPromiseIsRoundedDown() {
+        assertEquals("28.5\u00a0mm", MM.atMost(28.584));
+        assertEquals("28.6\u00a0mm", MM.atMost(28.6));
+        assertEquals("29/32\u00a0in", IN.atMost(23.403));
+    }
 }

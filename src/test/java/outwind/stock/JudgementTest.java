@@ -2,6 +2,7 @@ package outwind.stock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -175,7 +176,7 @@ class JudgementTest {
 
     @Test
     void skimComesOffEachFace() {
-        Judgement judged = judge(SHAPE.read(3, 3, (x, y) -> 0).withSkim(0.3));
+        Judgement judged = judge(SHAPE.wanted(29.4).read(3, 3, (x, y) -> 0).withSkim(0.3));
 
         assertEquals(29.4, judged.planes().best().thickness(), 1e-9);
         assertEquals(0.3, judged.cuts().faceA().depth(), 1e-9);
@@ -262,5 +263,55 @@ class JudgementTest {
         assertTrue(free.planes().best().thickness() > limited.planes().best().thickness() + 0.2);
         assertTrue(limited.planes().best().thickness() > none.planes().best().thickness() + 0.2);
         assertEquals(1, limited.limit().liftFor(limited.planes().best().slab().faceA()), 1e-9);
+    }
+
+    // Once a board that made it as it lies was refused, because the verdict looked at the limited levelling alone.
+    @Test
+    void whatMakesItAsItLiesIsNotRefusedForTheLimitToLifting() {
+        Board board = SHAPE.wanted(26).read(9, 3, (x, y) -> 0.04 * Math.max(0, x - 450) - 0.02 * x);
+
+        Judgement judged = Judgement.of(board, Request.usual(board).liftingAtMost(0));
+
+        assertTrue(judged.outlook().levelled().median() >= judged.outlook().asItLies().median());
+        assertTrue(judged.planes().best().thickness() >= judged.planes().named(PlaneName.AS_IT_LIES).thickness());
+    }
+
+    // Once a lifting that decided the verdict was left out, because it gained under a tenth of a mm.
+    @Test
+    void liftingThatDecidesIsAskedForHoweverLittleItGains() {
+        SplittableRandom random = new SplittableRandom(20260304);
+        for (int trial = 0; trial < 40; trial++) {
+            Board board = SHAPE.wanted(random.nextDouble(27, 29)).read(4, 3, noise(random));
+
+            Judgement judged = judge(board);
+
+            assertEquals(judged.verdict(), Verdict.of(judged.chanceOn(judged.lifts() ? judged.outlook().levelled()
+                : judged.outlook().asItLies()).orElseThrow()), "case " + trial);
+        }
+    }
+
+    @Test
+    void withoutATargetThePlanPromisesNoMoreThanIsToBeExpected() {
+        Judgement judged = judge(SHAPE.read(3, 3, SHAPE.bow(1)));
+
+        assertTrue(judged.cuts().thickness() <= judged.outlook().levelled().median() + 1e-9);
+    }
+
+    @Test
+    void aFaceBelowItsUndersideIsRefusedInWords() {
+        Board board = SHAPE.lyingFlat().read(3, 2, (x, y) -> 0.15 * (x - 450));
+
+        ImpossibleBoard refused = assertThrows(ImpossibleBoard.class, () -> judge(board));
+
+        assertTrue(refused.getMessage().startsWith("somewhere face A would lie below the underside"));
+    }
+
+    @Test
+    void aSuspectOnTheLineOfTheOnlyCaliperIsLeftOutAlone() {
+        List<CaliperReading> caliper = List.of(new CaliperReading(0, 0, 30, 9));
+        Board board = SHAPE.wanted(25).read(5, 3, (x, y) -> x == 450 && y == 90 ? 4 : 0, caliper);
+
+        assertEquals(1, judge(board).doubts().size());
+        assertEquals(9, judge(board).doubts().get(0).suspect().reading().line());
     }
 }

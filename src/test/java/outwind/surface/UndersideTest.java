@@ -64,7 +64,7 @@ class UndersideTest {
             new Reading(950, -20, bed.applyAsDouble(950, -20), Face.BED, "", 31),
             new Reading(950, 220, bed.applyAsDouble(950, 220), Face.BED, "", 32))).toList());
 
-        MeasuredShape shape = MeasuredShape.of(Bed.measuredFrom(touched));
+        MeasuredShape shape = MeasuredShape.of(touched);
 
         assertEquals(30, shape.topAt(100, 20), 1e-9);
         assertEquals(0, shape.undersideAt(100, 20), 1e-12);
@@ -76,7 +76,7 @@ class UndersideTest {
         List<Reading> readings = new ArrayList<>(board.readings());
         readings.add(new Reading(-20, 0, -17.5, Face.BED, "", 30));
 
-        assertEquals(29.5, MeasuredShape.of(Bed.measuredFrom(board.withReadings(readings))).topAt(450, 90), 1e-9);
+        assertEquals(29.5, MeasuredShape.of(board.withReadings(readings)).topAt(450, 90), 1e-9);
     }
 
     @Test

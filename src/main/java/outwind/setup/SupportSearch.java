@@ -1,0 +1,346 @@
+package outwind.setup;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The search for the fewest shims.
+ *
+ * <p>Two starts: stations spaced evenly as beam theory allows, opened or closed until just enough hold; and shims at
+ * the ends, then one more wherever the board moves most. Each is thinned: any shim the rest hold without goes; two make
+ * way for one; a row is spaced anew with one fewer. The smaller result counts; where contacts help and few shims are
+ * left, every choice of two is tried besides. A place is a node of the mesh; the result cannot be thinned by these
+ * moves, which is not a proof that no smaller one exists.
+ */
+final class SupportSearch {
+
+    /** Rows of shims to try in turn, as lines of the mesh across: the edges; the middle too; the thirds instead. */
+    private static final List<int[]> ROWS = List.of(
+        new int[] {0, BoardMesh.ACROSS},
+        new int[] {0, BoardMesh.ACROSS / 2, BoardMesh.ACROSS},
+        new int[] {0, BoardMesh.ACROSS / 3, 2 * BoardMesh.ACROSS / 3, BoardMesh.ACROSS});
+
+    /** Up to so many shims every pair is tried; the cost grows with the square. */
+    private static final int FEW_SHIMS = 8;
+
+    /** Results of up to so many shims are checked against every choice of two. */
+    private static final int TRY_TWO = 5;
+
+    private final BoardMesh mesh;
+    private final HeldBoard held;
+    private final List<Integer> contacts;
+    /** Those of the contacts that the computation rests on. */
+    private final List<Integer> counted;
+    private final Set<Integer> free;
+
+    private SupportSearch(BoardMesh mesh) {
+        this.mesh = mesh;
+        this.held = mesh.held();
+        this.contacts = mesh.contacts();
+        this.counted = mesh.countedContacts();
+        this.free = new HashSet<>(contacts);
+    }
+
+    static SupportSearch over(BoardMesh mesh) {
+        return new SupportSearch(mesh);
+    }
+
+    Supports best() {
+        for (int[] rows : ROWS) {
+            Optional<Set<Integer>> found = holding(rows);
+            if (found.isPresent()) {
+                return told(found.get(), true);
+            }
+        }
+        return told(leastMovement(), false);
+    }
+
+    /** The smaller of the two thinned starts; empty if shims in these rows do not hold the board. */
+    private Optional<Set<Integer>> holding(int[] rows) {
+        if (!holds(places(rows))) {
+            return Optional.empty();
+        }
+        List<Set<Integer>> starts = new ArrayList<>();
+        evenStations(rows).ifPresent(starts::add);
+        whereItMovesMost(rows).ifPresent(starts::add);
+        Optional<Set<Integer>> fewest = starts.stream().map(start -> thinned(start, rows))
+            .min(Comparator.comparingInt(Set::size));
+        boolean perhapsTwo = !counted.isEmpty() && fewest.isPresent() && fewest.get().size() > 2
+            && fewest.get().size() <= TRY_TWO;
+        return perhapsTwo ? atMostTwo(rows).or(() -> fewest) : fewest;
+    }
+
+    /** Every node in these rows where a shim can go. */
+    private Set<Integer> places(int[] rows) {
+        Set<Integer> places = new TreeSet<>();
+        for (int j : rows) {
+            for (int i = mesh.first(); i < mesh.x().length - mesh.first(); i++) {
+                addShim(places, mesh.node(i, j));
+            }
+        }
+        return places;
+    }
+
+    private void addShim(Set<Integer> shims, int node) {
+        if (!free.contains(node)) {
+            shims.add(node);
+        }
+    }
+
+    private void restOn(Set<Integer> shims) {
+        List<Integer> all = new ArrayList<>(counted);
+        all.addAll(shims);
+        held.restOn(all);
+    }
+
+    private boolean holds(Set<Integer> shims) {
+        restOn(shims);
+        return heldNow();
+    }
+
+    private boolean heldNow() {
+        return held.greatest(mesh.push().give()) < mesh.push().give();
+    }
+
+    /** The fewest evenly spaced stations that hold, near the number that beam theory asks for. */
+    private Optional<Set<Integer>> evenStations(int[] rows) {
+        int most = mesh.x().length - 1 - 2 * mesh.first();
+        double span = mesh.x()[mesh.first() + most] - mesh.x()[mesh.first()];
+        int spans = (int) Math.max(1, Math.min(most, Math.ceil(span / mesh.limit().along())));
+        if (holds(stations(rows, spans))) {
+            while (spans > 1 && holds(stations(rows, spans - 1))) {
+                spans--;
+            }
+            return Optional.of(stations(rows, spans));
+        }
+        for (spans++; spans <= most && (spans + 1) * rows.length <= Supports.MOST_SHIMS; spans++) {
+            Set<Integer> stations = stations(rows, spans);
+            if (holds(stations)) {
+                return Optional.of(stations);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Set<Integer> stations(int[] rows, int spans) {
+        Set<Integer> shims = new TreeSet<>();
+        for (int j : rows) {
+            addEvenly(shims, j, spans);
+        }
+        return shims;
+    }
+
+    private void addEvenly(Set<Integer> shims, int j, int spans) {
+        int steps = mesh.x().length - 1 - 2 * mesh.first();
+        for (int s = 0; s <= spans; s++) {
+            addShim(shims, mesh.node(mesh.first() + (int) Math.round((double) steps * s / spans), j));
+        }
+    }
+
+    private Optional<Set<Integer>> whereItMovesMost(int[] rows) {
+        Set<Integer> shims = stations(new int[] {0, BoardMesh.ACROSS}, 1);
+        restOn(shims);
+        while (!heldNow()) {
+            Optional<Integer> next = nearestTo(held.weakest(), rows, shims);
+            if (next.isEmpty() || shims.size() == Supports.MOST_SHIMS) {
+                return Optional.empty();
+            }
+            shims.add(next.get());
+            held.add(next.get());
+        }
+        return Optional.of(shims);
+    }
+
+    /** The place for a shim nearest to a node, across counted double as wood is softer that way. */
+    private Optional<Integer> nearestTo(int weakest, int[] rows, Set<Integer> shims) {
+        Shim at = mesh.support(weakest);
+        ToDoubleFunction<Integer> distance = node -> {
+            Shim there = mesh.support(node);
+            return Math.hypot(there.x() - at.x(), 2 * (there.y() - at.y()));
+        };
+        return places(rows).stream().filter(node -> !shims.contains(node)).min(Comparator.comparingDouble(distance));
+    }
+
+    /** Of all evenly spaced stations within the limit, those on which the board moves least. */
+    private Set<Integer> leastMovement() {
+        Set<Integer> best = stations(ROWS.get(0), 1);
+        double least = Double.POSITIVE_INFINITY;
+        int most = mesh.x().length - 1 - 2 * mesh.first();
+        for (int[] rows : ROWS) {
+            for (int spans = 1; spans <= most && (spans + 1) * rows.length <= Supports.MOST_SHIMS; spans++) {
+                Set<Integer> stations = stations(rows, spans);
+                restOn(stations);
+                double movement = held.greatest(least);
+                if (movement < least) {
+                    least = movement;
+                    best = stations;
+                }
+            }
+        }
+        return best;
+    }
+
+    private Set<Integer> thinned(Set<Integer> start, int[] rows) {
+        Set<Integer> shims = new TreeSet<>(start);
+        boolean fewer = true;
+        while (fewer) {
+            dropNeedless(shims);
+            fewer = replaceTwoByOne(shims, rows) || spaceAnew(shims, rows);
+        }
+        return shims;
+    }
+
+    /** Drops, one after another, the shim whose going moves the board least, as long as the rest hold. */
+    private void dropNeedless(Set<Integer> shims) {
+        restOn(shims);
+        while (true) {
+            int needless = -1;
+            double least = mesh.push().give();
+            for (int shim : shims) {
+                if (held.movementWithout(shim) >= least) {
+                    continue;
+                }
+                held.remove(shim);
+                double movement = held.greatest(least);
+                held.add(shim);
+                if (movement < least) {
+                    needless = shim;
+                    least = movement;
+                }
+            }
+            if (needless < 0) {
+                return;
+            }
+            shims.remove(needless);
+            held.remove(needless);
+        }
+    }
+
+    /**
+     * Puts one shim in the stead of two; true if one such change holds. Among few shims any two may go for one
+     * anywhere; among many, two neighbours of a row for one between them, since the pairs grow too many.
+     */
+    private boolean replaceTwoByOne(Set<Integer> shims, int[] rows) {
+        List<Integer> all = List.copyOf(shims);
+        boolean few = all.size() <= FEW_SHIMS;
+        Set<Integer> places = places(rows);
+        restOn(shims);
+        for (int k = 0; k < all.size(); k++) {
+            int one = all.get(k);
+            held.remove(one);
+            for (int l = k + 1; l < all.size(); l++) {
+                int other = all.get(l);
+                boolean neighbours = areNeighbours(one, other, all);
+                if (!few && !neighbours) {
+                    continue;
+                }
+                held.remove(other);
+                Optional<Integer> instead = placeThatHolds(places.stream()
+                    .filter(node -> !shims.contains(node) && (few || isBetween(node, one, other))).toList());
+                if (instead.isPresent()) {
+                    shims.remove(one);
+                    shims.remove(other);
+                    shims.add(instead.get());
+                    return true;
+                }
+                held.add(other);
+            }
+            held.add(one);
+        }
+        return false;
+    }
+
+    /** A place at which one more shim makes the board hold, as it now lies. */
+    private Optional<Integer> placeThatHolds(List<Integer> places) {
+        for (int place : places) {
+            if (held.movementWith(place, held.lastWeak()) >= mesh.push().give()) {
+                continue;
+            }
+            held.add(place);
+            boolean holds = heldNow();
+            held.remove(place);
+            if (holds) {
+                return Optional.of(place);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean areNeighbours(int one, int other, List<Integer> shims) {
+        return mesh.lineAcross(one) == mesh.lineAcross(other)
+            && shims.stream().noneMatch(node -> isBetween(node, one, other));
+    }
+
+    private boolean isBetween(int node, int one, int other) {
+        return mesh.lineAcross(node) == mesh.lineAcross(one) && one < node && node < other;
+    }
+
+    /** The first choice of none, one or two shims that holds, if any does. */
+    private Optional<Set<Integer>> atMostTwo(int[] rows) {
+        List<Integer> places = List.copyOf(places(rows));
+        restOn(Set.of());
+        if (heldNow()) {
+            return Optional.of(Set.of());
+        }
+        Optional<Integer> single = placeThatHolds(places);
+        if (single.isPresent()) {
+            return Optional.of(Set.of(single.get()));
+        }
+        for (int k = 0; k < places.size(); k++) {
+            held.add(places.get(k));
+            Optional<Integer> second = placeThatHolds(places.subList(k + 1, places.size()));
+            if (second.isPresent()) {
+                return Optional.of(new TreeSet<>(Set.of(places.get(k), second.get())));
+            }
+            held.remove(places.get(k));
+        }
+        return Optional.empty();
+    }
+
+    /** Spaces one row evenly with one shim fewer; true if one such change holds. */
+    private boolean spaceAnew(Set<Integer> shims, int[] rows) {
+        for (int j : rows) {
+            List<Integer> row = row(shims, j);
+            if (row.size() < 3) {
+                continue;
+            }
+            Set<Integer> spaced = new TreeSet<>(shims);
+            spaced.removeAll(row);
+            addEvenly(spaced, j, row.size() - 2);
+            if (spaced.size() < shims.size() && holds(spaced)) {
+                shims.clear();
+                shims.addAll(spaced);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<Integer> row(Set<Integer> shims, int j) {
+        return shims.stream().filter(node -> mesh.lineAcross(node) == j).toList();
+    }
+
+    private Supports told(Set<Integer> shims, boolean holds) {
+        restOn(shims);
+        int weakest = held.weakest();
+        Shim at = mesh.support(weakest);
+        List<Integer> nodes = new ArrayList<>(contacts);
+        nodes.addAll(shims);
+        nodes.sort(Comparator.comparingInt(this::side).thenComparingInt(node -> side(node) == 1 ? -node : node));
+        boolean inside = shims.stream().anyMatch(node -> side(node) == 2);
+        return new Supports(nodes.stream().map(mesh::support).toList(), mesh.limit(), held.movement(weakest), at.x(),
+            at.y(), inside, holds);
+    }
+
+    /** 0 for the edge y = 0, 1 for the far edge, 2 inside. */
+    private int side(int node) {
+        int j = mesh.lineAcross(node);
+        return j == 0 ? 0 : j == BoardMesh.ACROSS ? 1 : 2;
+    }
+}
