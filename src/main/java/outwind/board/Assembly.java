@@ -61,7 +61,8 @@ final class Assembly {
         List<Defect> defects = keys.each(Key.DEFECT, text -> Defect.parse(text, gauge, length, width));
 
         faults.throwIfAny();
-        Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(), thickness,
+        Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
+            thickness,
             species, repeatability, price, target, skim, trim.orElse(Trim.NONE), underside.orElse(Underside.ALIKE),
             turned, defects, measured.readings(), measured.calipers(), remarks);
         requireTie(board);

@@ -112,7 +112,8 @@ public record Board(String name, Units units, double length, double width, Optio
             return Optional.of("face B is tied to face A by caliper readings, and there are " + calipers.size()
                 + "; it takes " + (FEWEST_TO_TIE - calipers.size()) + " more, not all in one line");
         }
-        return calipersLieInLine() ? Optional.of("the caliper readings that should tie face B to face A lie in one line;"
+        return calipersLieInLine()
+            ? Optional.of("the caliper readings that should tie face B to face A lie in one line;"
             + " it takes 1 more beside that line") : Optional.empty();
     }
 

@@ -141,7 +141,8 @@ final class BoardOptions {
         double over = LengthOption.in(boardUnits, stepOver).orElse(wide * usual.stepOver() / usual.diameter());
         double past = LengthOption.in(boardUnits, overrun).orElse(wide / 2 + Cutter.CLEAR_OF_THE_EDGE);
         double down = LengthOption.in(boardUnits, stepDown).orElse(usual.stepDown());
-        return new Cutter(down, LengthOption.in(boardUnits, finish).orElse(Math.min(usual.finishing(), down)), wide, over,
+        return new Cutter(down, LengthOption.in(boardUnits, finish).orElse(Math.min(usual.finishing(), down)), wide,
+            over,
             LengthOption.in(boardUnits, feed).orElse(usual.feed()), past);
     }
 }

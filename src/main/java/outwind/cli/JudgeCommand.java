@@ -21,6 +21,7 @@ import outwind.report.Chart;
 import outwind.report.Figures;
 import outwind.report.JsonReport;
 import outwind.report.Reports;
+import outwind.report.SetupSheet;
 import outwind.report.TextReport;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.Judgement;
@@ -110,6 +111,9 @@ final class JudgeCommand implements Callable<Integer> {
         terminal.println("Written: " + reports.write(name + ".txt", text));
         if (!noChart) {
             terminal.println("Written: " + reports.write(name + ".png", Chart.png(judgement, figures)));
+            if (judgement.cuts().leavesWood()) {
+                terminal.println("Written: " + reports.write(name + "-setup.png", SetupSheet.png(judgement, figures)));
+            }
         }
         if (json) {
             terminal.println("Written: " + reports.write(name + ".json", JsonReport.of(judgement)));
@@ -180,7 +184,8 @@ final class JudgeCommand implements Callable<Integer> {
     private Board withoutPlace(Board board, String place) {
         String[] along = place.split("[x×]");
         if (along.length != 2) {
-            throw new ParameterException(spec.commandLine(), "--leave-out takes a line of the file, as 9, or a place, as"
+            throw new ParameterException(spec.commandLine(),
+                "--leave-out takes a line of the file, as 9, or a place, as"
                 + " 600x106, not \"" + place + "\"");
         }
         try {

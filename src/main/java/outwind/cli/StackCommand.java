@@ -99,7 +99,8 @@ final class StackCommand implements Callable<Integer> {
         Set<String> currencies = new TreeSet<>(outcomes.stream().map(Outcome::currency)
             .filter(currency -> !currency.isEmpty()).toList());
         if (currencies.size() > 1) {
-            err.println("boards are priced in different money, which does not add up: " + String.join(", ", currencies));
+            err.println("boards are priced in different money, which does not add up: " + String.join(", ",
+                currencies));
             return 1;
         }
         Units units = outcomes.stream().flatMap(outcome -> outcome.units().stream()).findFirst().orElseThrow();
@@ -114,7 +115,8 @@ final class StackCommand implements Callable<Integer> {
     private boolean write(Stack stack, Figures figures, List<Path> inputs) {
         PrintWriter terminal = spec.commandLine().getOut();
         Reports reports = new Reports(out, inputs);
-        String text = StackReport.of(stack, figures, wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted));
+        String text = StackReport.of(stack, figures, wanted == null ? OptionalDouble.empty()
+            : OptionalDouble.of(wanted));
         terminal.println(text);
         try {
             terminal.println("Written: " + reports.write("stack.txt", text));

@@ -65,7 +65,8 @@ public record Movement(Warp change, double greatest, double tolerance, int readi
 
     /** True if a place reads otherwise, or a twist, bow or cup came about, by more than touching off explains. */
     public boolean isReal() {
-        return greatest > tolerance || List.of(change.twist(), change.bow(), change.cup()).stream().flatMap(Optional::stream)
+        return greatest > tolerance || List.of(change.twist(), change.bow(),
+            change.cup()).stream().flatMap(Optional::stream)
             .anyMatch(amount -> amount.isReal() && Math.abs(amount.value()) > NOTABLE);
     }
 }

@@ -1,7 +1,6 @@
 package outwind.flatten;
 
 import java.util.Arrays;
-import java.util.OptionalDouble;
 
 /**
  * Finished thickness with how sure it is, from boards that the readings leave possible.

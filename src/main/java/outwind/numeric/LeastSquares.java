@@ -59,7 +59,8 @@ public final class LeastSquares {
      * Which columns the rows can tell from those before them, in order.
      *
      * @param design     n rows × p columns; columns of like size
-     * @param leastAngle least distance from the span of the earlier independent columns that counts as apart, as a share
+     * @param leastAngle least distance from the span of the earlier independent columns that counts as apart, as a
+     * share
      *                   of the longest column's length: the sine of the angle for a column as long as that
      * @return p flags; a column of zeros, or one that is next to nothing beside the others, is never independent
      */

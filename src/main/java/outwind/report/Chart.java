@@ -136,7 +136,7 @@ public final class Chart {
         double keepBelow = judgement.cuts().faceA().keepBelow();
         // Where no board is left between the cuts there is nothing to clamp.
         return judgement.cuts().thickness() <= 0 || keepBelow <= 0 ? bottom
-            : paper.paragraph("While face A is cut, keep clamps and shims below " + figures.length(keepBelow)
+            : paper.paragraph("While face A is cut, keep clamps and shims below " + figures.atMost(keepBelow)
                 + " above the bed.", Type.STRONG, left, bottom + 12, room, 3);
     }
 }

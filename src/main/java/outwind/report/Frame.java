@@ -2,6 +2,8 @@ package outwind.report;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.XYStyler;
 
@@ -20,6 +22,9 @@ import org.knowm.xchart.style.XYStyler;
 record Frame(int left, int top, int width, int height, double x1, double x2, double y1, double y2) {
 
     private static final Color NOTHING = new Color(0, 0, 0, 0);
+
+    /** What a line along a side covers (px). */
+    private static final int SIDE = 4;
 
     int right() {
         return left + width;
@@ -47,6 +52,23 @@ record Frame(int left, int top, int width, int height, double x1, double x2, dou
     /** Where a length lies on the sheet (px from the top). */
     double py(double y) {
         return bottom() - (y - y1) * scaleY();
+    }
+
+    /** True if a mm is as long upwards as to the right. */
+    boolean isToScale() {
+        // Sides are whole pixels: half a pixel at most is lost on either.
+        double lost = 0.5 / width + 0.5 / height;
+        return Math.abs(scaleX() / scaleY() - 1) <= 1.1 * lost;
+    }
+
+    /** The lines along its four sides (px). */
+    List<Rectangle2D> sides() {
+        double half = SIDE / 2.0;
+        return List.of(
+            new Rectangle2D.Double(left - half, top, SIDE, height),
+            new Rectangle2D.Double(right() - half, top, SIDE, height),
+            new Rectangle2D.Double(left, top - half, width, SIDE),
+            new Rectangle2D.Double(left, bottom() - half, width, SIDE));
     }
 
     /** More paper on every side, at the same scale. */

@@ -69,6 +69,11 @@ final class Labels {
         disliked.add(box);
     }
 
+    /** True if nothing that must stay clear is covered by it. */
+    boolean isFree(Rectangle2D box) {
+        return isFree(box, false);
+    }
+
     /**
      * Finds room for a label and keeps it from then on.
      *
@@ -87,6 +92,26 @@ final class Labels {
             placed.leader().ifPresent(leaders::add);
         });
         return found;
+    }
+
+    /**
+     * Writes the first of these words that there is room for, on a white plate; none of them where there is no room
+     * for any.
+     */
+    void write(Paper sheet, Type type, Rectangle2D mark, List<Side> sides, String... words) {
+        for (String text : words) {
+            Optional<Placed> placed = place(mark, sheet.plateFor(text, type), sides);
+            if (placed.isPresent()) {
+                placed.get().leader().ifPresent(line -> leader(sheet, line));
+                sheet.plate(text, type, placed.get().box());
+                return;
+            }
+        }
+    }
+
+    private static void leader(Paper sheet, Line2D line) {
+        sheet.line(line.getX1(), line.getY1(), line.getX2(), line.getY2(), Paper.WHITE, 6);
+        sheet.line(line.getX1(), line.getY1(), line.getX2(), line.getY2(), Paper.INK, 2);
     }
 
     private Optional<Placed> search(Rectangle2D mark, Rectangle2D size, List<Side> sides, double furthest,

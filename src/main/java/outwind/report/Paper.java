@@ -66,6 +66,13 @@ final class Paper {
         line(x1, y1, x2, y2, colour, new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
     }
 
+    /** A frame round a rectangle. */
+    void box(int left, int top, int width, int height, float stroke) {
+        pen.setColor(INK);
+        pen.setStroke(new BasicStroke(stroke));
+        pen.draw(new Rectangle2D.Double(left, top, width, height));
+    }
+
     int width(String text, Type type) {
         return pen.getFontMetrics(type.font()).stringWidth(text);
     }

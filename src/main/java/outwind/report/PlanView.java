@@ -6,7 +6,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import java.util.Optional;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
@@ -129,19 +128,13 @@ final class PlanView {
         String how = judgement.lifts() ? "Board levelled on shims"
             : judgement.setup().shims().isEmpty() ? "Board as it lies, without shims"
             : "Board as it lies, on shims that just touch";
-        String size = isToScale() ? "" : "; not to scale";
+        String size = frame.isToScale() ? "" : "; not to scale";
         paper.paragraph(how + size, Type.LABEL, left, y, Chart.WIDTH, 1);
     }
 
     /** Where the words above the left axis end, clear of a shim near the corner (px). */
     private double wordsEnd() {
         return frame.left() - AXIS_GAP - 26.0;
-    }
-
-    private boolean isToScale() {
-        // Sides are whole pixels: half a pixel at most is lost on either.
-        double lost = 0.5 / frame.width() + 0.5 / frame.height();
-        return Math.abs(frame.scaleX() / frame.scaleY() - 1) <= 1.1 * lost;
     }
 
     private Rectangle2D box(double x1, double y1, double x2, double y2) {
@@ -259,7 +252,8 @@ final class PlanView {
             frame.right() + BESIDE - wordsEnd(), frame.height() + 2.0 * STRIP - 4));
         labels.keepClear(new Rectangle2D.Double(wordsEnd(), frame.top() - 12.0, axis + 2 - wordsEnd(),
             frame.height() + 24.0));
-        edges().forEach(labels::avoid);
+        // A label is better wholly on the board or wholly off it.
+        frame.sides().forEach(labels::avoid);
         if (readingMark() == Mark.READING) {
             readings.forEach(reading -> labels.avoid(around(Mark.READING, reading.x(), reading.y())));
         }
@@ -279,17 +273,18 @@ final class PlanView {
             shimLabel(labels, shim);
         }
         for (int i = 0; i < next().size(); i++) {
-            label(labels, around(Mark.NEXT, next().get(i).x(), next().get(i).y()), Labels.Side.ALL,
+            labels.write(paper, Type.LABEL, around(Mark.NEXT, next().get(i).x(), next().get(i).y()), Labels.Side.ALL,
                 "next " + (i + 1), String.valueOf(i + 1));
         }
         if (hasSpread()) {
-            label(labels, high, Labels.Side.ALL, "highest " + figures.fineLength(highest().z()),
+            labels.write(paper, Type.LABEL, high, Labels.Side.ALL, "highest " + figures.fineLength(highest().z()),
                 "highest " + figures.fine(highest().z()));
-            label(labels, low, Labels.Side.ALL, "lowest " + figures.fineLength(lowest().z()),
+            labels.write(paper, Type.LABEL, low, Labels.Side.ALL, "lowest " + figures.fineLength(lowest().z()),
                 "lowest " + figures.fine(lowest().z()));
         }
         for (BedContact rest : rests()) {
-            label(labels, around(Mark.REST, rest.x(), rest.y()), Labels.Side.ALL, Figures.percent(rest.load()));
+            labels.write(paper, Type.LABEL, around(Mark.REST, rest.x(), rest.y()), Labels.Side.ALL,
+                Figures.percent(rest.load()));
         }
     }
 
@@ -300,35 +295,9 @@ final class PlanView {
             : List.of(Labels.Side.BELOW, Labels.Side.BELOW_RIGHT, Labels.Side.BELOW_LEFT);
         // A shim too thin for the usual figures is told in finer ones.
         boolean isThin = figures.number(shim.height()).equals(figures.number(0));
-        label(labels, mark, sides, isThin ? figures.small(shim.height()) : figures.length(shim.height()),
+        labels.write(paper, Type.LABEL, mark, sides,
+            isThin ? figures.small(shim.height()) : figures.length(shim.height()),
             isThin ? figures.fine(shim.height()) : figures.number(shim.height()));
-    }
-
-    /** Writes the first of these words that there is room for; the text report has what is left out. */
-    private void label(Labels labels, Rectangle2D mark, List<Labels.Side> sides, String... words) {
-        for (String text : words) {
-            Optional<Labels.Placed> placed = labels.place(mark, paper.plateFor(text, Type.LABEL), sides);
-            if (placed.isPresent()) {
-                placed.get().leader().ifPresent(this::leader);
-                paper.plate(text, Type.LABEL, placed.get().box());
-                return;
-            }
-        }
-    }
-
-    private void leader(Line2D line) {
-        paper.line(line.getX1(), line.getY1(), line.getX2(), line.getY2(), Color.WHITE, 6);
-        paper.line(line.getX1(), line.getY1(), line.getX2(), line.getY2(), Paper.INK, 2);
-    }
-
-    /** The outline of the board: a label is better wholly on the board or wholly off it. */
-    private List<Rectangle2D> edges() {
-        int thick = 4;
-        return List.of(
-            new Rectangle2D.Double(frame.left() - thick / 2.0, frame.top(), thick, frame.height()),
-            new Rectangle2D.Double(frame.right() - thick / 2.0, frame.top(), thick, frame.height()),
-            new Rectangle2D.Double(frame.left(), frame.top() - thick / 2.0, frame.width(), thick),
-            new Rectangle2D.Double(frame.left(), frame.bottom() - thick / 2.0, frame.width(), thick));
     }
 
     private Rectangle2D around(Mark mark, double x, double y) {

@@ -42,8 +42,10 @@ final class Sentences {
             ? " x " + figures.number(board.thickness().getAsDouble()) + " " + figures.unit()
             : " " + figures.unit() + ", thickness by caliper";
         int onB = board.readingsOf(Face.B).size();
-        return board.species().map(wood -> wood + ", ").orElse("") + figures.place(board.length()) + " x " + figures.place(board.width()) + thickness + ", "
-            + Figures.count(board.readingsOf(Face.A).size(), "touch-off", "touch-offs") + " on face A" + (onB > 0 ? ", " + onB + " on face B" : "");
+        return board.species().map(wood -> wood + ", ").orElse("") + figures.place(board.length()) + " x "
+            + figures.place(board.width()) + thickness + ", "
+            + Figures.count(board.readingsOf(Face.A).size(), "touch-off", "touch-offs") + " on face A" + (onB > 0
+                ? ", " + onB + " on face B" : "");
     }
 
     /** The verdict in one line; in two if it hangs on a touch-off that looks wrong. */
@@ -183,7 +185,8 @@ final class Sentences {
         long columns = judgement.board().readingsOf(Face.A).stream().mapToDouble(Reading::x)
             .map(x -> Math.rint(x / judgement.board().length() * 20)).distinct().count();
         if (judgement.shape().isAveraged()) {
-            return Optional.of("So many touch-offs are averaged in cells of an eighteenth of the length and a sixth of the"
+            return Optional.of("So many touch-offs are averaged in cells of an eighteenth of the length and a sixth"
+                + " of the"
                 + " width. A dip or a bump smaller than that is not seen, and the range does not allow for it.");
         }
         return columns > 3 ? Optional.empty() : Optional.of("These touch-offs stand at "
@@ -270,7 +273,8 @@ final class Sentences {
     }
 
     private String lying(RestingPose pose) {
-        return pose.isFlat() ? "lies flat" : (pose.rocks() ? "rocks, and stands up to " : "lies steady, and stands up to ")
+        return pose.isFlat() ? "lies flat" : (pose.rocks() ? "rocks, and stands up to "
+            : "lies steady, and stands up to ")
             + figures.length(pose.widest()) + " off the bed";
     }
 
@@ -281,7 +285,8 @@ final class Sentences {
         String wood = Stiffness.of(judgement.board().species()).wood().map(name -> "for " + name)
             .orElse("for a soft wood, since its species is not stated or not known");
         String spans = " By beam theory a span along the edge may be " + figures.place(held.limit().along())
-            + "\u00a0" + figures.unit() + " and an end may overhang " + figures.place(held.limit().overhang()) + "\u00a0"
+            + "\u00a0" + figures.unit() + " and an end may overhang " + figures.place(held.limit().overhang())
+                + "\u00a0"
             + figures.unit() + ", " + wood + ".";
         String force = Figures.decimals(push.force(), 0) + "\u00a0N";
         if (!held.holds()) {
@@ -321,8 +326,8 @@ final class Sentences {
     Optional<String> movement() {
         return judgement.movement().map(movement -> {
             if (movement.isUnknown()) {
-                return "Three places cannot tell whether the board has moved while face A was cut: touch off more of face"
-                    + " B.";
+                return "Three places cannot tell whether the board has moved while face A was cut: touch off more"
+                    + " of face B.";
             }
             if (!movement.isReal()) {
                 return "The board has not moved while face A was cut: face B reads what it should, to within "

@@ -6,7 +6,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
@@ -76,7 +75,8 @@ public final class StackChart {
             most = Math.max(most, Math.max(board.high(), board.target().orElse(board.high())));
         }
         double room = Math.max(1, 0.06 * (most - least));
-        return new Frame(MARGIN + NAMES, HEAD, WIDTH - 2 * MARGIN - NAMES, boards.size() * ROW, least - room, most + room,
+        return new Frame(MARGIN + NAMES, HEAD, WIDTH - 2 * MARGIN - NAMES, boards.size() * ROW, least - room, most
+            + room,
             -boards.size(), 0);
     }
 
@@ -120,7 +120,8 @@ public final class StackChart {
             double y = frame.py(-i - 0.5);
             String chance = board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("");
             paper.fromRight(chance, Type.NOTE, Paper.SOFT_INK, frame.left() - 16, y);
-            paper.paragraph((i + 1) + "  " + board.name(), Type.LABEL, MARGIN, (int) (y - paper.height(Type.LABEL) / 2.0),
+            paper.paragraph((i + 1) + "  " + board.name(), Type.LABEL, MARGIN,
+                (int) (y - paper.height(Type.LABEL) / 2.0),
                 NAMES - 140, 1);
         }
     }

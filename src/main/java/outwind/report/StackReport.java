@@ -55,7 +55,8 @@ public final class StackReport {
                     + sure + " sure or more."
                 : "The whole stack is not enough for " + area + " of finished boards to be " + sure + " sure.");
         }
-        stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost) + ", cutting included where a shop"
+        stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost)
+            + ", cutting included where a shop"
             + " rate was given."));
     }
 
@@ -75,7 +76,8 @@ public final class StackReport {
         page.table("", List.of("    board", "verdict", "chance", "finishes", "waste", "cost",
             "per " + figures.areaUnit()), rows);
         page.gap();
-        page.paragraph("Finishes: thickness to expect in " + figures.unitInFull() + ", levelled where needed. Waste: share"
+        page.paragraph("Finishes: thickness to expect in " + figures.unitInFull()
+            + ", levelled where needed. Waste: share"
             + " of the rough wood that ends as shavings. Cost"
             + (stack.currency().isEmpty() ? "" : " in " + stack.currency()) + ": the board and cutting it. Per "
             + figures.areaUnit() + ": of finished board, those that fail paid for as well.");
@@ -110,7 +112,8 @@ public final class StackReport {
 
     /** One line for each board, in mm, mm² and mm³; a header; commas, quotes where a name needs them. */
     public static String csv(Stack stack) {
-        StringBuilder text = new StringBuilder("board,file,verdict,chance,target,low,median,high,length,width,rough_board_"
+        StringBuilder text = new StringBuilder("board,file,verdict,chance,target,low,median,high,length,width,"
+            + "rough_board_"
             + "feet,tallied_board_feet,rough_volume,finished_volume,finished_area,waste,minutes,cost\n");
         for (PricedBoard b : stack.boards()) {
             text.append(List.of(quoted(b.name()), quoted(b.file()), b.verdict().word(), optional(b.chance()),

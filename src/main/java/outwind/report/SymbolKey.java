@@ -16,6 +16,7 @@ final class SymbolKey {
 
     private static final int SYMBOL_WIDTH = 56;
     private static final int BETWEEN = 6;
+    private static final int BESIDE = 34;
 
     private final Paper paper;
     private final List<Entry> entries = new ArrayList<>();
@@ -41,5 +42,15 @@ final class SymbolKey {
             y = paper.paragraph(entry.words(), Type.LABEL, left + SYMBOL_WIDTH, y, room - SYMBOL_WIDTH, 2) + BETWEEN;
         }
         return y;
+    }
+
+    /** Draws all entries in one row with its middle at {@code y} (px). */
+    void drawInARow(int left, int y) {
+        int x = left;
+        for (Entry entry : entries) {
+            entry.symbol().paint(paper.pen(), x + SYMBOL_WIDTH / 2.0 - 6, y);
+            paper.fromLeft(entry.words(), Type.TEXT, Paper.INK, x + SYMBOL_WIDTH, y);
+            x += SYMBOL_WIDTH + paper.width(entry.words(), Type.TEXT) + BESIDE;
+        }
     }
 }

@@ -13,7 +13,6 @@ import outwind.cutting.Cutter;
 import outwind.cutting.FaceBCheck;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.ReferencePlane;
-import outwind.numeric.Plane;
 import outwind.setup.BedContact;
 import outwind.setup.Corner;
 import outwind.setup.Setup;
@@ -70,11 +69,13 @@ public final class TextReport {
     private void whatToDo() {
         page.heading("What to do");
         if (!judgement.cuts().leavesWood()) {
-            page.paragraph("There is nothing to cut to: whichever way it lies, the two cuts meet before both faces are clean."
+            page.paragraph("There is nothing to cut to: whichever way it lies, the two cuts meet before both faces"
+                + " are clean."
                 + " Cut it into shorter or narrower blanks and judge those.");
             return;
         }
-        page.paragraph("Places are in " + figures.unitInFull() + ": x from the end you measured from, y from the near edge."
+        page.paragraph("Places are in " + figures.unitInFull()
+            + ": x from the end you measured from, y from the near edge."
             + " The far edge is at y\u00a0" + figures.place(board.width()).replace(' ', '\u00a0') + ".");
         page.gap();
         sentences.movement().ifPresent(page::paragraph);
@@ -104,18 +105,20 @@ public final class TextReport {
             + figures.atMost(judgement.cuts().faceB().keepBelow()) + ". Touch off face B at these places; above the bed"
             + " it should read:");
         checkTable();
-        page.item("  ", "If a place reads otherwise by more than it may, the board has moved or a shim slipped: touch off"
-            + " the whole of face B and judge it with --before-cut.");
+        page.item("  ", "If a place reads otherwise by more than it may, the board has moved or a shim slipped:"
+            + " touch off the whole of face B and judge it with --before-cut.");
         page.item(step + ".", cut(judgement.cuts().faceB(), "Touch off on the highest spot of face B."));
     }
 
     private void shimTable() {
-        List<String> header = new ArrayList<>(List.of("x (" + figures.unit() + ")", "edge", "shim (" + figures.unit()
+        List<String> header = new ArrayList<>(List.of("no.", "x (" + figures.unit() + ")", "edge", "shim ("
+            + figures.unit()
             + ")", "give or take"));
         judgement.request().wedge().ifPresent(wedge -> header.add("slide wedge in"));
         List<List<String>> rows = new ArrayList<>();
         for (Shim shim : makeable()) {
-            List<String> row = new ArrayList<>(List.of(figures.place(shim.x()), edge(shim.y()),
+            List<String> row = new ArrayList<>(List.of(String.valueOf(rows.size() + 1), figures.place(shim.x()),
+                edge(shim.y()),
                 figures.number(shim.height()),
                 figures.fine(2 * judgement.shape().topDeviationAt(shim.x(), shim.y()))));
             judgement.request().wedge().ifPresent(wedge -> row.add(wedge.reaches(shim.height())
@@ -131,22 +134,17 @@ public final class TextReport {
             rows.add(List.of(figures.place(check.x()), figures.place(check.y()), figures.fine(check.height()),
                 figures.fine(check.tolerance())));
         }
-        page.table("      ", List.of("x (" + figures.unit() + ")", "y", "height (" + figures.unit() + ")", "may differ by"),
+        page.table("      ", List.of("x (" + figures.unit() + ")", "y", "height (" + figures.unit() + ")",
+            "may differ by"),
             rows);
     }
 
     private List<Shim> makeable() {
-        return judgement.setup().shims().stream().filter(this::isMakeable).toList();
+        return judgement.setup().shims().stream().filter(shim -> Support.isMakeable(shim, figures)).toList();
     }
 
     private String highestSpot() {
-        int highest = 0;
-        Plane plane = judgement.cuts().faceA().plane();
-        for (int i = 1; i < judgement.whole().size(); i++) {
-            if (judgement.whole().topAbove(plane, i) > judgement.whole().topAbove(plane, highest)) {
-                highest = i;
-            }
-        }
+        int highest = judgement.whole().highestOver(judgement.cuts().faceA().plane());
         return ", near " + sentences.place(judgement.whole().x()[highest], judgement.whole().y()[highest]);
     }
 
@@ -158,18 +156,14 @@ public final class TextReport {
         boolean finishing = roughing < cut.passes().size();
         String passes = roughing == 0 ? "" : Figures.count(roughing, "roughing pass", "roughing passes")
             + " of at most " + figures.small(judgement.request().cutter().stepDown());
-        String last = finishing ? (roughing == 0 ? "" : " and ") + "a finishing pass of " + figures.small(Math.min(judgement.request().cutter().finishing(), cut.depth())) : "";
+        String last = finishing ? (roughing == 0 ? "" : " and ") + "a finishing pass of "
+            + figures.small(Math.min(judgement.request().cutter().finishing(), cut.depth())) : "";
         String minutes = " That is about " + Figures.minutes(cut.minutes()) + " of cutting, " + Figures.minutes(
             cut.woodMinutes()) + " if you skip the air.";
         return before + " Go down " + figures.small(cut.depth()) + " in all: " + passes + last + "." + minutes + " "
             + (cut.face() == Face.A
                 ? "That leaves " + figures.length(cut.thicknessLeft()) + " at the thickest place."
                 : "That leaves " + figures.length(cut.thicknessLeft()) + " all over.");
-    }
-
-    /** False for a gap that rounds to nothing in the figures it would be told in. */
-    private boolean isMakeable(Shim shim) {
-        return shim.isNeeded() && !figures.number(shim.height()).equals(figures.number(0));
     }
 
     private String edge(double y) {
@@ -258,7 +252,8 @@ public final class TextReport {
                 figures.number(plane.deepestCut()), figures.volume(plane.removed()),
                 plane.thickness() > 0 ? figures.number(plane.thickness()) : "none"));
         }
-        page.paragraph("Planes compared on the most likely face (* chosen; tilt in " + figures.tiltUnit() + ", lengths in " + figures.unitInFull()
+        page.paragraph("Planes compared on the most likely face (* chosen; tilt in " + figures.tiltUnit()
+            + ", lengths in " + figures.unitInFull()
             + ", wood off face A in " + figures.volumeUnit() + ")");
         page.table("  ", List.of("plane", "tilt along", "across", "deepest cut", "wood off", "finishes at"), rows);
         page.gap();
@@ -286,10 +281,11 @@ public final class TextReport {
     }
 
     private String inWords(Setup setup) {
-        List<String> shims = setup.shims().stream().filter(this::isMakeable)
+        List<String> shims = setup.shims().stream().filter(shim -> Support.isMakeable(shim, figures))
             .map(shim -> figures.number(shim.height()) + " at x\u00a0" + figures.place(shim.x()) + " " + edge(shim.y()))
             .toList();
-        return shims.isEmpty() ? "no shims" : Figures.count(shims.size(), "shim", "shims") + " (" + figures.unit() + "): "
+        return shims.isEmpty() ? "no shims" : Figures.count(shims.size(), "shim", "shims") + " (" + figures.unit()
+            + "): "
             + String.join(", ", shims);
     }
 
@@ -297,12 +293,14 @@ public final class TextReport {
         List<List<String>> rows = new ArrayList<>();
         for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
             rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
-                Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()), figures.number(cut.keepBelow()),
+                Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()),
+                    figures.number(cut.keepBelow()),
                 figures.number(cut.thicknessLeft())));
         }
         page.line("Cuts (lengths in " + figures.unitInFull() + ", wood in " + figures.volumeUnit() + ")");
         Cutter cutter = judgement.request().cutter();
-        page.table("  ", List.of("face", "depth", "passes", "min", "mean depth", "wood off", "keep below", "leaves"), rows);
+        page.table("  ", List.of("face", "depth", "passes", "min", "mean depth", "wood off", "keep below", "leaves"),
+            rows);
         page.gap();
         page.paragraph("Minutes are for a cutter of " + figures.small(cutter.diameter()) + ", rows "
             + figures.small(cutter.stepOver()) + " apart, " + figures.small(cutter.feed()) + " a minute, its centre "

@@ -3,11 +3,15 @@ package outwind.report;
 import java.awt.Color;
 import java.awt.Font;
 
-/** The sizes of type on the chart, in pixels of the full sheet; the smallest is still read at half that size. */
+/** The sizes of type on the sheets, in pixels at full size; the smallest is still read at half that size. */
 enum Type {
 
-    NAME(Font.BOLD, 30, Paper.INK),
+    /** The one number that is read from across the machine. */
+    GREATEST(Font.BOLD, 62, Paper.INK),
     VERDICT(Font.BOLD, 46, Paper.INK),
+    /** Height of a shim. */
+    HEIGHT(Font.BOLD, 40, Paper.INK),
+    NAME(Font.BOLD, 30, Paper.INK),
     HEADING(Font.BOLD, 26, Paper.INK),
     TEXT(Font.PLAIN, 24, Paper.INK),
     STRONG(Font.BOLD, 22, Paper.INK),

@@ -139,7 +139,8 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
     private static void requireWood(SampledBoard whole) {
         double thinnest = -whole.greatest(i -> whole.underside()[i] - whole.top()[i]);
         if (!(thinnest > 0)) {
-            throw new ImpossibleBoard("somewhere face A would lie below the underside: face A and the bed were not zeroed"
+            throw new ImpossibleBoard("somewhere face A would lie below the underside: face A and the bed were not"
+                + " zeroed"
                 + " alike, the thickness is too small for such heights, or the underside is not flat");
         }
     }

@@ -44,7 +44,8 @@ public record Request(double skim, Cutter cutter, OptionalDouble stopAt, Optiona
 
     /** The skim that the board states or else the usual one, a light cut, and what a hand can shim. */
     public static Request usual(Board board) {
-        return new Request(board.skim().orElse(USUAL_SKIM), Cutter.LIGHT, OptionalDouble.empty(), OptionalDouble.empty(),
+        return new Request(board.skim().orElse(USUAL_SKIM), Cutter.LIGHT, OptionalDouble.empty(),
+            OptionalDouble.empty(),
             Optional.empty(), Push.USUAL, LiftLimit.USUAL, 1);
     }
 

@@ -64,7 +64,8 @@ final class KrigedField {
      */
     static KrigedField of(Observations observations, TrendModel model, Prior prior, double length, double width) {
         Scaling scaling = Scaling.ofBoard(length, width);
-        boolean[] seen = LeastSquares.independentColumns(design(model.terms(), observations, scaling), TrendFit.LEAST_ANGLE);
+        boolean[] seen = LeastSquares.independentColumns(design(model.terms(), observations, scaling),
+            TrendFit.LEAST_ANGLE);
         List<Term> terms = new ArrayList<>();
         List<Term> unseen = new ArrayList<>();
         for (int j = 0; j < seen.length; j++) {

@@ -65,6 +65,17 @@ public record SampledBoard(Places places, double[] top, double[] underside) {
         return greatest;
     }
 
+    /** Number of the place where face A stands highest over a plane. */
+    public int highestOver(Plane plane) {
+        int highest = 0;
+        for (int i = 1; i < size(); i++) {
+            if (topAbove(plane, i) > topAbove(plane, highest)) {
+                highest = i;
+            }
+        }
+        return highest;
+    }
+
     /** Height of face A above a plane at place {@code i} (mm). */
     public double topAbove(Plane plane, int i) {
         return top[i] - plane.at(x()[i], y()[i]);

@@ -34,7 +34,8 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
     public static final double TEXTURE = 0.05;
 
     /** Steps that people write heights to (mm): of a mm, and of an inch; the coarsest first. */
-    private static final double[] STEPS = {25.4 / 16, 1, 25.4 / 32, 0.5, 25.4 / 64, 0.25, 25.4 / 100, 25.4 / 128, 25.4 / 200, 0.1, 0.05,
+    private static final double[] STEPS = {25.4 / 16, 1, 25.4 / 32, 0.5, 25.4 / 64, 0.25, 25.4 / 100, 25.4 / 128,
+        25.4 / 200, 0.1, 0.05,
         25.4 / 1000, 0.02, 0.01};
 
     /** Fewer different heights than this may fall on a coarse step by chance. */

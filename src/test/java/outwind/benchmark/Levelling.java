@@ -15,7 +15,8 @@ import outwind.surface.Region;
 import outwind.surface.SampledBoard;
 
 /**
- * What levelling saves over cutting a board as it lies by itself (mid-rock if it rocks), on made-up boards read on a 5x3
+ * What levelling saves over cutting a board as it lies by itself (mid-rock if it rocks), on made-up boards read on a
+ * 5x3
  * grid: thickness of the slab, and roughing passes of 0.5 mm over both faces.
  */
 final class Levelling {
@@ -25,7 +26,8 @@ final class Levelling {
     private Levelling() { }
 
     static void print(int boards) {
-        System.out.println("| family | boards | saves, mean | median | 95 % save under | roughing passes saved, mean |");
+        System.out.println("| family | boards | saves, mean | median | 95 % save under | roughing passes saved,"
+            + " mean |");
         System.out.println("| --- | --- | --- | --- | --- | --- |");
         for (SimulatedBoard.Family family : SimulatedBoard.Family.values()) {
             double[] saved = new double[boards];

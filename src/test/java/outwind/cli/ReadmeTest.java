@@ -58,7 +58,8 @@ class ReadmeTest {
     void everySampleAndEveryOptionIsNamed() throws IOException {
         String readme = readme();
         try (var samples = Files.list(Path.of("sample-probes"))) {
-            samples.filter(Files::isRegularFile).forEach(sample -> assertTrue(readme.contains("`" + sample.getFileName() + "`"), "" + sample));
+            samples.filter(Files::isRegularFile).forEach(sample -> assertTrue(readme.contains("`"
+                + sample.getFileName() + "`"), "" + sample));
         }
         StringWriter help = new StringWriter();
         for (String command : new String[] {"judge", "stack"}) {

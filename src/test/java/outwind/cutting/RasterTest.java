@@ -44,7 +44,8 @@ class RasterTest {
         assertEquals(2.06, new Raster(CUTTER, 1000, 200).woodMinutes(board, i -> board.x()[i] == 1000 ? 1 : 0), 1e-12);
     }
 
-    // Worked by hand: wood along the edge y = 0 alone; cutter's radius 20 and a cell of 50 mm reach it from rows at −20,
+    // Worked by hand: wood along the edge y = 0 alone; cutter's radius 20 and a cell of 50 mm reach it from rows at
+    // −20,
     // 0, 20, 40 and 60: five rows of 1040 mm and 80 mm between them.
     @Test
     void aHighEdgeTakesTheRowsThatReachIt() {

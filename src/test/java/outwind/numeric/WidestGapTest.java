@@ -356,7 +356,8 @@ class WidestGapTest {
         return reversed;
     }
 
-    // Once the exchange went round for ever where heights were an offset and a small spread: the solve of the four planes
+    // Once the exchange went round for ever where heights were an offset and a small spread: the solve of the four
+    // planes
     // errs by more than the last place of the heights.
     @Test
     void anOffsetFarAboveTheSpreadDoesNotMatter() {

@@ -1,0 +1,144 @@
+package outwind.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleBinaryOperator;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Reading;
+import outwind.board.Trim;
+import outwind.board.Underside;
+import outwind.board.Units;
+import outwind.setup.Wedge;
+import outwind.stock.Judgement;
+import outwind.stock.Request;
+
+/** The sheet at the bed: that it can be drawn for every board, and that what it says stands within its edges. */
+class SetupSheetTest {
+
+    private static final Figures MM = new Figures(Units.MILLIMETRES);
+
+    private static Board board(String name, double length, double width, double thickness, OptionalDouble target,
+            DoubleBinaryOperator height) {
+        List<Reading> readings = new ArrayList<>();
+        for (int k = 0; k < 15; k++) {
+            double u = k % 5 / 4.0;
+            double v = k / 5 / 2.0;
+            readings.add(new Reading(length * u, width * v, height.applyAsDouble(u, v), Face.A, "", k + 2));
+        }
+        return new Board(name, Units.MILLIMETRES, length, width, OptionalDouble.of(thickness), Optional.empty(),
+            OptionalDouble.empty(), Optional.empty(), target, OptionalDouble.empty(), Trim.NONE, Underside.ALIKE,
+            Optional.empty(), List.of(), readings, List.of(), List.of());
+    }
+
+    private static Judgement judged(double length, double width, double thickness, DoubleBinaryOperator height) {
+        Board board = board("board", length, width, thickness, OptionalDouble.empty(), height);
+        return Judgement.of(board, Request.usual(board));
+    }
+
+    private static BufferedImage drawn(Judgement judgement, Figures figures) throws IOException {
+        return ImageIO.read(new ByteArrayInputStream(SetupSheet.png(judgement, figures)));
+    }
+
+    /** True if nothing is drawn so near to the edge of the sheet that it may be cut off. */
+    private static boolean hasCleanMargin(BufferedImage image, int margin) {
+        int width = image.getWidth();
+        int height = image.getHeight();
+        return isWhite(image, 0, 0, width, margin) && isWhite(image, 0, height - margin, width, margin)
+            && isWhite(image, 0, 0, margin, height) && isWhite(image, width - margin, 0, margin, height);
+    }
+
+    private static boolean isWhite(BufferedImage image, int x, int y, int width, int height) {
+        return Arrays.stream(image.getRGB(x, y, width, height, null, 0, width)).allMatch(rgb -> rgb == 0xffffffff);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "INCHES, long and slender, 2400, 120, 40, 5",
+        "INCHES, nearly square, 380, 300, 40, 4",
+        "MILLIMETRES, flat, 900, 180, 30, 0",
+        "MILLIMETRES, wider than long, 300, 2900, 40, 3",
+        "MILLIMETRES, more supports than there is room for, 9000, 900, 60, 30",
+        "INCHES, a crumb, 0.001, 0.002, 0.01, 0",
+        "INCHES, so bent that no board comes out, 2400, 120, 18, 60"})
+    void everyBoardIsDrawnWithinTheMargins(Units units, String name, double length, double width, double thickness,
+            double warp) throws IOException {
+        Judgement judged = judged(length, width, thickness,
+            (u, v) -> warp * (2 * u - 1) * (2 * u - 1) + warp / 3 * u * v);
+
+        BufferedImage image = drawn(judged, new Figures(units));
+
+        assertEquals(SetupSheet.WIDTH, image.getWidth(), name);
+        assertTrue(image.getHeight() >= SetupSheet.HEIGHT && image.getHeight() < 1.3 * SetupSheet.HEIGHT,
+            name + " " + image.getHeight());
+        assertTrue(hasCleanMargin(image, 24), name);
+    }
+
+    // Many warnings used to leave a board no wider than a stamp.
+    @Test
+    void underManyWarningsTheSheetGrowsRatherThanTheBoardShrinks() throws IOException {
+        Board board = board("a name that does not end ".repeat(30), 2400, 300, 60, OptionalDouble.of(50),
+            (u, v) -> 40 * (2 * u - 1) * (2 * u - 1) + u * v);
+        Request request = Request.usual(board).withClamps(90).withWedges(new Wedge(150, 12));
+
+        BufferedImage image = drawn(Judgement.of(board, request), new Figures(Units.INCHES));
+
+        assertTrue(image.getHeight() > SetupSheet.HEIGHT && image.getHeight() < 1.3 * SetupSheet.HEIGHT,
+            "height " + image.getHeight());
+        assertTrue(hasCleanMargin(image, 24));
+    }
+
+    @Test
+    void theSameBoardGivesTheSameSheet() {
+        Judgement judged = judged(1180, 212, 31.5, (u, v) -> 2 * u * v);
+
+        assertArrayEquals(SetupSheet.png(judged, MM), SetupSheet.png(judged, MM));
+    }
+
+    // One walks along the near edge to the far end and back along the far edge.
+    @Test
+    void shimsAreNumberedRoundTheBoardAndWhatRestsHasNoNumber() {
+        List<Support> supports = Support.round(judged(1600, 200, 40, (u, v) -> 5 * (2 * u - 1) * (2 * u - 1)),
+            MM);
+
+        assertTrue(supports.stream().anyMatch(support -> !support.isShimmed()), "nothing rests");
+        int next = 1;
+        boolean wasFar = false;
+        for (Support support : supports) {
+            assertFalse(wasFar && support.where() == Support.Where.NEAR, "back to the near edge");
+            wasFar |= support.where() == Support.Where.FAR;
+            if (support.isShimmed()) {
+                assertEquals(next++, support.number().getAsInt());
+                assertFalse(MM.number(support.shim().height()).equals("0.0"));
+            }
+        }
+        assertTrue(next > 2, "hardly any shims");
+    }
+
+    // 1/128 in is 0.2 mm: what is a shim in mm may be none in 64ths of an inch.
+    @Test
+    void aGapThatReadsNothingInItsUnitIsNoShim() {
+        Judgement judged = judged(1000, 200, 40, (u, v) -> 0.15 * u * v);
+
+        long inMm = Support.round(judged, MM).stream().filter(Support::isShimmed).count();
+        long inInches = Support.round(judged, new Figures(Units.INCHES)).stream().filter(Support::isShimmed).count();
+
+        assertTrue(inMm > 0, "no shims at all");
+        assertEquals(0, inInches);
+    }
+}
