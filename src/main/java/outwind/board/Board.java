@@ -132,6 +132,12 @@ public record Board(String name, Units units, double length, double width, Optio
         return true;
     }
 
+    /** This board lying on a face that is flat. */
+    public Board onFlatUnderside() {
+        return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            Underside.FLAT, turned, defects, readings, calipers, remarks);
+    }
+
     /** This board without one touch-off; caliper readings on its line stay. */
     public Board without(Reading reading) {
         return withReadings(readings.stream().filter(other -> !other.equals(reading)).toList());

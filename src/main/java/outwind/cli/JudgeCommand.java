@@ -57,7 +57,7 @@ final class JudgeCommand implements Callable<Integer> {
     private Path faceB;
 
     @Option(names = "--before-cut", paramLabel = "FILE", description = "The board file that this board was judged by"
-        + " before face A was cut; tells how it has moved since.")
+        + " before face A was cut; tells how it has moved since. The board now lies on its flat face A.")
     private Path beforeCut;
 
     @Option(names = "--leave-out", paramLabel = "LINE|PLACE", arity = "1", description = "Leave out what was read on"
@@ -89,7 +89,9 @@ final class JudgeCommand implements Callable<Integer> {
     private boolean judge(Path file, Reports reports, Set<String> names) {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            Board board = options.asAsked(without(withFaceB(BoardFile.read(file, options.given()))));
+            Board read = BoardFile.read(file, options.given());
+            // Once face A is cut the board lies on it, and it is flat.
+            Board board = options.asAsked(without(withFaceB(beforeCut == null ? read : read.onFlatUnderside())));
             Judgement judgement = sinceFaceA(Judgement.of(board, options.request(board)));
             write(judgement, reports, freeName(file, names));
             return true;

@@ -357,4 +357,32 @@ class CommandLineTest {
         assertTrue(run.out().contains("It cannot be flattened."), run.out());
         assertFalse(run.out().contains("Go down"), run.out());
     }
+
+    // Face B of the sample read as the first report foretells it, and then with its ends sprung up by 1 mm.
+    @Test
+    void theBoardIsFollowedFromFaceAToFaceB() throws IOException {
+        StringBuilder still = new StringBuilder("# length: 1180\n# width: 212\n# thickness: 29.8\n# turned: along\n"
+            + "# target: 26\nx,y,z\n");
+        StringBuilder moved = new StringBuilder(still);
+        boolean table = false;
+        for (String line : judge("--no-chart", SAMPLE).out().lines().toList()) {
+            String[] cells = line.strip().split("\\s+");
+            table |= line.contains("may differ by");
+            if (table && cells.length == 4 && cells[0].matches("\\d+")) {
+                double x = Double.parseDouble(cells[0]);
+                double z = Double.parseDouble(cells[2]);
+                still.append(cells[0] + "," + cells[1] + "," + z + "\n");
+                moved.append(cells[0] + "," + cells[1] + "," + (z + Math.pow(x / 590 - 1, 2)) + "\n");
+            }
+        }
+        Path stillFile = write("still.csv", still.toString());
+        Path movedFile = write("moved.csv", moved.toString());
+
+        Run asForetold = judge("--no-chart", "--before-cut", SAMPLE, stillFile.toString());
+        Run sprung = judge("--no-chart", "--before-cut", SAMPLE, movedFile.toString());
+
+        assertEquals("", asForetold.err());
+        assertTrue(asForetold.out().contains("The board has not moved while face A was cut"), asForetold.out());
+        assertTrue(sprung.out().contains("THE BOARD HAS MOVED while face A was cut"), sprung.out());
+    }
 }
