@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import outwind.board.BadBoardFile;
 import outwind.board.BadValue;
@@ -79,6 +80,9 @@ final class JudgeCommand implements Callable<Integer> {
         Reports reports = new Reports(out, Stream.concat(files.stream(), Stream.of(faceB, beforeCut)
             .filter(Objects::nonNull)).toList());
         Set<String> names = new HashSet<>();
+        if (!noChart) {
+            CompletableFuture.runAsync(Chart::getReady);
+        }
         boolean allAnswered = true;
         for (Path file : files) {
             allAnswered &= judge(file, reports, names);
@@ -108,14 +112,18 @@ final class JudgeCommand implements Callable<Integer> {
     private void write(Judgement judgement, Reports reports, String name) throws IOException {
         PrintWriter terminal = spec.commandLine().getOut();
         Figures figures = new Figures(options.unitsFor(judgement.board()));
+        boolean sheet = !noChart && judgement.cuts().leavesWood();
+        // Drawn beside each other and beside the text: most of a short run is getting these ready.
+        var chart = noChart ? null : CompletableFuture.supplyAsync(() -> Chart.png(judgement, figures));
+        var setup = sheet ? CompletableFuture.supplyAsync(() -> SetupSheet.png(judgement, figures)) : null;
         String text = TextReport.of(judgement, figures);
         terminal.println(text);
         terminal.println("Written: " + reports.write(name + ".txt", text));
-        if (!noChart) {
-            terminal.println("Written: " + reports.write(name + ".png", Chart.png(judgement, figures)));
-            if (judgement.cuts().leavesWood()) {
-                terminal.println("Written: " + reports.write(name + "-setup.png", SetupSheet.png(judgement, figures)));
-            }
+        if (chart != null) {
+            terminal.println("Written: " + reports.write(name + ".png", chart.join()));
+        }
+        if (setup != null) {
+            terminal.println("Written: " + reports.write(name + "-setup.png", setup.join()));
         }
         if (json) {
             terminal.println("Written: " + reports.write(name + ".json", JsonReport.of(judgement)));

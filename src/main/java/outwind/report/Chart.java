@@ -1,6 +1,7 @@
 package outwind.report;
 
 import java.util.List;
+import org.knowm.xchart.XYChart;
 import outwind.board.Board;
 import outwind.stock.Judgement;
 
@@ -60,6 +61,20 @@ public final class Chart {
         this.figures = figures;
         this.along = Profile.lengthwise(judgement);
         this.across = Profile.crosswise(judgement);
+    }
+
+    /**
+     * Fetches fonts and pens, which takes longer than drawing does, so that it can be done beside other work. Nothing
+     * depends on it.
+     */
+    public static void getReady() {
+        Paper paper = new Paper(64, 64);
+        paper.fromLeft("0", Type.TEXT, Paper.INK, 0, 32);
+        Frame frame = new Frame(0, 0, 64, 64, 0, 1, 0, 1);
+        XYChart chart = frame.chart();
+        chart.addSeries("a line", new double[] {0, 1}, new double[] {0, 1});
+        frame.paint(chart, paper.pen());
+        paper.png(64);
     }
 
     /** Draws a judged board as a PNG image. */
