@@ -81,7 +81,7 @@ public final class BoardFile {
         }
     }
 
-    private static String decode(byte[] bytes, FaultList faults) throws BadBoardFile {
+    static String decode(byte[] bytes, FaultList faults) throws BadBoardFile {
         ByteBuffer encoded = ByteBuffer.wrap(bytes);
         CharBuffer decoded = CharBuffer.allocate(bytes.length);
         CoderResult result = StandardCharsets.UTF_8.newDecoder()

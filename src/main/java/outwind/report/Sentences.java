@@ -19,6 +19,7 @@ import outwind.setup.Stiffness;
 import outwind.setup.Supports;
 import outwind.stock.Doubt;
 import outwind.stock.Judgement;
+import outwind.stock.Rescue;
 import outwind.surface.Term;
 import outwind.surface.TouchOffNoise;
 import outwind.surface.TrendFit;
@@ -111,9 +112,22 @@ final class Sentences {
         }
         double safe = judgement.outlook().levelled().low();
         String thinner = safe > 0 ? "Settle for " + figures.atMost(safe)
-            + ", which it makes nineteen times in twenty, or cut" : "Cut";
-        return Optional.of(thinner + " it into shorter blanks before you flatten it: warp grows with about the square"
-            + " of the length.");
+            + ", which it makes nineteen times in twenty, or"
+            : "It takes";
+        return Optional.of(judgement.rescue().map(rescue -> (safe > 0 ? thinner : "What saves it is to")
+            + " crosscut it"
+            + " first: " + crosscut(rescue) + " at " + figures.length(judgement.board().target().getAsDouble())
+            + ", the least sure with a chance of " + Figures.chance(rescue.chance()) + ". The command blanks lays out a"
+            + " cutting bill.")
+            .orElse(safe > 0 ? thinner + " find thicker wood: no crosscutting makes it."
+                : "No crosscutting makes it: find thicker wood."));
+    }
+
+    private String crosscut(Rescue rescue) {
+        String length = figures.place(rescue.length()).replace(' ', '\u00a0') + "\u00a0" + figures.unit();
+        return rescue.count() == 1 ? "a single length of " + length + ", levelled on its own, finishes"
+            : Figures.count(rescue.count(), "length", "lengths") + " of " + length
+                + ", each levelled on its own, finish";
     }
 
     /** Readings that look wrong, with what each does to the verdict. */
@@ -391,7 +405,7 @@ final class Sentences {
         Board board = judgement.board();
         List<String> unused = new ArrayList<>();
         if (!board.defects().isEmpty()) {
-            unused.add("defect");
+            unused.add("defect (the command blanks does use it)");
         }
         return unused;
     }

@@ -157,6 +157,11 @@ public record Judgement(Board board, Request request, Fits fits, Warp warp, Meas
         return doubts.isEmpty() && verdict != Verdict.YES && verdict != Verdict.NO;
     }
 
+    /** The crosscuts that would save the board; reckoned when asked for, because few boards need it. */
+    public Optional<Rescue> rescue() {
+        return Rescue.of(this);
+    }
+
     /** True if the board is to be lifted with shims so that the thickest board comes out. */
     public boolean lifts() {
         return planes.chosen().name() != PlaneName.AS_IT_LIES;

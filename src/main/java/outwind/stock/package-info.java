@@ -2,6 +2,8 @@
  * Boards as stock: everything known of one board.
  *
  * <p>Millimetres. {@link outwind.stock.Judgement} runs a board through the packages before this one, in order, and
- * holds what each of them found; reports read it and compute nothing.
+ * holds what each of them found; reports read it and compute nothing. {@link outwind.stock.Stack} prices many boards;
+ * {@link outwind.stock.BlankPlan} lays a cutting bill out on one, {@link outwind.stock.FullLengths} crosscuts it alone,
+ * and {@link outwind.stock.Rescue} says which of those would save a board that falls short.
  */
 package outwind.stock;

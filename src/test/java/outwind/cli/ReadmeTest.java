@@ -30,6 +30,17 @@ class ReadmeTest {
     }
 
     @Test
+    void theBlanksShownAreTheRealOnes() throws IOException {
+        String readme = readme();
+        int start = readme.indexOf("```\nstair tread") + 4;
+        String shown = readme.substring(start, readme.indexOf("...\n```", start));
+
+        String report = Files.readString(Path.of("reports/stair-tread-kink-blanks.txt"));
+
+        assertEquals(report.substring(0, shown.length()), shown);
+    }
+
+    @Test
     void theStackShownIsTheRealOne() throws IOException {
         String readme = readme();
         int start = readme.indexOf("```\nOf 14 boards") + 4;
@@ -62,7 +73,7 @@ class ReadmeTest {
                 + sample.getFileName() + "`"), "" + sample));
         }
         StringWriter help = new StringWriter();
-        for (String command : new String[] {"judge", "stack"}) {
+        for (String command : new String[] {"judge", "stack", "blanks"}) {
             Main.run(new PrintWriter(help), new PrintWriter(new StringWriter()), command, "--help");
         }
         help.toString().lines().map(String::strip).filter(line -> line.startsWith("--"))

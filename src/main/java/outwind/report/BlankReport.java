@@ -1,0 +1,142 @@
+package outwind.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import outwind.stock.Blank;
+import outwind.stock.BlankPlan;
+import outwind.stock.LengthsPlan;
+import outwind.stock.SawCut;
+import outwind.surface.Region;
+
+/** The sheet that is read at the saw: what comes out, the cuts in order, the blanks, what is left; 80 columns. */
+public final class BlankReport {
+
+    /** Narrower or shorter offcuts are not worth a line (mm). */
+    private static final double LEAST_OFFCUT = 40;
+    private static final int MOST_OFFCUTS = 6;
+
+    /** Longest name in a table. */
+    private static final int NAME = 16;
+
+    private final BlankSheet sheet;
+    private final Figures figures;
+    private final Page page = new Page();
+
+    private BlankReport(BlankSheet sheet, Figures figures) {
+        this.sheet = sheet;
+        this.figures = figures;
+    }
+
+    /** Writes the report of a cutting bill against a board. */
+    public static String of(BlankPlan plan, Figures figures) {
+        return new BlankReport(BlankSheet.of(plan, figures), figures).written();
+    }
+
+    /** Writes the report of crosscuts alone. */
+    public static String of(LengthsPlan plan, Figures figures) {
+        return new BlankReport(BlankSheet.of(plan, figures), figures).written();
+    }
+
+    private String written() {
+        page.line(sheet.board().name());
+        page.paragraph(sheet.size());
+        page.gap();
+        page.paragraph(sheet.headline());
+        sheet.details().forEach(page::paragraph);
+        if (!sheet.layout().blanks().isEmpty()) {
+            cuts();
+            blanks();
+        }
+        left();
+        cautions();
+        return page.toString();
+    }
+
+    private void cuts() {
+        page.heading("Where to cut");
+        page.paragraph("Places are in " + figures.unitInFull() + ": x from the end you measured from, y from the near"
+            + " edge. The blade takes the wood between the two places of a row; the blank's edge is the one marked *.");
+        page.gap();
+        List<List<String>> rows = new ArrayList<>();
+        for (SawCut cut : sheet.layout().cuts()) {
+            boolean before = cut.keeps() != SawCut.Keeps.BEHIND;
+            boolean behind = cut.keeps() != SawCut.Keeps.BEFORE;
+            rows.add(List.of((rows.size() + 1) + ". " + (cut.crosscut() ? "crosscut" : "rip"),
+                cut.blank() > 0 ? "blank " + cut.blank() + ", to size" : cut.section() > 0 ? "section " + cut.section()
+                    : "the whole board",
+                (cut.crosscut() ? "x " : "y ") + figures.number(cut.from()) + (before ? " *" : "  "),
+                figures.number(cut.to()) + (behind ? " *" : "  ")));
+        }
+        if (rows.isEmpty()) {
+            page.paragraph("No cut is needed.");
+        } else {
+            page.table("  ", List.of("cut", "through", "from  ", "to  "), rows);
+        }
+    }
+
+    private void blanks() {
+        page.heading("Blanks");
+        page.line("Numbered section by section; lengths in " + figures.unitInFull() + ".");
+        page.gap();
+        List<List<String>> rows = new ArrayList<>();
+        List<String> turned = new ArrayList<>();
+        int section = 0;
+        for (List<Blank> blanks : sheet.layout().sections()) {
+            section++;
+            for (Blank blank : blanks) {
+                int number = rows.size() + 1;
+                rows.add(List.of(number + " " + shortened(blank.name()), String.valueOf(section),
+                    BlankSheet.sides(blank, figures), figures.number(blank.wanted()),
+                        figures.number(blank.range().median()), Figures.chance(blank.chance()).replace('\u00a0', ' ')));
+                if (blank.turned()) {
+                    turned.add(String.valueOf(number));
+                }
+            }
+        }
+        page.table("  ", List.of("blank", "section", "along x across", "wanted", "makes", "chance"), rows);
+        if (!turned.isEmpty()) {
+            page.paragraph("The grain runs across blank " + String.join(", ", turned) + ".");
+        }
+    }
+
+    private static String shortened(String name) {
+        return name.length() <= NAME ? name : name.substring(0, NAME - 1).strip() + "…";
+    }
+
+    private void left() {
+        page.heading("What is left");
+        sheet.missing().forEach(sentence -> page.item("-", sentence));
+        List<Region> useful = sheet.layout().offcuts().stream()
+            .filter(r -> r.x2() - r.x1() >= LEAST_OFFCUT && r.y2() - r.y1() >= LEAST_OFFCUT)
+            .limit(MOST_OFFCUTS).toList();
+        if (useful.isEmpty()) {
+            page.paragraph("Offcuts: none of " + figures.length(LEAST_OFFCUT) + " or more both ways.");
+            return;
+        }
+        page.paragraph("Offcuts, the largest first:");
+        List<List<String>> rows = new ArrayList<>();
+        for (Region offcut : useful) {
+            rows.add(List.of(figures.place(offcut.x2() - offcut.x1()) + " x "
+                + figures.place(offcut.y2() - offcut.y1()),
+                figures.place(offcut.x1()), figures.place(offcut.y1()), hasDefect(offcut) ? "holds a defect" : ""));
+        }
+        page.table("  ", List.of("along x across (" + figures.unit().toLowerCase(Locale.ROOT) + ")", "x", "y", ""),
+            rows);
+    }
+
+    private boolean hasDefect(Region offcut) {
+        return sheet.board().defects().stream().anyMatch(defect -> defect.x1() < offcut.x2()
+            && defect.x2() > offcut.x1() && defect.y1() < offcut.y2() && defect.y2() > offcut.y1());
+    }
+
+    private void cautions() {
+        page.heading("Take care");
+        page.paragraph("Set the saw by a trial cut: a kerf other than the one reckoned with moves every later cut. A"
+            + " board may move as it is cut; touch off each blank anew before you level it. A warped board rocks"
+                + " and can"
+            + " bind the blade: crosscut and rip it only on a machine and in a way meant for that. Wear eye, ear and"
+            + " dust protection; look for metal and loose knots first. The machine maker's manual, local rules and"
+            + " trained practice come before this sheet.");
+    }
+}

@@ -1,0 +1,191 @@
+package outwind.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import outwind.board.BillItem;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.stock.Blank;
+import outwind.stock.BlankPlan;
+import outwind.stock.CutOrder;
+import outwind.stock.Layout;
+import outwind.stock.LengthsPlan;
+import outwind.surface.Region;
+
+/**
+ * What is said of a board and the blanks to be cut from it, in text and on the plan alike.
+ *
+ * @param board    what was measured
+ * @param size     its wood and size, in a line
+ * @param headline what comes out, in a few words
+ * @param details  what else there is to say of that, one paragraph each
+ * @param missing  what does not come out and why, one sentence each
+ * @param layout   where to cut
+ */
+record BlankSheet(Board board, String size, String headline, List<String> details, List<String> missing,
+        Layout layout) {
+
+    /** A share of the value below this is lost in rounding. */
+    private static final double WORTH_SAYING = 0.0005;
+
+    /** A cutting bill against a board. */
+    static BlankSheet of(BlankPlan plan, Figures figures) {
+        List<String> details = new ArrayList<>();
+        int cut = plan.chosen().blanks().size();
+        if (cut > 0) {
+            details.add("Cut " + named(plan.chosen().blanks()) + ": " + plan.chosen().order().words() + ". "
+                + sure(plan.sure(), cut));
+            details.add(share(plan.board(), plan.chosen()));
+            details.add(otherOrder(plan));
+            gap(plan).ifPresent(details::add);
+        } else {
+            details.add("A blank counts only where its chance of its thickness is " + atLeast(plan.sure()) + ".");
+        }
+        List<String> missing = Arrays.stream(BlankPlan.Missing.values()).flatMap(why -> missing(plan, why,
+            figures).stream())
+            .toList();
+        String headline = cut == plan.wanted() ? cut == 1 ? "The blank comes out." : "All " + cut + " blanks come out."
+            : cut == 0 ? "No blank of the bill comes out."
+            : Figures.count(cut, "blank comes", "blanks come") + " out of the " + plan.wanted() + " wanted.";
+        return new BlankSheet(plan.board(), size(plan.board(), figures), headline, details, missing, plan.chosen());
+    }
+
+    /** Crosscuts alone. */
+    static BlankSheet of(LengthsPlan plan, Figures figures) {
+        String target = figures.length(plan.board().target().orElseThrow());
+        List<String> details = new ArrayList<>();
+        List<Blank> shown = plan.equal().isEmpty() ? plan.longest().stream().toList() : plan.equal();
+        plan.longest().ifPresent(blank -> details.add("The longest single length of full width that makes " + target
+            + ": " + figures.length(blank.along()) + ", from x\u00a0" + hard(figures.number(blank.region().x1()))
+                + " to "
+            + figures.length(blank.region().x2()) + " (chance " + Figures.chance(blank.chance()) + ")."));
+        if (!plan.equal().isEmpty()) {
+            details.add(equal(plan.equal(), target, figures));
+            details.add(sure(plan.sure(), plan.equal().size()));
+        }
+        String headline = shown.isEmpty() ? "No length of full width makes " + target + "."
+            : plan.equal().isEmpty() ? "One length of " + figures.length(shown.get(0).along()) + " makes " + target
+                + "."
+            : plan.equal().size() == 1 ? "It makes " + target + " in one length of "
+                + figures.length(shown.get(0).along()) + "."
+            : plan.equal().size() + " equal lengths of " + figures.length(shown.get(0).along()) + " make " + target
+                + ".";
+        List<String> missing = shown.isEmpty()
+            ? List.of("Nowhere on the board is a length of at least 300 mm sure enough: " + atLeast(plan.sure())
+                + ". Narrower blanks may be: write a cutting bill and give it with --bill.")
+            : List.of();
+        return new BlankSheet(plan.board(), size(plan.board(), figures), headline, details, missing,
+            new Layout(CutOrder.CROSSCUT_FIRST, Region.whole(plan.board()), shown.stream().map(List::of).toList(),
+                plan.saw().kerf(), 0));
+    }
+
+    private static String equal(List<Blank> lengths, String target, Figures figures) {
+        Blank thinnest = lengths.stream()
+            .min((a, b) -> Double.compare(a.range().median(), b.range().median())).orElseThrow();
+        double leastSure = lengths.stream().mapToDouble(Blank::chance).min().orElseThrow();
+        String length = figures.length(lengths.get(0).along());
+        return lengths.size() == 1
+            ? "Equal lengths would gain nothing: one of " + length + " finishes at "
+                + figures.length(thinnest.range().median()) + "."
+            : "For the fewest cuts: " + lengths.size() + " equal lengths of " + length + ". The thinnest finishes at "
+                + figures.length(thinnest.range().median()) + "; the chance of " + target + " is "
+                + Figures.chance(leastSure) + " for the least sure of them.";
+    }
+
+    private static String size(Board board, Figures figures) {
+        String thickness = board.thickness().isPresent()
+            ? " x " + hard(figures.number(board.thickness().getAsDouble())) + "\u00a0" + figures.unit()
+            : "\u00a0" + figures.unit() + ", thickness by caliper";
+        return board.species().map(species -> species + ", ").orElse("") + hard(figures.place(board.length())) + " x "
+            + hard(figures.place(board.width())) + thickness + ", "
+            + Figures.count(board.readingsOf(Face.A).size(), "touch-off", "touch-offs") + " on face A";
+    }
+
+    private static String hard(String number) {
+        return number.replace(' ', '\u00a0');
+    }
+
+    private static String atLeast(double sure) {
+        return "at least\u00a0" + Figures.percent(sure);
+    }
+
+    private static String sure(double sure, int count) {
+        return count == 1
+            ? "It is levelled on its own after cutting, and makes its thickness with a chance of " + atLeast(sure) + "."
+            : "Each is levelled on its own after cutting, and makes its thickness with a chance of " + atLeast(sure)
+                + ".";
+    }
+
+    private static String named(List<Blank> blanks) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        blanks.stream().sorted((a, b) -> Integer.compare(a.item(), b.item()))
+            .forEach(blank -> counts.merge(blank.name(), 1, Integer::sum));
+        return counts.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey())
+            .collect(Collectors.joining(", "));
+    }
+
+    private static String share(Board board, Layout layout) {
+        double blanks = layout.blanks().stream().mapToDouble(blank -> Layout.area(blank.region())).sum();
+        return "The blanks take " + Figures.percent(blanks / (board.length() * board.width()))
+            + " of the board's face.";
+    }
+
+    private static String otherOrder(BlankPlan plan) {
+        Layout other = plan.other();
+        String words = Character.toUpperCase(other.order().words().charAt(0)) + other.order().words().substring(1);
+        double share = other.value() / plan.chosen().value();
+        String brings = Figures.count(other.blanks().size(), "blank", "blanks") + " and " + Figures.percent(share)
+            + " of the " + (plan.bill().hasValues() ? "value" : "area");
+        return other.blanks().isEmpty() ? words + ", nothing would come out."
+            : share > 0.995 ? words + " would do as well, with " + Figures.count(other.cuts().size(), "cut", "cuts")
+                + " instead of " + plan.chosen().cuts().size() + "."
+            : open(other) < WORTH_SAYING ? words + " would bring " + brings + "."
+            : words + ", the best found brings " + brings + ".";
+    }
+
+    /** Share of a layout's value that a longer search might add. */
+    private static double open(Layout layout) {
+        return layout.bound() / layout.value() - 1;
+    }
+
+    private static Optional<String> gap(BlankPlan plan) {
+        double most = open(plan.chosen());
+        return most < WORTH_SAYING ? Optional.empty()
+            : Optional.of("So large a bill was not searched to the end: another"
+            + " layout might bring up to " + Figures.decimals(100 * most, 1) + "\u00a0% more.");
+    }
+
+    /** What does not come out for one reason. */
+    private static Optional<String> missing(BlankPlan plan, BlankPlan.Missing why, Figures figures) {
+        List<String> items = IntStream.range(0, plan.missing().size())
+            .filter(i -> plan.missing().get(i).equals(Optional.of(why)))
+            .mapToObj(i -> missing(plan, i, why == BlankPlan.Missing.TOO_THICK, figures)).toList();
+        String reason = switch (why) {
+            case TOO_LARGE -> "Larger than the board: ";
+            case TOO_THICK -> "Nowhere sure enough of their thickness: ";
+            case NO_ROOM -> "No room beside what is cut: ";
+        };
+        return items.isEmpty() ? Optional.empty() : Optional.of(reason + String.join(", ", items) + ".");
+    }
+
+    private static String missing(BlankPlan plan, int i, boolean thickness, Figures figures) {
+        BillItem item = plan.bill().items().get(i);
+        return (item.quantity() - plan.cut(i)) + " x " + item.name()
+            + (thickness ? " at " + figures.length(item.thickness()) : "");
+    }
+
+    /** What a blank takes along and across, without a decimal that is zero. */
+    static String sides(Blank blank, Figures figures) {
+        return side(blank.along(), figures) + " x " + side(blank.across(), figures);
+    }
+
+    private static String side(double mm, Figures figures) {
+        return figures.number(mm).replaceFirst("\\.0$", "");
+    }
+}

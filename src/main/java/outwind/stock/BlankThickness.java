@@ -1,0 +1,228 @@
+package outwind.stock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import outwind.flatten.ThicknessRange;
+import outwind.numeric.Contact;
+import outwind.numeric.Gap;
+import outwind.numeric.Plane;
+import outwind.numeric.WidestGap;
+import outwind.surface.BoardShape;
+import outwind.surface.Places;
+import outwind.surface.Region;
+import outwind.surface.SampledBoard;
+
+/**
+ * What any rectangle of a board finishes at once it has been cut out and is levelled on its own.
+ *
+ * <p>The same possible boards serve for all rectangles. Each is known on a grid and bilinear between its lines; over a
+ * plane such a face is highest and lowest at corners of cells, so the lines' crossings inside a rectangle, the
+ * rectangle's corners and where the lines meet its sides are all that can touch. A rectangle therefore never finishes
+ * thicker than one that lies inside it, on any possible board: {@link ChanceTable} prunes by that.
+ *
+ * <p>Most possible boards are told apart without a linear program of their own. The contacts of another's answer bound
+ * the thickness from above, its slopes from below (weak duality); only where the wanted thickness lies between the two
+ * is the program solved.
+ */
+public final class BlankThickness {
+
+    /** A chance of 95 % of so many boards has a standard error of 1 %. */
+    static final int DRAWS = 500;
+
+    /** Lines of the grid; a bow loses a thousandth of itself between two of them. */
+    private static final int ALONG = 25;
+    private static final int ACROSS = 9;
+
+    /** Answers kept to bound further boards by. */
+    private static final int KEPT = 6;
+
+    /** Linear programs for a quick bound; what they leave undecided is close to the thickness. */
+    private static final int QUICK = 6;
+
+    private final double[] gridX;
+    private final double[] gridY;
+    private final SampledBoard likely;
+    private final List<SampledBoard> draws;
+    private final double skim;
+
+    private BlankThickness(double[] gridX, double[] gridY, SampledBoard likely, List<SampledBoard> draws,
+            double skim) {
+        this.gridX = gridX;
+        this.gridY = gridY;
+        this.likely = likely;
+        this.draws = draws;
+        this.skim = skim;
+    }
+
+    /**
+     * @param usable the part of the board that rectangles lie in
+     * @param skim   least depth to come off each face (mm)
+     * @param seed   of the possible boards
+     */
+    public static BlankThickness of(BoardShape shape, Region usable, double skim, long seed) {
+        Places places = Places.grid(usable, ALONG, ACROSS);
+        return new BlankThickness(Arrays.copyOf(places.x(), ALONG),
+            IntStream.range(0, ACROSS).mapToDouble(j -> places.y()[j * ALONG]).toArray(),
+            SampledBoard.of(shape, places), shape.draws(places, DRAWS, seed), skim);
+    }
+
+    /** Chance that a rectangle finishes at a thickness (mm), 0 to 1. */
+    public double chance(Region rectangle, double thickness) {
+        return chance(rectangle, thickness, 0, Integer.MAX_VALUE, false);
+    }
+
+    /** The same, or zero as soon as it is known to be less than {@code sure}. */
+    double chance(Region rectangle, double thickness, double sure) {
+        return chance(rectangle, thickness, sure, Integer.MAX_VALUE, false);
+    }
+
+    /** A quick bound: never more than the chance, and zero if it is less than {@code sure}. */
+    double atLeast(Region rectangle, double thickness, double sure) {
+        return chance(rectangle, thickness, sure, QUICK, false);
+    }
+
+    /** A quick bound: never less than the chance unless that is less than {@code sure}; then it may be zero. */
+    double atMost(Region rectangle, double thickness, double sure) {
+        return chance(rectangle, thickness, sure, QUICK, true);
+    }
+
+    /**
+     * @param programs  linear programs to solve at most
+     * @param undecided whether a board that they leave undecided counts as made
+     */
+    private double chance(Region rectangle, double thickness, double sure, int programs, boolean undecided) {
+        int mayFail = (int) Math.floor((1 - sure) * draws.size() + 1e-9);
+        Lattice lattice = new Lattice(rectangle);
+        WidestGap program = WidestGap.over(lattice.x, lattice.y, lattice.x, lattice.y);
+        double needed = thickness + 2 * skim;
+        List<Gap> kept = new ArrayList<>();
+        kept.add(program.between(lattice.heights(likely.top()), lattice.heights(likely.underside())));
+        int solved = 0;
+        int failed = 0;
+        for (SampledBoard draw : draws) {
+            double[] top = lattice.heights(draw.top());
+            double[] underside = lattice.heights(draw.underside());
+            int bounded = bounded(lattice, top, underside, needed, kept);
+            boolean made = bounded > 0 || bounded == 0 && undecided;
+            if (bounded == 0 && solved < programs) {
+                solved++;
+                Gap gap = program.between(top, underside, kept.get(0));
+                if (kept.size() == KEPT) {
+                    kept.remove(KEPT - 1);
+                }
+                kept.add(0, gap);
+                made = gap.width() >= needed;
+            }
+            failed += made ? 0 : 1;
+            if (failed > mayFail) {
+                return 0;
+            }
+        }
+        return 1 - failed / (double) draws.size();
+    }
+
+    /** Finished thickness of a rectangle over the possible boards. */
+    public ThicknessRange range(Region rectangle) {
+        Lattice lattice = new Lattice(rectangle);
+        WidestGap program = WidestGap.over(lattice.x, lattice.y, lattice.x, lattice.y);
+        Gap start = program.between(lattice.heights(likely.top()), lattice.heights(likely.underside()));
+        double[] thicknesses = draws.stream().mapToDouble(draw -> program.between(lattice.heights(draw.top()),
+            lattice.heights(draw.underside()), start).width() - 2 * skim).sorted().toArray();
+        return new ThicknessRange(thicknesses);
+    }
+
+    /** 1 if other answers show that the board makes it, −1 if they show that it does not, 0 if they show neither. */
+    private static int bounded(Lattice lattice, double[] top, double[] underside, double needed, List<Gap> kept) {
+        for (Gap gap : kept) {
+            if (mostBy(gap, top, underside) < needed) {
+                return -1;
+            }
+            if (leastBy(gap.upper(), lattice, top, underside) >= needed) {
+                return 1;
+            }
+        }
+        return 0;
+    }
+
+    /** No pair of planes is further apart than this; see {@link Gap}. */
+    private static double mostBy(Gap gap, double[] top, double[] underside) {
+        double bound = 0;
+        for (Contact contact : gap.contacts()) {
+            bound += contact.multiplier() * (contact.upper() ? top[contact.index()] : -underside[contact.index()]);
+        }
+        return bound;
+    }
+
+    /** A pair of planes of these slopes is as far apart as this. */
+    private static double leastBy(Plane slopes, Lattice lattice, double[] top, double[] underside) {
+        double lowestTop = Double.POSITIVE_INFINITY;
+        double highestUnderside = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < top.length; k++) {
+            double plane = slopes.slopeX() * lattice.x[k] + slopes.slopeY() * lattice.y[k];
+            lowestTop = Math.min(lowestTop, top[k] - plane);
+            highestUnderside = Math.max(highestUnderside, underside[k] - plane);
+        }
+        return lowestTop - highestUnderside;
+    }
+
+    /** The places of a rectangle that can touch a plane, and how heights there follow from the grid's. */
+    private final class Lattice {
+
+        private final double[] x;
+        private final double[] y;
+        private final int[] corner;
+        private final double[] shareX;
+        private final double[] shareY;
+
+        Lattice(Region rectangle) {
+            double[] acrossLines = lines(gridX, rectangle.x1(), rectangle.x2());
+            double[] alongLines = lines(gridY, rectangle.y1(), rectangle.y2());
+            int n = acrossLines.length * alongLines.length;
+            x = new double[n];
+            y = new double[n];
+            corner = new int[n];
+            shareX = new double[n];
+            shareY = new double[n];
+            for (int k = 0; k < n; k++) {
+                x[k] = acrossLines[k % acrossLines.length];
+                y[k] = alongLines[k / acrossLines.length];
+                int i = cell(gridX, x[k]);
+                int j = cell(gridY, y[k]);
+                corner[k] = j * gridX.length + i;
+                shareX[k] = (x[k] - gridX[i]) / (gridX[i + 1] - gridX[i]);
+                shareY[k] = (y[k] - gridY[j]) / (gridY[j + 1] - gridY[j]);
+            }
+        }
+
+        double[] heights(double[] onGrid) {
+            double[] heights = new double[x.length];
+            for (int k = 0; k < heights.length; k++) {
+                int near = corner[k];
+                int far = near + gridX.length;
+                double low = onGrid[near] + shareX[k] * (onGrid[near + 1] - onGrid[near]);
+                double high = onGrid[far] + shareX[k] * (onGrid[far + 1] - onGrid[far]);
+                heights[k] = low + shareY[k] * (high - low);
+            }
+            return heights;
+        }
+
+        private static double[] lines(double[] grid, double from, double to) {
+            double[] inside = Arrays.stream(grid).filter(line -> line > from && line < to).toArray();
+            double[] lines = new double[inside.length + 2];
+            lines[0] = from;
+            System.arraycopy(inside, 0, lines, 1, inside.length);
+            lines[lines.length - 1] = to;
+            return lines;
+        }
+
+        private static int cell(double[] grid, double place) {
+            int i = 0;
+            while (i < grid.length - 2 && grid[i + 1] <= place) {
+                i++;
+            }
+            return i;
+        }
+    }
+}

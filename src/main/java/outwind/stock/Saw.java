@@ -1,0 +1,38 @@
+package outwind.stock;
+
+/**
+ * How a board is cut into blanks.
+ *
+ * @param kerf    wood that one cut turns to dust (mm), not below zero
+ * @param endTrim cut away at each end first (mm), not below zero
+ * @param raster  blanks may begin at every multiple of this (mm), and wherever blanks and kerfs add up; at least
+ *                {@value #FINEST}
+ */
+public record Saw(double kerf, double endTrim, double raster) {
+
+    /** Kerf of a common circular saw blade (mm); common practice. */
+    public static final double USUAL_KERF = 3.2;
+
+    /** Closer than anybody marks out, and a raster that is still quickly searched (mm). */
+    public static final double USUAL_RASTER = 5;
+
+    private static final double FINEST = 0.5;
+
+    public Saw {
+        if (!(kerf >= 0 && kerf <= 100)) {
+            throw new IllegalArgumentException("the kerf must be from 0 to 100 mm, got " + kerf + " mm");
+        }
+        if (!(endTrim >= 0)) {
+            throw new IllegalArgumentException("the end trim must not be below zero, got " + endTrim + " mm");
+        }
+        if (!(raster >= FINEST && raster <= 1000)) {
+            throw new IllegalArgumentException("the raster must be from " + FINEST + " to 1000 mm, got " + raster
+                + " mm");
+        }
+    }
+
+    /** The usual kerf and raster, ends as they are. */
+    public static Saw usual() {
+        return new Saw(USUAL_KERF, 0, USUAL_RASTER);
+    }
+}

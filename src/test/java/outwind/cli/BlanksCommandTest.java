@@ -1,0 +1,134 @@
+package outwind.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The command {@code blanks} as a user runs it. */
+class BlanksCommandTest {
+
+    private static final String TREAD = "sample-probes/stair-tread-kink.csv";
+    private static final String RAIL = "sample-probes/bed-rail-short.csv";
+    private static final String BILL = "sample-probes/bills/bill-small-table.csv";
+
+    @TempDir
+    private Path folder;
+
+    private record Run(int code, String out, String err) { }
+
+    private Run blanks(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out), new PrintWriter(err), Stream.concat(
+            Stream.of("blanks", "--out", folder.toString()), Stream.of(args)).toArray(String[]::new));
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    @Test
+    void aBillGivesReportPlanAndJson() throws IOException {
+        Run run = blanks(TREAD, "--bill", BILL, "--json");
+
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        assertEquals(Files.readString(Path.of("reports/stair-tread-kink-blanks.txt")),
+            Files.readString(folder.resolve("stair-tread-kink-blanks.txt")));
+        assertTrue(ImageIO.read(folder.resolve("stair-tread-kink-blanks.png").toFile()).getWidth() > 1000);
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("stair-tread-kink-blanks.json").toFile());
+        for (String pointer : List.of("/board/length", "/saw/kerf", "/items/0/cut", "/layout/order", "/layout/bound",
+            "/layout/sections/0/0/chance", "/layout/sections/0/0/x2", "/layout/cuts/0/from", "/layout/offcuts/0/x1",
+            "/otherLayout/value")) {
+            assertFalse(json.at(pointer).isMissingNode(), pointer);
+        }
+    }
+
+    @Test
+    void withoutABillLengthsAreCutForTheTarget() throws IOException {
+        Run run = blanks(RAIL, "--json");
+
+        assertEquals(0, run.code(), run.err());
+        assertEquals(Files.readString(Path.of("reports/bed-rail-short-blanks.txt")),
+            Files.readString(folder.resolve("bed-rail-short-blanks.txt")));
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("bed-rail-short-blanks.json").toFile());
+        assertTrue(json.at("/longest/x2").asDouble() > json.at("/longest/x1").asDouble() + 1000);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"mm, hall-table", "in, hall-table", "in, blanket-chest-inches", "mm, stool-seat-four-corners"})
+    void reportsAreEightyColumnsWide(String units, String board) {
+        Run run = blanks("sample-probes/" + board + ".csv", "--bill", BILL, "--units", units, "--no-chart");
+
+        assertEquals(0, run.code(), run.err());
+        for (String line : run.out().lines().toList()) {
+            assertTrue(line.startsWith("Written:") || line.length() <= 80, line);
+        }
+    }
+
+    @Test
+    void faultsOfABillAreTold() throws IOException {
+        Path bill = Files.writeString(folder.resolve("bill.csv"),
+            "name,length,width,thickness,quantity\nleg,five hundred,48,28,4\n");
+
+        Run run = blanks(TREAD, "--bill", bill.toString());
+
+        assertEquals(1, run.code());
+        assertEquals(bill + ":2:5: expected length in mm but found \"five hundred\"\n"
+            + "  Type a number such as 1180.\n", run.err());
+    }
+
+    @Test
+    void aMissingBillIsSaidInWords() {
+        Run run = blanks(TREAD, "--bill", "no-such-bill.csv");
+
+        assertEquals(1, run.code());
+        assertEquals("there is no file of this name: no-such-bill.csv\n", run.err());
+    }
+
+    @Test
+    void withNeitherBillNorTargetThereIsNothingToAnswer() throws IOException {
+        Path board = Files.writeString(folder.resolve("plank.csv"),
+            "# length: 600\n# width: 100\n# thickness: 30\nx,y,z\n0,0,0\n600,0,0\n600,100,1\n0,100,0\n");
+
+        Run run = blanks(board.toString());
+
+        assertEquals(1, run.code());
+        assertEquals(board + ": there is neither a cutting bill nor a target: give --bill, or --target and a"
+            + " thickness\n",
+            run.err());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--kerf=-1", "--sure=often", "--sure=20%", "--raster=0.1", "--end-trim=600", "--target=20",
+        "--no-such-option"})
+    void aBadCommandLineExitsWithTwo(String option) {
+        Run run = blanks("--no-chart", TREAD, "--bill", BILL, option);
+
+        assertEquals(2, run.code(), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    @Test
+    void anInputFileIsNeverOverwritten() throws IOException {
+        Path bill = Files.copy(Path.of(BILL), folder.resolve("stair-tread-kink-blanks.txt"));
+
+        Run run = blanks("--no-chart", TREAD, "--bill", bill.toString());
+
+        assertEquals(1, run.code());
+        assertTrue(run.err().contains("it is left as it is"), run.err());
+    }
+}
