@@ -130,7 +130,8 @@ final class BlanksCommand implements Callable<Integer> {
 
     private void cutToLength(Board board) throws IOException, BadInput {
         if (board.target().isEmpty()) {
-            throw new BadInput("there is neither a cutting bill nor a target: give --bill, or --target and a thickness");
+            throw new BadInput("there is neither a cutting bill nor a target: give --bill, or --target and a"
+                + " thickness");
         }
         LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw(board), sure, Request.usual(board).skim(), seed));
         Figures figures = figures(board);

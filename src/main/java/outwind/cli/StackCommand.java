@@ -103,6 +103,12 @@ final class StackCommand implements Callable<Integer> {
                 currencies));
             return 1;
         }
+        long unlabelled = outcomes.stream().filter(outcome -> outcome.priced().isPresent()
+            && outcome.priced().get().cost().isPresent() && outcome.currency().isEmpty()).count();
+        if (!currencies.isEmpty() && unlabelled > 0) {
+            err.println(Figures.count((int) unlabelled, "price", "prices") + " without a label taken as "
+                + currencies.iterator().next());
+        }
         Units units = outcomes.stream().flatMap(outcome -> outcome.units().stream()).findFirst().orElseThrow();
         Stack stack = new Stack(priced, currencies.stream().findFirst().orElse(""));
         boolean written = write(stack, new Figures(units), files);

@@ -13,7 +13,7 @@ import outwind.numeric.Plane;
  * @param meanDepth     mean over the part that must clean up (mm)
  * @param passes        layer by layer, the last one at the full depth
  * @param removed       wood that comes off (mm³)
- * @param keepBelow     height above the bed of the last pass, under which clamps and shims stay (mm)
+ * @param keepBelow     height above the bed under which clamps and shims stay, clear of the last pass (mm)
  * @param thicknessLeft greatest thickness left once it is done, from the new face to the highest bump below it (mm)
  */
 public record Cut(Face face, Plane plane, double depth, double meanDepth, List<Pass> passes, double removed,

@@ -23,6 +23,9 @@ import outwind.surface.SampledBoard;
  */
 public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finished) {
 
+    /** How far clamps and shims stay under the cutter's last pass (mm): a hand's error and a board that gives. */
+    public static final double CLEAR = 3;
+
     /**
      * @param board  for its size
      * @param slab   the thickest board there is for the chosen slopes
@@ -49,12 +52,14 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
         double finished = whole.integral(i -> Math.min(0, whole.topAbove(planeA, i)) + thickness
             - Math.max(0, whole.undersideAbove(planeB, i)));
         double overBed = planeA.height() - setup.bed().height();
+        double keepBelowA = Math.max(0, overBed - CLEAR);
+        double keepBelowB = Math.max(0, thickness - CLEAR);
         Raster raster = new Raster(cutter, board.length(), board.width());
         Cut a = new Cut(Face.A, planeA, highest, meanA + offA,
-            passes(cutter, raster, whole, highest, i -> whole.topAbove(planeA, i)), removedA, overBed,
+            passes(cutter, raster, whole, highest, i -> whole.topAbove(planeA, i)), removedA, keepBelowA,
             thickness + lowest);
         Cut b = new Cut(Face.B, planeB, lowest, meanB + slack - offA,
-            passes(cutter, raster, whole, lowest, i -> -whole.undersideAbove(planeB, i)), removedB, thickness,
+            passes(cutter, raster, whole, lowest, i -> -whole.undersideAbove(planeB, i)), removedB, keepBelowB,
             thickness);
         return new CuttingPlan(a, b, thickness, finished);
     }

@@ -21,6 +21,11 @@ public record Figures(Units units) {
         return number(mm).replace(' ', HARD_SPACE) + HARD_SPACE + unit();
     }
 
+    /** A thickness beside others that differ little from it (mm): 0.1 mm, or 0.001 in. */
+    public String precise(double mm) {
+        return units == Units.INCHES ? fineLength(mm) : length(mm);
+    }
+
     /** The same without its unit, for tables whose heading states it. */
     public String number(double mm) {
         return units == Units.INCHES ? fraction(mm / INCH, 64) : decimals(mm, 1);

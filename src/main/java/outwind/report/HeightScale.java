@@ -90,6 +90,6 @@ record HeightScale(double lowest, double highest, double scale, double along) {
         if (round < 1 || Math.abs(times / round - 1) > 0.02) {
             return "heights not to scale";
         }
-        return round == 1 ? "drawn to scale" : "heights drawn " + Figures.plain(round) + " times";
+        return round == 1 ? "drawn to scale" : "heights drawn " + Figures.plain(round) + " times as large";
     }
 }

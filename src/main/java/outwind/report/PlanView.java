@@ -126,7 +126,7 @@ final class PlanView {
         String what = "Seen from above: what comes off face A";
         int y = paper.paragraph(what, Type.HEADING, left, frame.top() - ABOVE, paper.width(what, Type.HEADING), 1);
         String how = judgement.lifts() ? "Board levelled on shims"
-            : judgement.setup().shims().isEmpty() ? "Board as it lies, without shims"
+            : shims().isEmpty() ? "Board as it lies, without shims"
             : "Board as it lies, on shims that just touch";
         String size = frame.isToScale() ? "" : "; not to scale";
         paper.paragraph(how + size, Type.LABEL, left, y, Chart.WIDTH, 1);
@@ -177,7 +177,7 @@ final class PlanView {
         XYChart chart = wide.chart();
         scatter(chart, readingMark(), readings.stream().mapToDouble(Reading::x).toArray(),
             readings.stream().mapToDouble(Reading::y).toArray());
-        List<Shim> shims = judgement.setup().shims();
+        List<Shim> shims = shims();
         if (!shims.isEmpty()) {
             scatter(chart, Mark.SHIM, shims.stream().mapToDouble(Shim::x).toArray(),
                 shims.stream().mapToDouble(this::shimMiddle).toArray());
@@ -201,6 +201,11 @@ final class PlanView {
                 next().stream().mapToDouble(NextReading::y).toArray());
         }
         wide.paint(chart, paper.pen());
+    }
+
+    /** The shims that can be made; a gap that rounds to nothing needs none. */
+    private List<Shim> shims() {
+        return judgement.setup().shims().stream().filter(shim -> Support.isMakeable(shim, figures)).toList();
     }
 
     /** Places to touch off next; none where the answer no longer hangs on them. */
@@ -262,7 +267,7 @@ final class PlanView {
         labels.keepClear(high);
         labels.keepClear(low);
         rests().forEach(rest -> labels.keepClear(around(Mark.REST, rest.x(), rest.y())));
-        List<Shim> shims = judgement.setup().shims();
+        List<Shim> shims = shims();
         shims.forEach(shim -> labels.keepClear(around(Mark.SHIM, shim.x(), shimMiddle(shim))));
 
         judgement.doubts().forEach(doubt -> labels.keepClear(around(Mark.SUSPECT, doubt.suspect().reading().x(),
@@ -293,11 +298,7 @@ final class PlanView {
         List<Labels.Side> sides = isFar(shim)
             ? List.of(Labels.Side.ABOVE, Labels.Side.ABOVE_RIGHT, Labels.Side.ABOVE_LEFT)
             : List.of(Labels.Side.BELOW, Labels.Side.BELOW_RIGHT, Labels.Side.BELOW_LEFT);
-        // A shim too thin for the usual figures is told in finer ones.
-        boolean isThin = figures.number(shim.height()).equals(figures.number(0));
-        labels.write(paper, Type.LABEL, mark, sides,
-            isThin ? figures.small(shim.height()) : figures.length(shim.height()),
-            isThin ? figures.fine(shim.height()) : figures.number(shim.height()));
+        labels.write(paper, Type.LABEL, mark, sides, figures.length(shim.height()), figures.number(shim.height()));
     }
 
     private Rectangle2D around(Mark mark, double x, double y) {
@@ -322,7 +323,7 @@ final class PlanView {
         if (!rests().isEmpty()) {
             key.add(Mark.REST::paint, "rests on the bed here by itself, with share of weight");
         }
-        int shims = judgement.setup().shims().size();
+        int shims = shims().size();
         if (shims > 0) {
             boolean crowded = shims / 2 * SHIM_LABEL > frame.width();
             key.add(Mark.SHIM::paint, crowded ? "shim under the edge; the report tells the height of each"

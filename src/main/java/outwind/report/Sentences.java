@@ -28,6 +28,9 @@ import outwind.surface.Warp;
 /** What the answer is in words, the same in the text as on the chart. */
 final class Sentences {
 
+    /** A touch-off that leaves more of the range's width than this is hardly worth the walk. */
+    private static final double SETTLES_LITTLE = 0.8;
+
     private final Judgement judgement;
     private final Figures figures;
 
@@ -93,8 +96,8 @@ final class Sentences {
     }
 
     private String range(ThicknessRange range) {
-        return figures.length(range.median()) + " (nine times in ten between " + figures.length(range.low()) + " and "
-            + figures.length(range.high()) + ")";
+        return figures.precise(range.median()) + " (nine times in ten between " + figures.precise(range.low()) + " and "
+            + figures.precise(range.high()) + ")";
     }
 
     private String chance(ThicknessRange range) {
@@ -160,8 +163,9 @@ final class Sentences {
         double left = judgement.next().get(0).left();
         String first = "The touch-off that would tell most is at " + places.get(0) + ": it narrows the range to about "
             + Figures.percent(left) + " of its width";
-        return Optional.of(places.size() == 1 ? first + "." : first + "; after it, "
-            + String.join(", then ", places.subList(1, places.size())) + ".");
+        String hint = left > SETTLES_LITTLE ? " No single touch-off settles it." : "";
+        return Optional.of((places.size() == 1 ? first + "." : first + "; after it, "
+            + String.join(", then ", places.subList(1, places.size())) + ".") + hint);
     }
 
     /** What the readings alone would promise beside what the whole board bears. */
@@ -187,7 +191,8 @@ final class Sentences {
         String source = switch (noise.source()) {
             case REPEATABILITY -> "from the repeatability you gave";
             case REPEATS -> "from the places touched more than once";
-            case USUAL -> "the usual; give repeatability to say otherwise";
+            case USUAL -> "as is usual on rough wood, for heights written as these are; touch one spot five times and"
+                + " give the spread as repeatability to say otherwise";
         };
         return "The face is least sure near " + place(judgement.whole().x()[where], judgement.whole().y()[where])
             + ", where it may well be " + figures.small(2 * most) + " higher or lower than thought. One touch-off is"
@@ -234,6 +239,11 @@ final class Sentences {
             return name + ": " + size + ", but there are too few touch-offs to say whether that is real.";
         }
         String error = " (standard error " + figures.fineLength(amount.get().standardError().getAsDouble()) + ")";
+        double known = amount.get().standardError().getAsDouble();
+        if (!amount.get().isReal() && Math.abs(value) > 2 * known) {
+            return name + ": likely about " + figures.signed(value) + "\u00a0" + figures.unit() + error
+                + ", but so few touch-offs cannot prove it.";
+        }
         if (amount.get().isReal()) {
             return name + ": real; " + String.format(how, size + " " + (value > 0 ? up : down)) + error + ".";
         }
@@ -264,12 +274,34 @@ final class Sentences {
             ? " It is lifted no further than " + figures.small(judgement.limit().most()) + "; freely lifted it might"
                 + " give more." : "";
         if (judgement.lifts()) {
-            return (judgement.board().target().isPresent() ? "Level it: as it lies it does not surely make it, and"
+            return shortfall() + (judgement.board().target().isPresent()
+                ? "Level it: as it lies it does not surely make it, and"
                 : "Level it:") + " lifting saves " + saves + "." + limited;
         }
-        return judgement.verdict() == Verdict.YES
-            ? "Cut it as it lies: that makes the target, and lifting would save no more than " + saves + "."
-            : "Cut it as it lies: lifting would save no more than " + saves + ".";
+        String gains = figures.number(gain).equals(figures.number(0)) ? "lifting saves nothing."
+            : "lifting would save no more than " + saves + ".";
+        return shortfall() + (judgement.verdict() == Verdict.YES
+            ? "Cut it as it lies: that makes the target, and " + gains : "Cut it as it lies: " + gains);
+    }
+
+    /** Where the plan stops short of what was asked for, by how much. */
+    private String shortfall() {
+        OptionalDouble target = judgement.board().target();
+        double reached = judgement.cuts().thickness();
+        if (target.isEmpty() || judgement.request().stopAt().isPresent() || reached > target.getAsDouble() - 1e-6) {
+            return "";
+        }
+        return "This plan stops at " + figures.length(reached) + ", short of the "
+            + figures.length(target.getAsDouble()) + " asked for. ";
+    }
+
+    /** Where shims are known no better than they are thick. */
+    Optional<String> unsureShims() {
+        boolean any = judgement.setup().shims().stream().anyMatch(shim ->
+            2 * judgement.shape().topDeviationAt(shim.x(), shim.y()) > shim.height() && Support.isMakeable(shim,
+                figures));
+        return any ? Optional.of("Where the give or take is as much as the shim, measure the gap with a feeler gauge.")
+            : Optional.empty();
     }
 
     private static int passes(CuttingPlan cuts) {
@@ -280,10 +312,13 @@ final class Sentences {
     String faceDown() {
         String up = lying(judgement.faceDown().asTouched());
         String over = lying(judgement.faceDown().turned());
+        if (judgement.faceDown().isAlike()) {
+            return "Either face up is as good: so it " + up + "; turned over it hardly differs.";
+        }
         return judgement.faceDown().isBetterTurned()
             ? "It would lie better the other way up: with face A up it " + up + ", turned over it " + over + ". If"
                 + " you turn it, touch it off again."
-            : "Face A up is the better way: so it " + up + ", turned over it " + over + ".";
+            : "Face A up is the better way: so it " + up + "; turned over it " + over + ".";
     }
 
     private String lying(RestingPose pose) {
@@ -297,7 +332,8 @@ final class Sentences {
         Supports held = judgement.setup().held();
         Push push = judgement.request().push();
         String wood = Stiffness.of(judgement.board().species()).wood().map(name -> "for " + name)
-            .orElse("for a soft wood, since its species is not stated or not known");
+            .orElseGet(() -> "for a soft wood, since " + judgement.board().species()
+                .map(species -> species + " is not in the list").orElse("its species is not stated"));
         String spans = " By beam theory a span along the edge may be " + figures.place(held.limit().along())
             + "\u00a0" + figures.unit() + " and an end may overhang " + figures.place(held.limit().overhang())
                 + "\u00a0"
@@ -321,17 +357,18 @@ final class Sentences {
         judgement.request().clamp().ifPresent(clamp -> {
             if (clamp >= keepBelow) {
                 warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face A is cut:"
-                    + " the cutter comes down to " + figures.atMost(keepBelow) + ".");
+                    + " keep them below " + figures.atMost(keepBelow) + ".");
             }
             if (clamp >= finished) {
                 warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face B is cut:"
-                    + " the cutter comes down to " + figures.atMost(finished) + ".");
+                    + " keep them below " + figures.atMost(finished) + ".");
             }
         });
         double tallest = judgement.setup().shims().stream().mapToDouble(Shim::height).max().orElse(0);
         if (tallest >= keepBelow) {
-            warnings.add("WARNING: a shim of " + figures.length(tallest) + " stands higher than the cutter comes down,"
-                + " which is " + figures.atMost(keepBelow) + ": do not cut it like this.");
+            warnings.add("WARNING: a shim of " + figures.length(tallest)
+                + " stands in the cutter's way, which must be clear"
+                + " from " + figures.atMost(keepBelow) + " up" + ": do not cut it like this.");
         }
         return warnings;
     }

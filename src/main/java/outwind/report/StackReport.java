@@ -32,6 +32,7 @@ public final class StackReport {
     public static String of(Stack stack, Figures figures, OptionalDouble wanted) {
         StackReport report = new StackReport(stack, figures, wanted);
         report.expectation();
+        report.unpriced();
         report.boards();
         report.totals();
         return report.page.toString();
@@ -40,6 +41,10 @@ public final class StackReport {
     /** What to expect of the stack, in one or two sentences. */
     static String expectation(Stack stack) {
         int count = stack.boards().size();
+        if (stack.deviation() < 0.05) {
+            return "Of " + Figures.count(count, "board", "boards") + " " + Figures.decimals(stack.expected(), 0)
+                + " should make it.";
+        }
         return "Of " + Figures.count(count, "board", "boards") + " about " + Figures.decimals(stack.expected(), 1)
             + " should make it, give or take " + Figures.decimals(2 * stack.deviation(), 1) + ".";
     }
@@ -58,6 +63,15 @@ public final class StackReport {
         stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost)
             + ", cutting included where a shop"
             + " rate was given."));
+    }
+
+    private void unpriced() {
+        List<String> names = stack.boards().stream().filter(board -> board.cost().isEmpty()).map(PricedBoard::name)
+            .toList();
+        if (!names.isEmpty() && names.size() < stack.boards().size()) {
+            page.paragraph("No price is known of " + String.join(", ", names) + ": counted last, and not in any sum of"
+                + " money.");
+        }
     }
 
     private void boards() {
@@ -102,7 +116,7 @@ public final class StackReport {
             List.of("", Figures.decimals(rough / 1e9, 4) + " m³"),
             List.of("finished wood to expect", Figures.decimals(finished / 1e9, 4) + " m³"),
             List.of("finished boards to expect", figures.area(area).replace('\u00a0', ' ')),
-            List.of("waste to expect", Figures.decimals(100 * (1 - finished / rough), 0) + " %"),
+            List.of("waste, failed boards whole", Figures.decimals(100 * (1 - finished / rough), 0) + " %"),
             List.of("cutting", Figures.minutes(boards.stream().mapToDouble(PricedBoard::minutes).sum()))));
     }
 

@@ -10,6 +10,7 @@ import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.Cut;
 import outwind.cutting.Cutter;
+import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBCheck;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.ReferencePlane;
@@ -91,10 +92,12 @@ public final class TextReport {
                 : "Lay the board on the bed with face A up, as it lay when you touched off. Slide these shims in until"
                     + " they just touch; they keep it from rocking and from bending under the cutter:");
             shimTable();
+            sentences.unsureShims().ifPresent(words -> page.item("  ", words));
             page.item("  ", sentences.held());
         }
         page.item(step++ + ".", "Press on each corner. It must not move. Hold the work from the sides, below "
-            + figures.atMost(judgement.cuts().faceA().keepBelow()) + " above the bed.");
+            + figures.atMost(judgement.cuts().faceA().keepBelow()) + " above the bed, which is "
+            + figures.small(CuttingPlan.CLEAR) + " clear of the cutter. If it moves, shim it where it gives.");
         for (String warning : sentences.warnings()) {
             page.item("  ", warning);
         }
@@ -145,7 +148,8 @@ public final class TextReport {
 
     private String highestSpot() {
         int highest = judgement.whole().highestOver(judgement.cuts().faceA().plane());
-        return ", near " + sentences.place(judgement.whole().x()[highest], judgement.whole().y()[highest]);
+        return ", near " + sentences.place(judgement.whole().x()[highest], judgement.whole().y()[highest])
+            + "; try round about there and start from the highest you find";
     }
 
     private String cut(Cut cut, String before) {
@@ -294,7 +298,7 @@ public final class TextReport {
         for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
             rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
                 Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()),
-                    figures.number(cut.keepBelow()),
+                    figures.atMost(cut.keepBelow()).replaceFirst("\u00a0[a-z]+$", "").replace('\u00a0', ' '),
                 figures.number(cut.thicknessLeft())));
         }
         page.line("Cuts (lengths in " + figures.unitInFull() + ", wood in " + figures.volumeUnit() + ")");

@@ -25,6 +25,11 @@ public record FaceDown(RestingPose asTouched, RestingPose turned) {
         return new FaceDown(asTouched, RestingPose.of(whole.turnedOver(width)));
     }
 
+    /** True if it makes no difference worth turning the board over for. */
+    public boolean isAlike() {
+        return asTouched.rocks() == turned.rocks() && Math.abs(asTouched.widest() - turned.widest()) < LOWER;
+    }
+
     /** True if the board would rather be turned over before face A is cut. */
     public boolean isBetterTurned() {
         if (asTouched.rocks() != turned.rocks()) {

@@ -22,7 +22,7 @@ import outwind.flatten.Verdict;
  * @param finishedVolume wood left when both faces are cut (mm³)
  * @param finishedArea   of the part that must clean up (mm²)
  * @param minutes        of cutting, both faces
- * @param cost           of the board and of cutting it; empty if neither price nor shop rate is known
+ * @param cost           of the board, and of cutting it where a shop rate is known; empty without a price
  */
 public record PricedBoard(String name, String file, Verdict verdict, OptionalDouble chance, OptionalDouble target,
                           double low, double median, double high, BoardFeet feet, double roughVolume,

@@ -27,7 +27,7 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
      *
      * @param rough   volume (mm³)
      * @param minutes of cutting
-     * @return the cost to two places; empty if neither its price nor a shop rate is known
+     * @return the cost to two places; empty if its price is not known, for then cutting alone would make it look cheap
      */
     Optional<BigDecimal> costOf(Board board, BoardFeet feet, double rough, double minutes) {
         Optional<BigDecimal> wood = board.price().or(() -> price).map(known -> known.amount().multiply(
@@ -39,10 +39,6 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
             })));
         Optional<BigDecimal> work = shopRate.map(rate -> rate.multiply(BigDecimal.valueOf(minutes))
             .divide(MINUTES_AN_HOUR, 10, RoundingMode.HALF_EVEN));
-        if (wood.isEmpty() && work.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(wood.orElse(BigDecimal.ZERO).add(work.orElse(BigDecimal.ZERO))
-            .setScale(2, RoundingMode.HALF_UP));
+        return wood.map(price -> price.add(work.orElse(BigDecimal.ZERO)).setScale(2, RoundingMode.HALF_UP));
     }
 }

@@ -385,4 +385,22 @@ class CommandLineTest {
         assertTrue(asForetold.out().contains("The board has not moved while face A was cut"), asForetold.out());
         assertTrue(sprung.out().contains("THE BOARD HAS MOVED while face A was cut"), sprung.out());
     }
+
+    // The cutter comes down to 29.7 mm over the bed; clamps stay 3 mm clear of it.
+    @Test
+    void clampsTooNearTheCutterAreWarnedOf() {
+        assertTrue(judge("--no-chart", "--clamp", "27mm", SAMPLE).out()
+            .contains("WARNING: your clamps of 27.0 mm would be met while face A is cut"));
+        assertFalse(judge("--no-chart", "--clamp", "20mm", SAMPLE).out().contains("WARNING"));
+    }
+
+    @Test
+    void aBoardWithoutAPriceStandsLastAndIsNamed() throws IOException {
+        Path priced = write("priced.csv", "# price: 90 per bf\n" + Files.readString(Path.of(SAMPLE)));
+
+        Run run = stack("--no-chart", "--shop-rate", "40", SAMPLE, priced.toString());
+
+        assertTrue(run.out().contains("No price is known of hall table top, left half"), run.out());
+        assertFalse(run.out().contains("All of them cost"), run.out());
+    }
 }
