@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** White paper and the pens for it; pixels from the top left corner. */
 final class Paper {
@@ -44,8 +45,10 @@ final class Paper {
     /** The upper part of the sheet as a PNG image. */
     byte[] png(int height) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image.getSubimage(0, 0, image.getWidth(), Math.min(height, image.getHeight())), "png", out);
+        // In memory all through: the usual stream goes by way of a file.
+        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
+            ImageIO.write(image.getSubimage(0, 0, image.getWidth(), Math.min(height, image.getHeight())), "png",
+                stream);
         } catch (IOException e) {
             throw new IllegalStateException("a picture in memory could not be written to memory", e);
         }
