@@ -150,6 +150,7 @@ public final class JsonReport {
             suspect.put("line", doubt.suspect().reading().line());
             suspect.put("expected", doubt.suspect().expected());
             suspect.put("standardised", doubt.suspect().standardised());
+            doubt.suspect().studentised().ifPresent(t -> suspect.put("studentised", t));
             suspect.put("levelledWithout", doubt.without().median());
         }
     }

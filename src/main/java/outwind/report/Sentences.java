@@ -110,7 +110,8 @@ final class Sentences {
     /** What a woodworker does about a verdict that is not yes. */
     Optional<String> remedy() {
         Verdict verdict = judgement.verdict();
-        if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL) {
+        // Where a touch-off looks wrong, touching it off again comes before any other advice.
+        if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL || !judgement.doubts().isEmpty()) {
             return Optional.empty();
         }
         double safe = judgement.outlook().levelled().low();
@@ -141,7 +142,8 @@ final class Sentences {
             StringBuilder sentence = new StringBuilder("LOOK AGAIN at line " + reading.line() + " of the file: "
                 + figures.fineLength(reading.z()) + " at " + place(reading.x(), reading.y())
                 + ", where the other touch-offs foretell " + figures.fineLength(doubt.suspect().expected())
-                + ". Without it " + range(doubt.without()) + " would come out");
+                + ". That is " + Figures.decimals(Math.abs(doubt.suspect().standardised()), 0) + " times as far off as"
+                + " touching off explains. Without it " + range(doubt.without()) + " would come out");
             judgement.chanceOn(doubt.without()).ifPresent(chance -> sentence.append(", and the answer would be ")
                 .append(Verdict.of(chance).word()));
             boolean aloneOnItsLine = judgement.board().readings().stream()

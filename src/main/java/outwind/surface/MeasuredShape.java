@@ -102,9 +102,11 @@ public final class MeasuredShape implements BoardShape {
             return Optional.empty();
         }
         double bound = SuspectReading.bound(readings.size());
+        TrendFit curved = TrendFit.of(TrendModel.CURVED, overBed, board.length(), board.width());
         return IntStream.range(0, readings.size())
             .mapToObj(i -> new SuspectReading(readings.get(i),
-                foretold.get(i).mean() + readings.get(i).z() - overBed.get(i).z(), foretold.get(i).deviation()))
+                foretold.get(i).mean() + readings.get(i).z() - overBed.get(i).z(), foretold.get(i).deviation(),
+                curved.studentised(i, overBed.get(i).x(), overBed.get(i).y())))
             .filter(suspect -> Math.abs(suspect.standardised()) > bound)
             .max(Comparator.comparingDouble(suspect -> Math.abs(suspect.standardised())));
     }

@@ -1,5 +1,6 @@
 package outwind.surface;
 
+import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import outwind.board.Reading;
 
@@ -12,11 +13,13 @@ import outwind.board.Reading;
  * The bound is shared out over all n readings (Bonferroni), so that noise alone makes any reading of a board suspect
  * in about one board of twenty.
  *
- * @param reading   what was read
- * @param expected  what the other readings foretell there (mm)
- * @param deviation standard deviation of the difference to expect (mm)
+ * @param reading     what was read
+ * @param expected    what the other readings foretell there (mm)
+ * @param deviation   standard deviation of the difference to expect (mm)
+ * @param studentised the same told by the curved fit alone; see {@link TrendFit#studentised}. It is beside the point
+ *                    on a board with a kink, which no curved fit follows, so it is told and does not decide
  */
-public record SuspectReading(Reading reading, double expected, double deviation) {
+public record SuspectReading(Reading reading, double expected, double deviation, OptionalDouble studentised) {
 
     private static final double FALSE_ALARMS = 0.05;
 

@@ -84,6 +84,33 @@ public record TrendFit(TrendModel model, List<Term> terms, List<Term> unseen, Li
         return sum;
     }
 
+    /**
+     * How far a reading lies from the trend through all the others, in units of what is to be expected of it.
+     *
+     * <pre>
+     *   tᵢ = rᵢ / (s₍ᵢ₎·√(1 − hᵢ)),   s₍ᵢ₎² = (RSS − rᵢ²/(1 − hᵢ)) / (n − p − 1),   hᵢ = fᵢᵀ (XᵀX)⁻¹ fᵢ
+     * </pre>
+     * Externally studentised residual: R. D. Cook and S. Weisberg, Residuals and Influence in Regression, Chapman and
+     * Hall 1982, section 2.2.1.
+     *
+     * @param i number of the reading that was fitted
+     * @param x its place (mm); likewise {@code y}
+     * @return tᵢ, t distributed with n − p − 1 degrees of freedom; empty where the others leave none, or fit exactly
+     */
+    public OptionalDouble studentised(int i, double x, double y) {
+        double leverage = 0;
+        for (int j = 0; j < terms.size(); j++) {
+            for (int k = 0; k < terms.size(); k++) {
+                leverage += terms.get(j).at(x, y) * fit.unscaledCovariance()[j][k] * terms.get(k).at(x, y);
+            }
+        }
+        double residual = fit.residuals()[i];
+        int left = fit.degreesOfFreedom() - 1;
+        double others = (fit.residualSumOfSquares() - residual * residual / (1 - leverage)) / left;
+        return left < 1 || !(others > 0) || leverage >= 1 ? OptionalDouble.empty()
+            : OptionalDouble.of(residual / Math.sqrt(others * (1 - leverage)));
+    }
+
     /** Coefficient of a term on raw x and y; empty if the readings cannot see it. */
     public OptionalDouble coefficient(Term term) {
         int j = terms.indexOf(term);

@@ -130,4 +130,36 @@ class FitsTest {
         assertEquals(0.2, twist.standardError().orElseThrow(), 1e-12);
         assertTrue(twist.isReal());
     }
+
+    // Identity: the studentised residual is the reading less what the fit of all others foretells, over the standard
+    // error of that difference, s₍ᵢ₎·√(1 + f'(X'X)⁻¹f).
+    @Test
+    void studentisedResidualIsThatOfTheOtherReadings() {
+        SplittableRandom random = new SplittableRandom(20260202);
+        Board board = ShapeOf.board().read(4, 3, (x, y) -> 0.001 * x + random.nextGaussian(0, 0.1));
+        TrendFit all = Fits.of(board).plane();
+
+        for (int i = 0; i < 12; i++) {
+            var left = board.readings().get(i);
+            TrendFit rest = Fits.of(board.without(left)).plane();
+            double[] f = {1, left.x(), left.y()};
+            double spread = 1;
+            for (int j = 0; j < 3; j++) {
+                for (int k = 0; k < 3; k++) {
+                    spread += f[j] * rest.fit().unscaledCovariance()[j][k] * f[k];
+                }
+            }
+            double expected = (left.z() - rest.at(left.x(), left.y()))
+                / (rest.fit().residualStandardDeviation().orElseThrow() * Math.sqrt(spread));
+
+            assertEquals(expected, all.studentised(i, left.x(), left.y()).orElseThrow(), 1e-9 * (1 + Math.abs(expected)));
+        }
+    }
+
+    @Test
+    void aFitWithoutASpareReadingHasNoStudentisedResidual() {
+        TrendFit plane = Fits.of(ShapeOf.board().read(2, 2, ShapeOf.board().twist(1))).plane();
+
+        assertTrue(plane.studentised(0, 0, 0).isEmpty());
+    }
 }
