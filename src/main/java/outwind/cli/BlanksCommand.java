@@ -2,28 +2,24 @@ package outwind.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import outwind.board.BadBoardFile;
 import outwind.board.BillFile;
 import outwind.board.Board;
 import outwind.board.BoardFile;
-import outwind.board.Given;
-import outwind.board.Units;
 import outwind.report.BlankChart;
 import outwind.report.BlankJson;
 import outwind.report.BlankReport;
 import outwind.report.Figures;
-import outwind.report.Reports;
 import outwind.stock.BlankPlan;
 import outwind.stock.LengthsPlan;
 import outwind.stock.Request;
 import outwind.stock.Saw;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -33,8 +29,7 @@ import picocli.CommandLine.Spec;
 /** Plans how to cut one board into blanks, and writes report, plan and JSON. */
 @Command(name = "blanks", mixinStandardHelpOptions = true, sortOptions = false,
     description = "Cut a board into the blanks of a cutting bill, each judged by its own thickness; without a"
-        + " bill, into"
-        + " lengths that make the target.",
+        + " bill, into lengths that make the target.",
     footer = {"", "Lengths take a unit (20mm, 13/16in) or else the board's own.", "",
         "Example: outwind blanks hall-table.csv --bill small-table.csv"})
 final class BlanksCommand implements Callable<Integer> {
@@ -48,10 +43,6 @@ final class BlanksCommand implements Callable<Integer> {
     @Option(names = "--bill", paramLabel = "BILL",
         description = "Cutting bill: name, length, width, thickness, quantity, perhaps value and any grain.")
     private Path bill;
-
-    @Option(names = "--target", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Thickness wanted where there is no bill; goes before the file's own.")
-    private LengthOption target;
 
     @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class, defaultValue = "95%",
         description = "Chance of its thickness from which on a blank counts (default: ${DEFAULT-VALUE}).")
@@ -69,34 +60,17 @@ final class BlanksCommand implements Callable<Integer> {
         description = "How finely places for blanks are tried (usually 5 mm).")
     private LengthOption raster;
 
-    @Option(names = "--skim", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Least depth to come off each rough face (usually 0.3 mm).")
-    private LengthOption skim;
+    @Mixin
+    private BoardOptions options;
 
-    @Option(names = "--units", paramLabel = "mm|in", converter = UnitsConverter.class,
-        description = "Unit of files that do not name one, and of the report.")
-    private Units units;
-
-    @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1",
-        description = "Seed of the possible boards that are tried (default: ${DEFAULT-VALUE}).")
-    private long seed;
-
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports",
-        description = "Folder for the reports (default: ${DEFAULT-VALUE}).")
-    private Path out;
-
-    @Option(names = "--json", description = "Write a JSON file beside the report.")
-    private boolean json;
-
-    @Option(names = "--no-chart", description = "Write no plan.")
-    private boolean noChart;
+    @Mixin
+    private OutputOptions output;
 
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            Board board = asAsked(BoardFile.read(file,
-                new Given(Optional.ofNullable(units), Optional.empty(), Optional.empty(), Optional.empty())));
+            Board board = options.asAsked(BoardFile.read(file, options.given()));
             if (bill == null) {
                 cutToLength(board);
             } else {
@@ -107,23 +81,20 @@ final class BlanksCommand implements Callable<Integer> {
             err.println(e.getMessage());
         } catch (BadInput e) {
             err.println(file + ": " + e.getMessage());
-        } catch (NoSuchFileException e) {
-            err.println("there is no file of this name: " + e.getFile());
-        } catch (AccessDeniedException e) {
-            err.println("no permission to read or write " + e.getFile());
         } catch (IOException e) {
-            err.println(Optional.ofNullable(e.getMessage()).orElse(file + ": it cannot be read or written"));
+            err.println(FileTrouble.inWords(e));
         }
         return 1;
     }
 
     private void cutToBill(Board board) throws IOException, BadBoardFile {
-        if (target != null) {
+        if (options.hasTarget()) {
             throw new ParameterException(spec.commandLine(),
                 "--target goes without --bill: a cutting bill states the thickness of each blank");
         }
-        var wanted = BillFile.read(bill, Optional.ofNullable(units).orElse(board.units()));
-        BlankPlan plan = asked(() -> BlankPlan.of(board, wanted, saw(board), sure, Request.usual(board).skim(), seed));
+        var wanted = BillFile.read(bill, options.unitsFor(board));
+        BlankPlan plan = asked(() -> BlankPlan.of(board, wanted, saw(board), sure, Request.usual(board).skim(),
+            options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
     }
@@ -133,57 +104,34 @@ final class BlanksCommand implements Callable<Integer> {
             throw new BadInput("there is neither a cutting bill nor a target: give --bill, or --target and a"
                 + " thickness");
         }
-        LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw(board), sure, Request.usual(board).skim(), seed));
+        LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw(board), sure, Request.usual(board).skim(),
+            options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
     }
 
     /** A plan; what the command line asks for in vain is told as such. */
-    private <T> T asked(PlanMaker<T> maker) {
+    private <T> T asked(Supplier<T> maker) {
         try {
-            return maker.plan();
+            return maker.get();
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }
     }
 
-    private interface PlanMaker<T> {
-        T plan();
-    }
-
-    private interface Sheet<T> {
-        T drawn();
-    }
-
-    private void write(String text, Sheet<byte[]> chart, Sheet<String> script) throws IOException {
-        PrintWriter terminal = spec.commandLine().getOut();
-        Reports reports = new Reports(out, bill == null ? List.of(file) : List.of(file, bill));
-        String name = name();
-        terminal.println(text);
-        terminal.println("Written: " + reports.write(name + ".txt", text));
-        if (!noChart) {
-            terminal.println("Written: " + reports.write(name + ".png", chart.drawn()));
-        }
-        if (json) {
-            terminal.println("Written: " + reports.write(name + ".json", script.drawn()));
-        }
+    private void write(String text, Supplier<byte[]> chart, Supplier<String> script) throws IOException {
+        output.write(spec.commandLine().getOut(), output.reports(bill == null ? List.of(file) : List.of(file, bill)),
+            name(), text, chart, script);
     }
 
     private Figures figures(Board board) {
-        return new Figures(Optional.ofNullable(units).orElse(board.units()));
+        return new Figures(options.unitsFor(board));
     }
 
     private String name() {
         String whole = file.getFileName().toString();
         int dot = whole.lastIndexOf('.');
         return (dot > 0 ? whole.substring(0, dot) : whole) + "-blanks";
-    }
-
-    private Board asAsked(Board board) {
-        return asked(() -> {
-            Board asked = target == null ? board : board.withTarget(target.in(board.units()));
-            return skim == null ? asked : asked.withSkim(skim.in(board.units()));
-        });
     }
 
     private Saw saw(Board board) {

@@ -53,6 +53,12 @@ final class JudgeCommand implements Callable<Integer> {
     @Mixin
     private BoardOptions options;
 
+    @Mixin
+    private MachineOptions machine;
+
+    @Mixin
+    private OutputOptions output;
+
     @Option(names = "--face-b", paramLabel = "FILE", description = "Readings on face B, in a board file of their own;"
         + " it or the first file says how the board was turned.")
     private Path faceB;
@@ -65,22 +71,12 @@ final class JudgeCommand implements Callable<Integer> {
         + " this line of the file, or at this place (600x106); may be given more than once.")
     private List<String> leftOut = List.of();
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports",
-        description = "Folder for the reports (default: ${DEFAULT-VALUE}).")
-    private Path out;
-
-    @Option(names = "--json", description = "Write a JSON file beside each report.")
-    private boolean json;
-
-    @Option(names = "--no-chart", description = "Write no chart.")
-    private boolean noChart;
-
     @Override
     public Integer call() {
-        Reports reports = new Reports(out, Stream.concat(files.stream(), Stream.of(faceB, beforeCut)
+        Reports reports = output.reports(Stream.concat(files.stream(), Stream.of(faceB, beforeCut)
             .filter(Objects::nonNull)).toList());
         Set<String> names = new HashSet<>();
-        if (!noChart) {
+        if (output.charts()) {
             CompletableFuture.runAsync(Chart::getReady);
         }
         boolean allAnswered = true;
@@ -96,7 +92,7 @@ final class JudgeCommand implements Callable<Integer> {
             Board read = BoardFile.read(file, options.given());
             // Once face A is cut the board lies on it, and it is flat.
             Board board = options.asAsked(without(withFaceB(beforeCut == null ? read : read.onFlatUnderside())));
-            Judgement judgement = sinceFaceA(Judgement.of(board, options.request(board)));
+            Judgement judgement = sinceFaceA(Judgement.of(board, machine.request(board, options.seed())));
             write(judgement, reports, freeName(file, names));
             return true;
         } catch (BadBoardFile e) {
@@ -112,21 +108,14 @@ final class JudgeCommand implements Callable<Integer> {
     private void write(Judgement judgement, Reports reports, String name) throws IOException {
         PrintWriter terminal = spec.commandLine().getOut();
         Figures figures = new Figures(options.unitsFor(judgement.board()));
-        boolean sheet = !noChart && judgement.cuts().leavesWood();
+        boolean sheet = output.charts() && judgement.cuts().leavesWood();
         // Drawn beside each other and beside the text: most of a short run is getting these ready.
-        var chart = noChart ? null : CompletableFuture.supplyAsync(() -> Chart.png(judgement, figures));
+        var chart = output.charts() ? CompletableFuture.supplyAsync(() -> Chart.png(judgement, figures)) : null;
         var setup = sheet ? CompletableFuture.supplyAsync(() -> SetupSheet.png(judgement, figures)) : null;
-        String text = TextReport.of(judgement, figures);
-        terminal.println(text);
-        terminal.println("Written: " + reports.write(name + ".txt", text));
-        if (chart != null) {
-            terminal.println("Written: " + reports.write(name + ".png", chart.join()));
-        }
+        output.write(terminal, reports, name, TextReport.of(judgement, figures), () -> chart.join(),
+            () -> JsonReport.of(judgement));
         if (setup != null) {
             terminal.println("Written: " + reports.write(name + "-setup.png", setup.join()));
-        }
-        if (json) {
-            terminal.println("Written: " + reports.write(name + ".json", JsonReport.of(judgement)));
         }
     }
 
@@ -139,7 +128,7 @@ final class JudgeCommand implements Callable<Integer> {
             throw new BadInput("the board is of another size in " + beforeCut
                 + "; it keeps its length and width while it is cut");
         }
-        return judgement.since(Judgement.of(before, options.request(before)));
+        return judgement.since(Judgement.of(before, machine.request(before, options.seed())));
     }
 
     private Board withFaceB(Board board) throws IOException, BadBoardFile, BadInput {

@@ -53,6 +53,12 @@ final class StackCommand implements Callable<Integer> {
     @Mixin
     private BoardOptions options;
 
+    @Mixin
+    private MachineOptions machine;
+
+    @Mixin
+    private OutputOptions output;
+
     @Option(names = "--price", paramLabel = "PRICE", converter = PriceConverter.class,
         description = "Price of boards whose file states none: \"9.50 per bf\", \"1400 EUR per m3\", \"38 per board\".")
     private Price price;
@@ -64,16 +70,6 @@ final class StackCommand implements Callable<Integer> {
     @Option(names = "--want", paramLabel = "AREA", converter = AreaConverter.class,
         description = "Finished area wanted, as 3m2 or 30ft2: how many boards to buy for it.")
     private Double wanted;
-
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports",
-        description = "Folder for the reports (default: ${DEFAULT-VALUE}).")
-    private Path out;
-
-    @Option(names = "--json", description = "Write a JSON file beside the report.")
-    private boolean json;
-
-    @Option(names = "--no-chart", description = "Write no chart.")
-    private boolean noChart;
 
     /** A board priced, or why it could not be. */
     private record Outcome(Optional<PricedBoard> priced, Optional<Units> units, String currency, String trouble) { }
@@ -120,19 +116,12 @@ final class StackCommand implements Callable<Integer> {
 
     private boolean write(Stack stack, Figures figures, List<Path> inputs) {
         PrintWriter terminal = spec.commandLine().getOut();
-        Reports reports = new Reports(out, inputs);
-        String text = StackReport.of(stack, figures, wanted == null ? OptionalDouble.empty()
-            : OptionalDouble.of(wanted));
-        terminal.println(text);
+        Reports reports = output.reports(inputs);
+        OptionalDouble area = wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
         try {
-            terminal.println("Written: " + reports.write("stack.txt", text));
+            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area),
+                () -> StackChart.png(stack, figures), () -> JsonReport.of(stack));
             terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
-            if (!noChart) {
-                terminal.println("Written: " + reports.write("stack.png", StackChart.png(stack, figures)));
-            }
-            if (json) {
-                terminal.println("Written: " + reports.write("stack.json", JsonReport.of(stack)));
-            }
             return true;
         } catch (IOException e) {
             spec.commandLine().getErr().println(FileTrouble.inWords(e));
@@ -175,7 +164,8 @@ final class StackCommand implements Callable<Integer> {
     private Outcome price(Path file, Rates rates) {
         try {
             Board board = options.asAsked(BoardFile.read(file, options.given()));
-            return new Outcome(Optional.of(PricedBoard.of(board, options.request(board), file.toString(), rates)),
+            return new Outcome(Optional.of(PricedBoard.of(board, machine.request(board, options.seed()),
+                file.toString(), rates)),
                 Optional.of(options.unitsFor(board)), rates.currencyOf(board), "");
         } catch (BadBoardFile e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", e.getMessage());

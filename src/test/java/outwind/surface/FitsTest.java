@@ -152,7 +152,8 @@ class FitsTest {
             double expected = (left.z() - rest.at(left.x(), left.y()))
                 / (rest.fit().residualStandardDeviation().orElseThrow() * Math.sqrt(spread));
 
-            assertEquals(expected, all.studentised(i, left.x(), left.y()).orElseThrow(), 1e-9 * (1 + Math.abs(expected)));
+            assertEquals(expected, all.studentised(i, left.x(), left.y()).orElseThrow(), 1e-9 * (1
+                + Math.abs(expected)));
         }
     }
 
