@@ -19,4 +19,14 @@ public enum Turned {
                 "Write along if the ends stayed where they were, end over end if they changed places.");
         };
     }
+
+    /** Where a place {@code x} along face B lies along face A, on a board of this length (mm). */
+    public double alongFaceA(double x, double length) {
+        return this == ALONG ? x : length - x;
+    }
+
+    /** Where a place {@code y} across face B lies across face A, on a board of this width (mm). */
+    public double acrossFaceA(double y, double width) {
+        return this == ALONG ? width - y : y;
+    }
 }

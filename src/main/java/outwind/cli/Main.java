@@ -34,7 +34,6 @@ public final class Main implements Runnable {
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        commandLine.setCaseInsensitiveEnumValuesAllowed(true);
         int code = commandLine.execute(args);
         out.flush();
         err.flush();

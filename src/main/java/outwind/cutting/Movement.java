@@ -41,10 +41,10 @@ public record Movement(Warp change, double greatest, double tolerance, int readi
      * @param after  face B touched off as the face, with the board lying on its new face A
      */
     public static Movement between(MeasuredShape shape, CuttingPlan cuts, Board before, Board after) {
-        boolean along = after.turned().or(before::turned).orElse(Turned.ALONG) == Turned.ALONG;
+        Turned turned = after.turned().or(before::turned).orElse(Turned.ALONG);
         List<Reading> differences = after.readingsOf(Face.A).stream().map(reading -> {
-            double x = along ? reading.x() : before.length() - reading.x();
-            double y = along ? before.width() - reading.y() : reading.y();
+            double x = turned.alongFaceA(reading.x(), before.length());
+            double y = turned.acrossFaceA(reading.y(), before.width());
             return reading.withHeight(reading.z() - (cuts.faceA().plane().at(x, y) - shape.undersideAt(x, y)));
         }).toList();
         Board difference = after.withReadings(differences);
@@ -52,8 +52,8 @@ public record Movement(Warp change, double greatest, double tolerance, int readi
         double greatest = differences.stream()
             .mapToDouble(reading -> Math.abs(reading.z() - fits.plane().at(reading.x(), reading.y()))).max().orElse(0);
         double deviation = differences.stream().mapToDouble(reading -> shape.topDeviationAt(
-            along ? reading.x() : before.length() - reading.x(),
-            along ? before.width() - reading.y() : reading.y())).max().orElse(0);
+            turned.alongFaceA(reading.x(), before.length()),
+            turned.acrossFaceA(reading.y(), before.width()))).max().orElse(0);
         return new Movement(Warp.of(difference, fits), greatest,
             DEVIATIONS * Math.hypot(shape.noise().deviation(), deviation), differences.size());
     }

@@ -2,8 +2,6 @@ package outwind.report;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +36,6 @@ public final class BlankChart {
 
     private static final BasicStroke OUTLINE = new BasicStroke(2.5f);
     private static final BasicStroke THIN = new BasicStroke(1.5f);
-    private static final BasicStroke HALO = new BasicStroke(5);
 
     /** Offcuts, and the kinds of blanks in turn: pale, so that ink is read on them. */
     private static final Color OFFCUT = new Color(0xef, 0xec, 0xe7);
@@ -82,9 +79,9 @@ public final class BlankChart {
     }
 
     private int board(Frame frame) {
-        fill(box(frame, Region.whole(sheet.board())), OFFCUT);
+        fill(frame.box(Region.whole(sheet.board())), OFFCUT);
         List<Blank> blanks = sheet.layout().blanks();
-        blanks.forEach(blank -> fill(box(frame, blank.region()), kind(blank)));
+        blanks.forEach(blank -> fill(frame.box(blank.region()), kind(blank)));
         List<SawCut> cuts = sheet.layout().cuts();
         for (int i = 0; i < cuts.size(); i++) {
             kerf(frame, cuts.get(i));
@@ -92,21 +89,16 @@ public final class BlankChart {
                 number(frame, cuts.get(i), i + 1);
             }
         }
-        blanks.forEach(blank -> outline(box(frame, blank.region()), THIN));
+        blanks.forEach(blank -> outline(frame.box(blank.region()), THIN));
         sheet.board().defects().forEach(defect -> defect(frame, defect));
-        outline(box(frame, Region.whole(sheet.board())), OUTLINE);
+        outline(frame.box(Region.whole(sheet.board())), OUTLINE);
         for (int i = 0; i < blanks.size(); i++) {
-            label(box(frame, blanks.get(i).region()), i + 1, blanks.get(i));
+            label(frame.box(blanks.get(i).region()), i + 1, blanks.get(i));
         }
         Axis axis = new Axis(paper, figures);
         axis.leftOf(frame, sheet.board().width(), frame.left() - 14);
         paper.fromRight("y across", Type.NOTE, Paper.SOFT_INK, frame.left() - 14.0, frame.top() - 28.0);
         return axis.below(frame, sheet.board().length(), frame.bottom() + 14, "x along the grain, " + figures.unit());
-    }
-
-    private static Rectangle2D box(Frame frame, Region region) {
-        return new Rectangle2D.Double(frame.px(region.x1()), frame.py(region.y2()),
-            frame.px(region.x2()) - frame.px(region.x1()), frame.py(region.y1()) - frame.py(region.y2()));
     }
 
     private static Color kind(Blank blank) {
@@ -126,7 +118,7 @@ public final class BlankChart {
 
     private void kerf(Frame frame, SawCut cut) {
         Region within = cut.within();
-        Rectangle2D box = box(frame, cut.crosscut()
+        Rectangle2D box = frame.box(cut.crosscut()
             ? new Region(cut.from(), within.y1(), cut.to(), within.y2())
             : new Region(within.x1(), cut.from(), within.x2(), cut.to()));
         double width = Math.max(cut.crosscut() ? THINNEST : 0, box.getWidth());
@@ -148,19 +140,8 @@ public final class BlankChart {
     }
 
     private void defect(Frame frame, Defect defect) {
-        Rectangle2D box = box(frame, new Region(defect.x1(), defect.y1(), defect.x2(), defect.y2()));
-        paper.pen().setColor(Color.WHITE);
-        paper.pen().setStroke(HALO);
-        paper.pen().draw(box);
-        cross(paper.pen(), box);
-    }
-
-    private static void cross(Graphics2D pen, Rectangle2D box) {
-        pen.setColor(Paper.INK);
-        pen.setStroke(new BasicStroke(2));
-        pen.draw(box);
-        pen.draw(new Line2D.Double(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
-        pen.draw(new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMinY()));
+        Rectangle2D box = frame.box(new Region(defect.x1(), defect.y1(), defect.x2(), defect.y2()));
+        paper.defect(box);
     }
 
     /** Number, name and thickness, as much of it as the blank has room for; the list below has the rest. */
@@ -197,7 +178,7 @@ public final class BlankChart {
                 + " the board are those of the cuts right through it");
         }
         if (!sheet.board().defects().isEmpty()) {
-            key.add((pen, x, y) -> cross(pen, new Rectangle2D.Double(x - 12, y - 9, 24, 18)),
+            key.add((pen, x, y) -> Paper.crossed(pen, new Rectangle2D.Double(x - 12, y - 9, 24, 18)),
                 "defect, cut around");
         }
         key.add((pen, x, y) -> {

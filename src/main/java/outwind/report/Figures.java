@@ -41,14 +41,24 @@ public record Figures(Units units) {
 
     /** A length that is not to be taken for more than it is (mm): rounded down, with its unit. */
     public String atMost(double mm) {
+        return length(roundedDown(mm));
+    }
+
+    /** The next lower length (mm) that {@link #number} tells. */
+    double roundedDown(double mm) {
         double step = units == Units.INCHES ? INCH / 64 : 0.1;
         // What lies on a step but for rounding stays on it.
-        return length(Math.floor(mm / step + 1e-6) * step);
+        return Math.floor(mm / step + 1e-6) * step;
     }
 
     /** A place on the board (mm): whole mm, or 1/8 in. */
     public String place(double mm) {
         return units == Units.INCHES ? fraction(mm / INCH, 8) : decimals(mm, 0);
+    }
+
+    /** {@link #place} with its unit. */
+    public String placeLength(double mm) {
+        return place(mm).replace(' ', HARD_SPACE) + HARD_SPACE + unit();
     }
 
     /** A place as it would be typed back (mm): decimals without a unit. */

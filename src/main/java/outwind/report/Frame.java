@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.XYStyler;
+import outwind.surface.Region;
 
 /**
  * A rectangle of the sheet and the lengths that it shows: one to the right, one up.
@@ -52,6 +53,12 @@ record Frame(int left, int top, int width, int height, double x1, double x2, dou
     /** Where a length lies on the sheet (px from the top). */
     double py(double y) {
         return bottom() - (y - y1) * scaleY();
+    }
+
+    /** The rectangle between two corners (mm) on the sheet (px). */
+    Rectangle2D box(Region region) {
+        return new Rectangle2D.Double(px(region.x1()), py(region.y2()), px(region.x2()) - px(region.x1()),
+            py(region.y1()) - py(region.y2()));
     }
 
     /** True if a mm is as long upwards as to the right. */

@@ -29,6 +29,8 @@ final class Paper {
 
     private static final int PLATE_PADDING = 4;
 
+    private static final BasicStroke HALO = new BasicStroke(5);
+
     private final BufferedImage image;
     private final Graphics2D pen;
 
@@ -74,6 +76,23 @@ final class Paper {
         pen.setColor(INK);
         pen.setStroke(new BasicStroke(stroke));
         pen.draw(new Rectangle2D.Double(left, top, width, height));
+    }
+
+    /** Wood of no use: a crossed box, white round it so that it stands out on light and dark alike. */
+    void defect(Rectangle2D box) {
+        pen.setColor(WHITE);
+        pen.setStroke(HALO);
+        pen.draw(box);
+        crossed(pen, box);
+    }
+
+    /** A crossed box, as in a key. */
+    static void crossed(Graphics2D pen, Rectangle2D box) {
+        pen.setColor(INK);
+        pen.setStroke(new BasicStroke(2));
+        pen.draw(box);
+        pen.draw(new Line2D.Double(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
+        pen.draw(new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMinY()));
     }
 
     int width(String text, Type type) {

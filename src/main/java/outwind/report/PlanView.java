@@ -111,7 +111,7 @@ final class PlanView {
         pen.drawImage(map.painted(frame.width(), frame.height(), scale), frame.left(), frame.top(), null);
         trim();
         board.defects().forEach(this::defect);
-        outlined(box(0, 0, board.length(), board.width()), OUTLINE, Paper.INK);
+        outlined(frame.box(Region.whole(board)), OUTLINE, Paper.INK);
         marks();
         Axis axis = new Axis(paper, figures);
         axis.leftOf(frame, board.width(), frame.left() - AXIS_GAP);
@@ -137,11 +137,6 @@ final class PlanView {
         return frame.left() - AXIS_GAP - 26.0;
     }
 
-    private Rectangle2D box(double x1, double y1, double x2, double y2) {
-        return new Rectangle2D.Double(frame.px(x1), frame.py(y2), frame.px(x2) - frame.px(x1),
-            frame.py(y1) - frame.py(y2));
-    }
-
     private void outlined(Rectangle2D box, BasicStroke stroke, Color colour) {
         paper.pen().setColor(colour);
         paper.pen().setStroke(stroke);
@@ -151,24 +146,15 @@ final class PlanView {
     private void trim() {
         if (!board.trim().equals(Trim.NONE)) {
             Region kept = Region.kept(board);
-            Rectangle2D box = box(kept.x1(), kept.y1(), kept.x2(), kept.y2());
+            Rectangle2D box = frame.box(kept);
             outlined(box, HALO, Color.WHITE);
             outlined(box, DASHES, Paper.INK);
         }
     }
 
     private void defect(Defect defect) {
-        Rectangle2D box = box(defect.x1(), defect.y1(), defect.x2(), defect.y2());
-        outlined(box, HALO, Color.WHITE);
-        cross(paper.pen(), box);
-    }
-
-    private static void cross(Graphics2D pen, Rectangle2D box) {
-        pen.setColor(Paper.INK);
-        pen.setStroke(new BasicStroke(2));
-        pen.draw(box);
-        pen.draw(new Line2D.Double(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
-        pen.draw(new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMinY()));
+        Rectangle2D box = frame.box(new Region(defect.x1(), defect.y1(), defect.x2(), defect.y2()));
+        paper.defect(box);
     }
 
     private void marks() {
@@ -205,7 +191,7 @@ final class PlanView {
 
     /** The shims that can be made; a gap that rounds to nothing needs none. */
     private List<Shim> shims() {
-        return judgement.setup().shims().stream().filter(shim -> Support.isMakeable(shim, figures)).toList();
+        return Support.makeable(judgement.setup(), figures);
     }
 
     /** Places to touch off next; none where the answer no longer hangs on them. */
@@ -337,7 +323,7 @@ final class PlanView {
             }, "trimmed off later, need not clean up");
         }
         if (!board.defects().isEmpty()) {
-            key.add((pen, x, y) -> cross(pen, new Rectangle2D.Double(x - 18, y - 9, 36, 18)), "defect");
+            key.add((pen, x, y) -> Paper.crossed(pen, new Rectangle2D.Double(x - 18, y - 9, 36, 18)), "defect");
         }
         if (map.hasGuesses()) {
             key.add((pen, x, y) -> DepthMap.paintGuess(pen, (int) x - 20, (int) y - 9, 40, 18),

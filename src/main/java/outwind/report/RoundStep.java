@@ -11,7 +11,7 @@ import outwind.board.Units;
  */
 record RoundStep(Units units, double finest) {
 
-    private static final double INCH = 25.4;
+    private static final double INCH = Units.INCHES.toMillimetres(1);
 
     private static final double[] INCHES = {1.0 / 64, 1.0 / 32, 1.0 / 16, 1.0 / 8, 1.0 / 4, 1.0 / 2, 1, 2, 3, 6, 12,
         24, 48, 96, 192, 384, 768, 1536};

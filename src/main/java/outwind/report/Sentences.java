@@ -115,20 +115,20 @@ final class Sentences {
             return Optional.empty();
         }
         double safe = judgement.outlook().levelled().low();
-        String thinner = safe > 0 ? "Settle for " + figures.atMost(safe)
-            + ", which it makes nineteen times in twenty, or"
-            : "It takes";
-        return Optional.of(judgement.rescue().map(rescue -> (safe > 0 ? thinner : "What saves it is to")
-            + " crosscut it"
-            + " first: " + crosscut(rescue) + " at " + figures.length(judgement.board().target().getAsDouble())
-            + ", the least sure with a chance of " + Figures.chance(rescue.chance()) + ". The command blanks lays out a"
-            + " cutting bill.")
-            .orElse(safe > 0 ? thinner + " find thicker wood: no crosscutting makes it."
-                : "No crosscutting makes it: find thicker wood."));
+        String thinner = "Settle for " + figures.atMost(safe) + ", which it makes nineteen times in twenty, or";
+        Optional<Rescue> rescue = judgement.rescue();
+        if (rescue.isEmpty()) {
+            return Optional.of(safe > 0 ? thinner + " find thicker wood: no crosscutting makes it."
+                : "No crosscutting makes it: find thicker wood.");
+        }
+        return Optional.of((safe > 0 ? thinner : "What saves it is to") + " crosscut it first: "
+            + crosscut(rescue.get()) + " at " + figures.length(judgement.board().target().getAsDouble())
+            + ", the least sure with a chance of " + Figures.chance(rescue.get().chance())
+            + ". The command blanks lays out a cutting bill.");
     }
 
     private String crosscut(Rescue rescue) {
-        String length = figures.place(rescue.length()).replace(' ', '\u00a0') + "\u00a0" + figures.unit();
+        String length = figures.placeLength(rescue.length());
         return rescue.count() == 1 ? "a single length of " + length + ", levelled on its own, finishes"
             : Figures.count(rescue.count(), "length", "lengths") + " of " + length
                 + ", each levelled on its own, finish";
@@ -207,8 +207,7 @@ final class Sentences {
             .map(x -> Math.rint(x / judgement.board().length() * 20)).distinct().count();
         if (judgement.shape().isAveraged()) {
             return Optional.of("So many touch-offs are averaged in cells of an eighteenth of the length and a sixth"
-                + " of the"
-                + " width. A dip or a bump smaller than that is not seen, and the range does not allow for it.");
+                + " of the width. A dip or a bump smaller than that is not seen, and the range does not allow for it.");
         }
         return columns > 3 ? Optional.empty() : Optional.of("These touch-offs stand at "
             + Figures.count((int) columns, "place", "places") + " along the length. Fewer than four cannot tell a kink"
@@ -240,16 +239,15 @@ final class Sentences {
         if (amount.get().standardError().isEmpty()) {
             return name + ": " + size + ", but there are too few touch-offs to say whether that is real.";
         }
-        String error = " (standard error " + figures.fineLength(amount.get().standardError().getAsDouble()) + ")";
         double known = amount.get().standardError().getAsDouble();
-        if (!amount.get().isReal() && Math.abs(value) > 2 * known) {
-            return name + ": likely about " + figures.signed(value) + "\u00a0" + figures.unit() + error
-                + ", but so few touch-offs cannot prove it.";
-        }
+        String error = " (standard error " + figures.fineLength(known) + ")";
         if (amount.get().isReal()) {
             return name + ": real; " + String.format(how, size + " " + (value > 0 ? up : down)) + error + ".";
         }
-        return name + ": lost in the noise, " + figures.signed(value) + "\u00a0" + figures.unit() + error + ".";
+        String signed = figures.signed(value) + "\u00a0" + figures.unit() + error;
+        return Math.abs(value) > 2 * known
+            ? name + ": likely about " + signed + ", but so few touch-offs cannot prove it."
+            : name + ": lost in the noise, " + signed + ".";
     }
 
     private String whyUnseen(String name) {
@@ -299,9 +297,8 @@ final class Sentences {
 
     /** Where shims are known no better than they are thick. */
     Optional<String> unsureShims() {
-        boolean any = judgement.setup().shims().stream().anyMatch(shim ->
-            2 * judgement.shape().topDeviationAt(shim.x(), shim.y()) > shim.height() && Support.isMakeable(shim,
-                figures));
+        boolean any = Support.makeable(judgement.setup(), figures).stream()
+            .anyMatch(shim -> 2 * judgement.shape().topDeviationAt(shim.x(), shim.y()) > shim.height());
         return any ? Optional.of("Where the give or take is as much as the shim, measure the gap with a feeler gauge.")
             : Optional.empty();
     }
@@ -336,10 +333,8 @@ final class Sentences {
         String wood = Stiffness.of(judgement.board().species()).wood().map(name -> "for " + name)
             .orElseGet(() -> "for a soft wood, since " + judgement.board().species()
                 .map(species -> species + " is not in the list").orElse("its species is not stated"));
-        String spans = " By beam theory a span along the edge may be " + figures.place(held.limit().along())
-            + "\u00a0" + figures.unit() + " and an end may overhang " + figures.place(held.limit().overhang())
-                + "\u00a0"
-            + figures.unit() + ", " + wood + ".";
+        String spans = " By beam theory a span along the edge may be " + figures.placeLength(held.limit().along())
+            + " and an end may overhang " + figures.placeLength(held.limit().overhang()) + ", " + wood + ".";
         String force = Figures.decimals(push.force(), 0) + "\u00a0N";
         if (!held.holds()) {
             return "The board is too thin to be held by shims against a push of " + force + ": it gives more than "

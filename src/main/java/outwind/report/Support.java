@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import outwind.board.Board;
+import outwind.setup.Setup;
 import outwind.setup.Shim;
 import outwind.stock.Judgement;
 
@@ -43,8 +44,13 @@ record Support(Shim shim, Where where, OptionalInt number) {
     }
 
     /** False for a gap that rounds to nothing in the figures it would be told in. */
-    static boolean isMakeable(Shim shim, Figures figures) {
+    private static boolean isMakeable(Shim shim, Figures figures) {
         return shim.isNeeded() && !figures.number(shim.height()).equals(figures.number(0));
+    }
+
+    /** The shims of a way of holding the board that can be made. */
+    static List<Shim> makeable(Setup setup, Figures figures) {
+        return setup.shims().stream().filter(shim -> isMakeable(shim, figures)).toList();
     }
 
     private static List<Support> thinned(List<Support> supports, double apart) {

@@ -143,7 +143,7 @@ public final class TextReport {
     }
 
     private List<Shim> makeable() {
-        return judgement.setup().shims().stream().filter(shim -> Support.isMakeable(shim, figures)).toList();
+        return Support.makeable(judgement.setup(), figures);
     }
 
     private String highestSpot() {
@@ -285,7 +285,7 @@ public final class TextReport {
     }
 
     private String inWords(Setup setup) {
-        List<String> shims = setup.shims().stream().filter(shim -> Support.isMakeable(shim, figures))
+        List<String> shims = Support.makeable(setup, figures).stream()
             .map(shim -> figures.number(shim.height()) + " at x\u00a0" + figures.place(shim.x()) + " " + edge(shim.y()))
             .toList();
         return shims.isEmpty() ? "no shims" : Figures.count(shims.size(), "shim", "shims") + " (" + figures.unit()
@@ -298,7 +298,7 @@ public final class TextReport {
         for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
             rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
                 Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()),
-                    figures.atMost(cut.keepBelow()).replaceFirst("\u00a0[a-z]+$", "").replace('\u00a0', ' '),
+                figures.number(figures.roundedDown(cut.keepBelow())),
                 figures.number(cut.thicknessLeft())));
         }
         page.line("Cuts (lengths in " + figures.unitInFull() + ", wood in " + figures.volumeUnit() + ")");

@@ -1,5 +1,7 @@
 package outwind.stock;
 
+import outwind.board.Units;
+
 /**
  * How much wood a rough board counts as, in board feet.
  *
@@ -20,7 +22,7 @@ package outwind.stock;
  */
 public record BoardFeet(double length, double width, double thickness) {
 
-    private static final double INCH = 25.4;
+    private static final double INCH = Units.INCHES.toMillimetres(1);
 
     /** A ruler's play (inches): a board of 12 ft cut by a metric rule counts as 12 ft. */
     private static final double PLAY = 1.0 / 64;

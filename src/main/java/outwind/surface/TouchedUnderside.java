@@ -42,11 +42,11 @@ final class TouchedUnderside implements UndersideShape {
      */
     static TouchedUnderside of(Board board, KrigedField top) {
         List<Reading> readings = board.readingsOf(Face.B);
-        boolean along = board.turned().orElseThrow() == Turned.ALONG;
+        Turned turned = board.turned().orElseThrow();
         double noise = TouchOffNoise.of(board, readings).deviation();
         KrigedField mirrored = KrigedField.of(Observations.of(
-            readings.stream().mapToDouble(r -> along ? r.x() : board.length() - r.x()).toArray(),
-            readings.stream().mapToDouble(r -> along ? board.width() - r.y() : r.y()).toArray(),
+            readings.stream().mapToDouble(r -> turned.alongFaceA(r.x(), board.length())).toArray(),
+            readings.stream().mapToDouble(r -> turned.acrossFaceA(r.y(), board.width())).toArray(),
             readings.stream().mapToDouble(r -> -r.z()).toArray(), noise, board.length(), board.width()),
             TrendModel.CURVED, Prior.FACE, board.length(), board.width());
         return new TouchedUnderside(mirrored, board.calipers(), Scaling.ofBoard(board.length(), board.width()), top);
