@@ -7,7 +7,6 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.flatten.Slab;
 import outwind.numeric.Plane;
-import outwind.setup.Setup;
 import outwind.surface.SampledBoard;
 
 /**
@@ -29,12 +28,12 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
     /**
      * @param board  for its size
      * @param slab   the thickest board there is for the chosen slopes
-     * @param setup  how the board is held for face A
+     * @param bed    under the board as it is held for face A
      * @param whole  the whole board
      * @param kept   the part that must clean up
      * @param wanted thickness to stop at (mm); where the slab is less, that
      */
-    public static CuttingPlan of(Board board, Slab slab, Setup setup, SampledBoard whole, SampledBoard kept,
+    public static CuttingPlan of(Board board, Slab slab, Plane bed, SampledBoard whole, SampledBoard kept,
                                  double wanted, Cutter cutter) {
         double thickness = Math.max(0, Math.min(slab.thickness(), wanted));
         double slack = Math.max(0, slab.thickness() - thickness);
@@ -51,7 +50,7 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
         double removedB = whole.integral(i -> Math.max(0, -whole.undersideAbove(planeB, i)));
         double finished = whole.integral(i -> Math.min(0, whole.topAbove(planeA, i)) + thickness
             - Math.max(0, whole.undersideAbove(planeB, i)));
-        double overBed = planeA.height() - setup.bed().height();
+        double overBed = planeA.height() - bed.height();
         double keepBelowA = Math.max(0, overBed - CLEAR);
         double keepBelowB = Math.max(0, thickness - CLEAR);
         Raster raster = new Raster(cutter, board.length(), board.width());

@@ -30,13 +30,17 @@ public record Setup(Plane bed, Supports held, List<Corner> corners) {
      * @param push   what it has to stand
      */
     public static Setup parallelTo(Plane slopes, Board board, BoardShape shape, SampledBoard whole, Push push) {
-        double lowest = -whole.greatest(i -> -whole.undersideAbove(slopes, i));
-        Plane bed = slopes.raisedBy(lowest);
+        Plane bed = bedUnder(whole, slopes);
         double thinnest = -whole.greatest(i -> whole.underside()[i] - whole.top()[i]);
         // Between two sampled places the underside may dip a hair under all of them.
         Supports held = Supports.of(board.length(), board.width(), thinnest, Stiffness.of(board.species()),
             (x, y) -> Math.max(0, shape.undersideAt(x, y) - bed.at(x, y)), push);
         return new Setup(bed, held, corners(board, shape, bed));
+    }
+
+    /** The bed with given slopes, as high as the underside of the whole board lets it. */
+    public static Plane bedUnder(SampledBoard whole, Plane slopes) {
+        return slopes.raisedBy(-whole.greatest(i -> -whole.undersideAbove(slopes, i)));
     }
 
     /** The support points that need a shim. */

@@ -4,7 +4,11 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import outwind.board.Board;
+import outwind.cutting.CuttingPlan;
+import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
+import outwind.surface.Faces;
+import outwind.surface.SampledBoard;
 
 /**
  * What one board is worth: what goes in, what is likely to come out, and what both cost.
@@ -28,18 +32,20 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
                           double low, double median, double high, BoardFeet feet, double roughVolume,
                           double finishedVolume, double finishedArea, double minutes, Optional<BigDecimal> cost) {
 
-    /** Judges and prices a board; what was drawn and sampled for it is let go. */
+    /** Foretells and prices a board; what was drawn and sampled for it is let go. */
     public static PricedBoard of(Board measured, Request request, String file, Rates rates) {
-        Judgement judged = Judgement.of(measured, request);
-        Board board = judged.board();
-        double rough = judged.whole().integral(i -> judged.whole().top()[i] - judged.whole().underside()[i]);
+        Forecast forecast = Forecast.of(Faces.of(measured), request);
+        Board board = forecast.faces().board();
+        SampledBoard whole = forecast.faces().whole();
+        double rough = whole.integral(i -> whole.top()[i] - whole.underside()[i]);
         double thickness = rough / (board.length() * board.width());
         BoardFeet feet = new BoardFeet(board.length(), board.width(), board.thickness().orElse(thickness));
         double area = (board.length() - 2 * board.trim().along()) * (board.width() - 2 * board.trim().across());
-        double minutes = judged.cuts().faceA().minutes() + judged.cuts().faceB().minutes();
-        var range = judged.outlook().levelled();
-        return new PricedBoard(board.name(), file, judged.verdict(), judged.chance(), board.target(), range.low(),
-            range.median(), range.high(), feet, rough, Math.max(0, judged.cuts().finished()), area, minutes,
+        CuttingPlan cuts = forecast.cuts();
+        double minutes = cuts.faceA().minutes() + cuts.faceB().minutes();
+        ThicknessRange range = forecast.outlook().levelled();
+        return new PricedBoard(board.name(), file, forecast.verdict(), forecast.chance(), board.target(), range.low(),
+            range.median(), range.high(), feet, rough, Math.max(0, cuts.finished()), area, minutes,
             rates.costOf(board, feet, rough, minutes));
     }
 

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.flatten.Slab;
 import outwind.numeric.Plane;
-import outwind.setup.Push;
 import outwind.setup.Setup;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Places;
@@ -28,9 +27,8 @@ class MovementTest {
     private static CuttingPlan cuts() {
         SampledBoard whole = SampledBoard.of(MEASURED, Places.fine(BEFORE, Region.whole(BEFORE)));
         Plane level = new Plane(0, 0, 0);
-        return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.parallelTo(level, BEFORE, MEASURED, whole,
-            Push.USUAL),
-            whole, whole, Double.POSITIVE_INFINITY, Cutter.LIGHT);
+        return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), whole,
+            whole, Double.POSITIVE_INFINITY, Cutter.LIGHT);
     }
 
     /** Face B as it would read, turned along, if it had moved by this since. */

@@ -1,0 +1,109 @@
+package outwind.stock;
+
+import java.util.OptionalDouble;
+import outwind.board.Board;
+import outwind.cutting.CuttingPlan;
+import outwind.flatten.LiftLimit;
+import outwind.flatten.PlaneName;
+import outwind.flatten.Planes;
+import outwind.flatten.Simulation;
+import outwind.flatten.Slab;
+import outwind.flatten.ThicknessRange;
+import outwind.flatten.Verdict;
+import outwind.setup.RestingPose;
+import outwind.setup.Setup;
+import outwind.surface.Faces;
+import outwind.surface.Fits;
+
+/**
+ * What will come out of one board, and along which plane; how to hold it meanwhile is left to {@link Judgement}.
+ *
+ * @param faces   both faces
+ * @param request what was asked for
+ * @param fits    trends of face A
+ * @param pose    how the board lies if nobody holds it
+ * @param limit   how far levelling may lift it
+ * @param outlook finished thickness over the boards that the readings leave possible
+ * @param verdict will it finish at the target
+ * @param planes  the reference planes compared, on the most likely faces
+ */
+public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose, LiftLimit limit, Simulation outlook,
+                       Verdict verdict, Planes planes) {
+
+    /**
+     * Foretells what a board yields, with the target that it states.
+     *
+     * @throws ImpossibleBoard if no board can have given such readings
+     */
+    public static Forecast of(Faces faces, Request request) {
+        requireWood(faces);
+        Board board = faces.board();
+        Fits fits = Fits.of(board);
+        RestingPose pose = RestingPose.of(faces.whole());
+        LiftLimit limit = new LiftLimit(pose.bed(), request.mostLift(), board.length(), board.width());
+        Simulation outlook = Simulation.of(faces.shape(), faces.region(), request.skim(), limit, request.seed());
+        Verdict verdict = verdict(outlook.levelled(), board.target());
+        Verdict lyingVerdict = verdict(outlook.asItLies(), board.target());
+        Planes planes = Planes.compare(faces.whole(), faces.kept(), faces.region(), fits, request.skim(), limit,
+            lyingVerdict == Verdict.YES, lyingVerdict != verdict);
+        return new Forecast(faces, request, fits, pose, limit, outlook, verdict, planes);
+    }
+
+    /** @throws ImpossibleBoard if the faces meet anywhere */
+    static void requireWood(Faces faces) {
+        if (!(faces.thinnest() > 0)) {
+            throw new ImpossibleBoard("somewhere face A would lie below the underside: face A and the bed were not"
+                + " zeroed alike, the thickness is too small for such heights, or the underside is not flat");
+        }
+    }
+
+    private static Verdict verdict(ThicknessRange range, OptionalDouble target) {
+        return target.isPresent() ? Verdict.of(range.chanceOf(target.getAsDouble())) : Verdict.NONE;
+    }
+
+    /** Chance of the target if the board is levelled, 0 to 1; empty if no target was given. */
+    public OptionalDouble chance() {
+        return chanceOn(outlook.levelled());
+    }
+
+    /** Chance of the target in a range, 0 to 1; empty if no target was given. */
+    OptionalDouble chanceOn(ThicknessRange range) {
+        OptionalDouble target = faces.board().target();
+        return target.isPresent() ? OptionalDouble.of(range.chanceOf(target.getAsDouble())) : OptionalDouble.empty();
+    }
+
+    /** True if the board is to be lifted with shims so that the thickest board comes out. */
+    public boolean lifts() {
+        return planes.chosen().name() != PlaneName.AS_IT_LIES;
+    }
+
+    /** Both cuts for the plane that was chosen. */
+    public CuttingPlan cuts() {
+        return lifts() ? cutsLevelled() : cutsAsItLies();
+    }
+
+    /** Both cuts parallel to the bed as the board lay when it was touched off. */
+    CuttingPlan cutsAsItLies() {
+        return cuts(planes.named(PlaneName.AS_IT_LIES).slab(), outlook.asItLies());
+    }
+
+    /** Both cuts for the thickest board. */
+    CuttingPlan cutsLevelled() {
+        return cuts(planes.best().slab(), outlook.levelled());
+    }
+
+    private CuttingPlan cuts(Slab slab, ThicknessRange range) {
+        return CuttingPlan.of(faces.board(), slab, Setup.bedUnder(faces.whole(), slab.faceA()), faces.whole(),
+            faces.kept(), reachable(slab, range), request.cutter());
+    }
+
+    /**
+     * The thickness to cut to: what is wanted if the most likely board bears it, else what is to be expected over all
+     * possible boards, which is less than the most likely one promises: that is smoother than any real one.
+     */
+    private double reachable(Slab slab, ThicknessRange range) {
+        OptionalDouble wanted = request.stopAt().isPresent() ? request.stopAt() : faces.board().target();
+        boolean borne = wanted.isPresent() && wanted.getAsDouble() <= slab.thickness();
+        return borne ? wanted.getAsDouble() : Math.min(slab.thickness(), range.median());
+    }
+}
