@@ -42,7 +42,7 @@ public record Simulation(ThicknessRange asItLies, ThicknessRange levelled, List<
         Places places = Places.grid(region, ALONG, ACROSS);
         List<SampledBoard> boards = shape.draws(places, DRAWS, seed);
         WidestGap program = limit.applyTo(WidestGap.over(places.x(), places.y(), places.x(), places.y()));
-        SampledBoard likely = SampledBoard.of(shape, places);
+        SampledBoard likely = shape.at(places);
         Gap start = program.between(likely.top(), likely.underside());
         Plane level = new Plane(0, 0, 0);
         double[] lying = new double[boards.size()];

@@ -146,25 +146,32 @@ public final class Kriging {
 
     /** Variance of the field at one place, the noise of a further observation not in it; never negative. */
     public double variance(double atX, double atY, double[] trendAt) {
-        return Math.max(0, covariance(new double[] {atX}, new double[] {atY}, new double[][] {trendAt})[0][0]);
+        return Math.max(0, at(new double[] {atX}, new double[] {atY}, new double[][] {trendAt}).variances()[0]);
     }
 
     /**
-     * Covariance of the field at m places.
+     * The field at m places together.
      *
-     * @param atX     places, length m
-     * @param atY     places, length m
+     * @param atX     places, length m; kept, must not change
+     * @param atY     places, length m; kept
      * @param trendAt the trend's terms at each, m × p
-     * @return m × m, symmetric
      */
-    public double[][] covariance(double[] atX, double[] atY, double[][] trendAt) {
+    public KrigedPlaces at(double[] atX, double[] atY, double[][] trendAt) {
         int n = x.length;
         int m = atX.length;
         int p = coefficients.length;
         DMatrixRMaj cross = new DMatrixRMaj(n, m);
+        double[] means = new double[m];
+        for (int j = 0; j < m; j++) {
+            for (int k = 0; k < p; k++) {
+                means[j] += trendAt[j][k] * coefficients[k];
+            }
+        }
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < m; j++) {
-                cross.set(i, j, covariance.between(x[i], y[i], atX[j], atY[j]));
+                double value = covariance.between(x[i], y[i], atX[j], atY[j]);
+                cross.data[i * m + j] = value;
+                means[j] += weights[i] * value;
             }
         }
         TriangularSolver_DDRM.solveL(lower.data, cross.data, n, m);
@@ -177,19 +184,7 @@ public final class Kriging {
             }
         }
         TriangularSolver_DDRM.solveL(trendLower.data, q.data, p, m);
-        double[][] result = new double[m][m];
-        DMatrixRMaj explained = new DMatrixRMaj(m, m);
-        CommonOps_DDRM.multInner(cross, explained);
-        DMatrixRMaj unsure = new DMatrixRMaj(m, m);
-        CommonOps_DDRM.multInner(q, unsure);
-        for (int i = 0; i < m; i++) {
-            for (int j = 0; j <= i; j++) {
-                result[i][j] = covariance.between(atX[i], atY[i], atX[j], atY[j]) - explained.get(i, j)
-                    + unsure.get(i, j);
-                result[j][i] = result[i][j];
-            }
-        }
-        return result;
+        return new KrigedPlaces(covariance, atX, atY, means, cross, q);
     }
 
     /**

@@ -65,7 +65,7 @@ public final class BlankThickness {
         Places places = Places.grid(usable, ALONG, ACROSS);
         return new BlankThickness(Arrays.copyOf(places.x(), ALONG),
             IntStream.range(0, ACROSS).mapToDouble(j -> places.y()[j * ALONG]).toArray(),
-            SampledBoard.of(shape, places), shape.draws(places, DRAWS, seed), skim);
+            shape.at(places), shape.draws(places, DRAWS, seed), skim);
     }
 
     /** Chance that a rectangle finishes at a thickness (mm), 0 to 1. */

@@ -11,6 +11,9 @@ public interface BoardShape {
     /** Height of the underside at ({@code x}, {@code y}); its most likely value. */
     double undersideAt(double x, double y);
 
+    /** Both faces at many places as they most likely are. */
+    SampledBoard at(Places places);
+
     /** Standard deviation of the height of face A at ({@code x}, {@code y}). */
     double topDeviationAt(double x, double y);
 

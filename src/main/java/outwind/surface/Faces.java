@@ -25,9 +25,9 @@ public record Faces(Board measured, Board board, MeasuredShape shape, Region reg
         MeasuredShape shape = MeasuredShape.of(measured);
         Region region = Region.kept(board);
         Region everything = Region.whole(board);
-        SampledBoard whole = SampledBoard.of(shape, Places.fine(board, everything));
+        SampledBoard whole = shape.at(Places.fine(board, everything));
         SampledBoard kept = region.equals(everything) ? whole
-            : SampledBoard.of(shape, Places.fine(board, region));
+            : shape.at(Places.fine(board, region));
         return new Faces(measured, board, shape, region, whole, kept);
     }
 

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
-import org.ejml.dense.row.decomposition.chol.CholeskyDecompositionInner_DDRM;
 import outwind.numeric.Covariance;
+import outwind.numeric.KrigedPlaces;
 import outwind.numeric.Kriging;
 import outwind.numeric.LeastSquares;
+import outwind.numeric.LowRankRoot;
 import outwind.numeric.Matern52;
 
 /**
@@ -36,6 +35,9 @@ final class KrigedField {
      * about a tenth of the weight; with a fiftieth as the bound the accuracy benchmark came out the same.
      */
     private static final double LIGHTEST = 0.1;
+
+    /** Share of the greatest variance that draws may lack at any place: a hundredth of its standard deviation. */
+    private static final double NEGLIGIBLE = 1e-4;
 
     /** Weight as a share of all, or as a logarithm up to a constant. */
     private record Setting(Kriging kriging, double weight) { }
@@ -232,13 +234,11 @@ final class KrigedField {
             // Each setting's share of the draws, rounded so that the shares add up.
             int upTo = setting == settings.get(settings.size() - 1) ? count : (int) Math.round(weight * count);
             if (upTo > done) {
-                double[] mean = new double[m];
-                for (int i = 0; i < m; i++) {
-                    mean[i] = setting.kriging().mean(x[i], y[i], trendAt[i]);
-                }
-                DMatrixRMaj factor = factor(setting.kriging().covariance(x, y, trendAt));
+                KrigedPlaces places = setting.kriging().at(x, y, trendAt);
+                double[] mean = places.means();
+                LowRankRoot root = LowRankRoot.of(places.variances(), places::covariances, NEGLIGIBLE);
                 for (; done < upTo; done++) {
-                    draws[done] = drawn(mean, factor, random);
+                    draws[done] = drawn(mean, root, random);
                 }
             }
         }
@@ -256,37 +256,13 @@ final class KrigedField {
         }
     }
 
-    private static double[] drawn(double[] mean, DMatrixRMaj factor, SplittableRandom random) {
-        int m = mean.length;
-        double[] white = new double[m];
-        for (int i = 0; i < m; i++) {
+    private static double[] drawn(double[] mean, LowRankRoot root, SplittableRandom random) {
+        double[] white = new double[root.rank()];
+        for (int i = 0; i < white.length; i++) {
             white[i] = random.nextGaussian();
         }
         double[] drawn = mean.clone();
-        for (int i = 0; i < m; i++) {
-            double sum = 0;
-            for (int j = 0, at = i * m; j <= i; j++, at++) {
-                sum += factor.data[at] * white[j];
-            }
-            drawn[i] += sum;
-        }
+        root.addTimes(white, drawn);
         return drawn;
-    }
-
-    /** L of C = L·Lᵀ. A hair of variance is added so that rounding does not make a sure place less than sure. */
-    private static DMatrixRMaj factor(double[][] covariance) {
-        DMatrixRMaj matrix = new DMatrixRMaj(covariance);
-        double greatest = CommonOps_DDRM.elementMaxAbs(matrix);
-        for (double hair = 1e-10; hair < 1; hair *= 100) {
-            DMatrixRMaj nudged = matrix.copy();
-            for (int i = 0; i < nudged.numRows; i++) {
-                nudged.add(i, i, hair * greatest + 1e-14);
-            }
-            CholeskyDecompositionInner_DDRM decomposition = new CholeskyDecompositionInner_DDRM(true);
-            if (decomposition.decompose(nudged)) {
-                return decomposition.getT(null);
-            }
-        }
-        throw new IllegalStateException("covariance of " + covariance.length + " places has no square root");
     }
 }

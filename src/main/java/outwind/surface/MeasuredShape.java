@@ -142,6 +142,18 @@ public final class MeasuredShape implements BoardShape {
     }
 
     @Override
+    public SampledBoard at(Places places) {
+        int n = places.size();
+        double[] tops = new double[n];
+        double[] undersides = new double[n];
+        for (int i = 0; i < n; i++) {
+            tops[i] = topAt(places.x()[i], places.y()[i]);
+            undersides[i] = underside.at(places.x()[i], places.y()[i], tops[i]);
+        }
+        return new SampledBoard(places, tops, undersides);
+    }
+
+    @Override
     public double topDeviationAt(double x, double y) {
         return top.deviation(x, y);
     }

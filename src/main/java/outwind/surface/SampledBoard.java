@@ -2,7 +2,6 @@ package outwind.surface;
 
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
-import java.util.stream.IntStream;
 import outwind.numeric.Plane;
 
 /**
@@ -13,14 +12,6 @@ import outwind.numeric.Plane;
  * @param underside height of the underside (mm), length n
  */
 public record SampledBoard(Places places, double[] top, double[] underside) {
-
-    /** The faces as they most likely are. */
-    public static SampledBoard of(BoardShape shape, Places places) {
-        return new SampledBoard(places,
-            IntStream.range(0, places.size()).mapToDouble(k -> shape.topAt(places.x()[k], places.y()[k])).toArray(),
-            IntStream.range(0, places.size()).mapToDouble(k -> shape.undersideAt(places.x()[k], places.y()[k]))
-                .toArray());
-    }
 
     /** The board turned over along its length: what was the underside is on top, and y runs from the other edge. */
     public SampledBoard turnedOver(double width) {

@@ -35,7 +35,7 @@ final class Levelling {
             for (int i = 0; i < boards; i++) {
                 SplittableRandom random = new SplittableRandom(1_000_003L * i + 17 * family.ordinal());
                 Board board = SimulatedBoard.of(family, random).read(5, 3, OptionalDouble.empty(), random);
-                SampledBoard whole = SampledBoard.of(MeasuredShape.of(board),
+                SampledBoard whole = MeasuredShape.of(board).at(
                     Places.fine(board, Region.whole(board)));
                 Slab lying = Slab.of(whole, RestingPose.of(whole).bed(), 0);
                 Gap level = WidestGap.thickestSlab(whole.x(), whole.y(), whole.top(), whole.underside());

@@ -25,7 +25,7 @@ class MovementTest {
     private static final CuttingPlan CUTS = cuts();
 
     private static CuttingPlan cuts() {
-        SampledBoard whole = SampledBoard.of(MEASURED, Places.fine(BEFORE, Region.whole(BEFORE)));
+        SampledBoard whole = MEASURED.at(Places.fine(BEFORE, Region.whole(BEFORE)));
         Plane level = new Plane(0, 0, 0);
         return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), whole,
             whole, Double.POSITIVE_INFINITY, Cutter.LIGHT);

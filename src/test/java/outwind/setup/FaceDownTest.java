@@ -19,7 +19,7 @@ class FaceDownTest {
 
     private static FaceDown lie(DoubleBinaryOperator top) {
         Board board = SHAPE.read(5, 3, top);
-        SampledBoard whole = SampledBoard.of(MeasuredShape.of(board), Places.fine(board, Region.whole(board)));
+        SampledBoard whole = MeasuredShape.of(board).at(Places.fine(board, Region.whole(board)));
         return FaceDown.of(RestingPose.of(whole), whole, 180);
     }
 
@@ -42,7 +42,7 @@ class FaceDownTest {
     @Test
     void turningTheBoardTwiceChangesNothing() {
         Board board = SHAPE.read(5, 3, SHAPE.bow(1));
-        SampledBoard whole = SampledBoard.of(MeasuredShape.of(board), Places.fine(board, Region.whole(board)));
+        SampledBoard whole = MeasuredShape.of(board).at(Places.fine(board, Region.whole(board)));
         SampledBoard twice = whole.turnedOver(180).turnedOver(180);
 
         for (int i = 0; i < whole.size(); i++) {

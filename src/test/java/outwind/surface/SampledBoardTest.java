@@ -13,7 +13,7 @@ import outwind.board.Reading;
 class SampledBoardTest {
 
     private static SampledBoard sample(Board board) {
-        return SampledBoard.of(MeasuredShape.of(board), Places.fine(board, Region.whole(board)));
+        return MeasuredShape.of(board).at(Places.fine(board, Region.whole(board)));
     }
 
     @Test
