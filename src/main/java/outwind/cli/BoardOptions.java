@@ -4,6 +4,8 @@ import java.util.Optional;
 import outwind.board.Board;
 import outwind.board.Given;
 import outwind.board.Units;
+import outwind.setup.Moisture;
+import outwind.stock.Drying;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -39,6 +41,11 @@ final class BoardOptions {
         description = "Rough thickness of the board, for a file that does not say.")
     private LengthOption thickness;
 
+    @Option(names = "--moisture", paramLabel = "FROM:TO", converter = MoistureConverter.class,
+        description = "Moisture of the wood as it was read and as it will be used, in percent, as 18:9: reckons with the"
+            + " board as it will then be, thinner and narrower.")
+    private Moisture moisture;
+
     @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1",
         description = "Seed of the possible boards that are tried (default: ${DEFAULT-VALUE}).")
     private long seed;
@@ -52,11 +59,12 @@ final class BoardOptions {
         return Optional.ofNullable(option).map(LengthOption::text);
     }
 
-    /** The board with the target and skim that were asked for. */
+    /** The board with the target, skim and moisture that were asked for. */
     Board asAsked(Board board) {
         try {
             Board asked = target == null ? board : board.withTarget(target.in(board.units()));
-            return skim == null ? asked : asked.withSkim(skim.in(board.units()));
+            asked = skim == null ? asked : asked.withSkim(skim.in(board.units()));
+            return moisture == null ? asked : Drying.of(asked, moisture);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }

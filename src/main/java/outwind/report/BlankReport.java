@@ -41,6 +41,7 @@ public final class BlankReport {
     private String written() {
         page.line(sheet.board().name());
         page.paragraph(sheet.size());
+        sheet.board().remarks().forEach(page::paragraph);
         page.gap();
         page.paragraph(sheet.headline());
         sheet.details().forEach(page::paragraph);

@@ -54,6 +54,7 @@ public final class TextReport {
     private void title() {
         page.line(board.name());
         page.paragraph(sentences.size());
+        board.remarks().forEach(page::paragraph);
         page.gap();
     }
 
@@ -183,9 +184,6 @@ public final class TextReport {
             page.paragraph(sentence);
         }
         page.paragraph(sentences.resting());
-        for (String remark : board.remarks()) {
-            page.paragraph(remark);
-        }
         sentences.preferred().forEach(page::paragraph);
         List<String> unused = sentences.notUsed();
         if (!unused.isEmpty()) {

@@ -10,10 +10,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The woods whose stiffness is on record, found by the names people use; sources stand in the table itself. */
+/** The woods whose stiffness and shrinkage are on record, found by the names people use; sources stand in the table itself. */
 final class SpeciesTable {
 
     /** Water in wood at 12 % moisture, which gravity on ovendry weight leaves out. */
@@ -30,16 +31,24 @@ final class SpeciesTable {
      * @param kinds words that alone tell what wood it may be: oak, quercus
      * @param words every word of its names
      */
-    private record Row(Set<String> kinds, Set<String> words, Stiffness stiffness) { }
+    record Row(Set<String> kinds, Set<String> words, Stiffness stiffness, Shrinkage shrinkage) { }
 
-    /** The wood that shares most words with the asked name, one of them its kind; the softest of several. */
-    static Optional<Stiffness> find(String name) {
+    /**
+     * The wood that shares most words with the asked name, one of them its kind.
+     *
+     * @param cautious the last of several woods in this order is taken
+     */
+    static Optional<Row> find(String name, Comparator<Row> cautious) {
         Set<String> asked = words(name);
         return ROWS.stream()
             .filter(row -> row.kinds().stream().anyMatch(asked::contains))
             .max(Comparator.comparingLong((Row row) -> asked.stream().filter(row.words()::contains).count())
-                .thenComparing(row -> -row.stiffness().along()))
-            .map(Row::stiffness);
+                .thenComparing(cautious));
+    }
+
+    /** All of them. */
+    static List<Row> rows() {
+        return ROWS;
     }
 
     private static Set<String> words(String name) {
@@ -70,7 +79,12 @@ final class SpeciesTable {
         double across = along * Math.min(ratio(cells[4]), ratio(cells[5]));
         double density = Double.parseDouble(cells[6]) * WATER * WET;
         return new Row(kinds, words, new Stiffness(along, across, Stiffness.SHEAR_RATIO * along, Stiffness.POISSON,
-            density, Optional.of(name)));
+            density, Optional.of(name)), new Shrinkage(Double.parseDouble(cells[7]) / 100,
+            Double.parseDouble(cells[8]) / 100, number(cells[9]), number(cells[10]), Optional.of(name)));
+    }
+
+    private static OptionalDouble number(String cell) {
+        return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
     }
 
     /** Where neither ratio is on record both cells are blank, and the cautious one stands in. */

@@ -1,5 +1,6 @@
 package outwind.setup;
 
+import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
 import outwind.numeric.Rigidity;
@@ -44,7 +45,8 @@ public record Stiffness(double along, double across, double shear, double poisso
      * woods share stands for the softest of them.
      */
     public static Stiffness of(Optional<String> species) {
-        return species.flatMap(SpeciesTable::find).orElse(cautious());
+        return species.flatMap(name -> SpeciesTable.find(name, Comparator.comparingDouble(row -> -row.stiffness().along())))
+            .map(SpeciesTable.Row::stiffness).orElse(cautious());
     }
 
     private static Stiffness cautious() {

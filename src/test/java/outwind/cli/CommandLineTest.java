@@ -131,6 +131,18 @@ class CommandLineTest {
 
     // The same board in mm and in inches to many digits: order and units do not matter.
     @Test
+    void moistureIsReckonedWithAndSaid() throws IOException {
+        judge("--moisture", "18%:9%", "--no-chart", "--json", SAMPLE);
+
+        assertTrue(Files.readString(folder.resolve("hall-table.txt")).contains("Reckoned at 9 % moisture"));
+        assertTrue(new ObjectMapper().readTree(folder.resolve("hall-table.json").toFile())
+            .at("/board/width").asDouble() < 212);
+        Run wrong = judge("--moisture", "wet", SAMPLE);
+        assertEquals(2, wrong.code());
+        assertTrue(wrong.err().contains("as 18:9"), wrong.err());
+    }
+
+    @Test
     void unitsOfTheFileDoNotChangeTheAnswer() throws IOException {
         StringBuilder inches = new StringBuilder("# units: in\n");
         for (String line : Files.readAllLines(Path.of(SAMPLE))) {
