@@ -42,8 +42,8 @@ final class BoardOptions {
     private LengthOption thickness;
 
     @Option(names = "--moisture", paramLabel = "FROM:TO", converter = MoistureConverter.class,
-        description = "Moisture of the wood as it was read and as it will be used, in percent, as 18:9: reckons with the"
-            + " board as it will then be, thinner and narrower.")
+        description = "Moisture of the wood as it was read and as it will be used, in percent, as 18:9: reckons with"
+            + " the board as it will then be, thinner and narrower.")
     private Moisture moisture;
 
     @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1",

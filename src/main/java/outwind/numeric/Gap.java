@@ -15,7 +15,7 @@ import java.util.List;
  * @param lower    the plane over all points of the lower set
  * @param width    height of {@code upper} above {@code lower} along z; negative where the sets overlap
  * @param contacts the points in the way, at most four, some perhaps with multiplier zero
- * @param steps    exchanges made, each one scan of the points
+ * @param steps    exchanges made
  */
 public record Gap(Plane upper, Plane lower, double width, List<Contact> contacts, int steps) {
 

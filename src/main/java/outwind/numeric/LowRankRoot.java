@@ -11,14 +11,14 @@ import java.util.List;
  *   g = (C·p − Σ gₖ·gₖ[p]) / √d[p],   d ← d − g²
  * </pre>
  * What remains in d is exactly the variance at each place that the root leaves out, so the steps end when all of it is
- * too small to matter. The fields of bent wood are smooth: a quarter of the columns of the full root do for them, and no
+ * too small to matter. The fields of bent wood are smooth: half of the columns of the full root do for them, and no
  * more than these columns of C are ever looked at. A covariance without any variance has a root without columns.
  *
  * <p>Source: H. Harbrecht, M. Peters and R. Schneider, Applied Numerical Mathematics 62 (2012) 428–440.
  */
 public final class LowRankRoot {
 
-    /** Share by which two variances must differ to be told apart: symmetric places tie, and rounding must not choose. */
+    /** Share by which variances must differ to be told apart: symmetric places tie, and rounding must not choose. */
     private static final double TIE = 1e-6;
 
     private final List<double[]> columns;

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The woods whose stiffness and shrinkage are on record, found by the names people use; sources stand in the table itself. */
+/** Woods whose stiffness and shrinkage are on record, by the names people use; sources stand in the table itself. */
 final class SpeciesTable {
 
     /** Water in wood at 12 % moisture, which gravity on ovendry weight leaves out. */

@@ -45,7 +45,8 @@ public record Stiffness(double along, double across, double shear, double poisso
      * woods share stands for the softest of them.
      */
     public static Stiffness of(Optional<String> species) {
-        return species.flatMap(name -> SpeciesTable.find(name, Comparator.comparingDouble(row -> -row.stiffness().along())))
+        return species.flatMap(name -> SpeciesTable.find(name, Comparator.comparingDouble(
+                row -> -row.stiffness().along())))
             .map(SpeciesTable.Row::stiffness).orElse(cautious());
     }
 

@@ -21,12 +21,12 @@ import outwind.surface.Faces;
 import outwind.surface.Region;
 
 /**
- * What crosscutting a stack before flattening saves: every board whole, and cut into equal lengths, each length levelled
- * on its own.
+ * What crosscutting a stack before flattening saves: every board whole, and cut into equal lengths, each levelled on
+ * its own.
  *
  * <p>Wood lost is what comes off until a length is flat at its greatest thickness, the skims and the saw's kerfs
- * counted. Money lost is that share of the board's price. Finished wood costs what the stack costs over the area that is
- * expected to make the target.
+ * counted. Money lost is that share of the board's price. Finished wood costs what the stack costs over the area that
+ * is expected to make the target.
  *
  * <p>Run by {@code mvn -q verify -P shortening -DskipTests}. Argument: a folder of board files that state target and
  * price per board foot. Prints the table of README.

@@ -24,8 +24,8 @@ import outwind.board.Units;
  * Whatever bytes a reader is given, it answers with what it read or with faults in words, never with another exception.
  *
  * <p>In the ordinary build every method goes through the inputs kept for it under {@code AnyInputTestInputs}. With
- * {@code JAZZER_FUZZ=1} in the environment, a method run alone makes up new ones, guided by what the code does with them,
- * and keeps those that found something.
+ * {@code JAZZER_FUZZ=1} in the environment, a method run alone makes up new ones, guided by what the code does with
+ * them, and keeps those that found something.
  */
 class AnyInputTest {
 

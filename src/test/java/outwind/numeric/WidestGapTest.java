@@ -316,6 +316,19 @@ class WidestGapTest {
         assertEquals(slanted.middle().slopeX(), slanted.middle().slopeY(), 1e-15);
     }
 
+    // Worked by hand: heights that rise by 3 along the row, of which the planes may follow 1. Once such a row was said to
+    // have no best plane, because the limit leans on the slope across the row as well, which nothing else holds.
+    @Test
+    void oneRowOfPointsHasAZoneOfLimitedTilt() {
+        double[] x = {0, 300, 600};
+        double[] y = {40, 40, 40};
+        double[] z = {0, 1.5, 3};
+
+        Gap gap = WidestGap.over(x, y, x, y).tiltedByAtMost(1, new Plane(0, 0, 0), 600, 100).between(z, z);
+
+        assertEquals(-2, gap.width(), 1e-12);
+    }
+
     @Test
     void onePointHasAZoneOfZeroAndLevelPlanes() {
         Zone zone = WidestGap.minimumZone(new double[] {5}, new double[] {6}, new double[] {7});
