@@ -14,7 +14,7 @@ public final class BadBoardFile extends Exception {
      * @param faults   the faults to list, in the order of the file
      * @param unlisted how many more were found
      */
-    BadBoardFile(List<Fault> faults, int unlisted) {
+    public BadBoardFile(List<Fault> faults, int unlisted) {
         super(faults.stream().map(Fault::message).collect(Collectors.joining("\n")) + closing(unlisted));
         this.faults = List.copyOf(faults);
     }

@@ -23,7 +23,7 @@ public record Fault(String file, int line, int column, String expected, String f
     }
 
     /** A text as a fault shows it: in quotes, shortened, what cannot be seen as escapes; {@code nothing} if blank. */
-    static String shown(String text) {
+    public static String shown(String text) {
         if (text.isBlank()) {
             return "nothing";
         }

@@ -17,8 +17,11 @@ import outwind.board.Board;
 import outwind.board.BoardFile;
 import outwind.board.Given;
 import outwind.board.Length;
+import outwind.board.PointCloud;
 import outwind.board.Price;
 import outwind.board.Units;
+import outwind.scan.Scan;
+import outwind.scan.ScanFile;
 
 /**
  * Whatever bytes a reader is given, it answers with what it read or with faults in words, never with another exception.
@@ -73,6 +76,25 @@ class AnyInputTest {
             assertTrue(Price.parse(text, true).amount().signum() >= 0);
         } catch (BadValue e) {
             assertTold(e.getMessage());
+        }
+    }
+
+    @FuzzTest(maxDuration = "1h", maxExecutions = 2_000_000)
+    void plyScan(byte[] bytes) {
+        onDisk("scan.ply", bytes, file -> assertIsScan(ScanFile.read(file, (done, all) -> { })));
+    }
+
+    @FuzzTest(maxDuration = "1h", maxExecutions = 2_000_000)
+    void textScan(byte[] bytes) {
+        onDisk("scan.csv", bytes, file -> assertIsScan(ScanFile.read(file, (done, all) -> { })));
+    }
+
+    private static void assertIsScan(Scan scan) {
+        PointCloud points = scan.points();
+        assertTrue(points.size() > 0);
+        for (int i = 0; i < points.size(); i++) {
+            assertTrue(Double.isFinite(points.x()[i]) && Double.isFinite(points.y()[i])
+                && Double.isFinite(points.z()[i]));
         }
     }
 

@@ -316,8 +316,8 @@ class WidestGapTest {
         assertEquals(slanted.middle().slopeX(), slanted.middle().slopeY(), 1e-15);
     }
 
-    // Worked by hand: heights that rise by 3 along the row, of which the planes may follow 1. Once such a row was said to
-    // have no best plane, because the limit leans on the slope across the row as well, which nothing else holds.
+    // Worked by hand: heights that rise by 3 along the row, of which the planes may follow 1. Once such a row was said
+    // to have no best plane, because the limit leans on the slope across the row as well, which nothing else holds.
     @Test
     void oneRowOfPointsHasAZoneOfLimitedTilt() {
         double[] x = {0, 300, 600};

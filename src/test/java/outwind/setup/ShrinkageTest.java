@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ShrinkageTest {
 
-    // Wood Handbook FPL-GTR-190, tables 4-3 (shrinkage green to ovendry, percent) and 13-5 (change of dimension for
-    // one percent of moisture). The two tables tell the same wood: at 10 %, halfway along the range of 13-5, the line of 4-3
+    // Wood Handbook FPL-GTR-190, tables 4-3 (shrinkage green to ovendry, percent) and 13-5 (change for one percent of
+    // moisture). The two tables tell the same wood: at 10 %, halfway along the range of 13-5, the line of 4-3
     // has the slope of 13-5, to the five decimals that are printed. Woods whose figures stand there for both cuts.
     @ParameterizedTest
     @CsvSource({

@@ -1,0 +1,4 @@
+/**
+ * Dense scans: millions of points read, and the board found among them.
+ */
+package outwind.scan;
