@@ -17,7 +17,6 @@ import outwind.report.Figures;
 import outwind.stock.BlankPlan;
 import outwind.stock.LengthsPlan;
 import outwind.stock.Request;
-import outwind.stock.Saw;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,21 +43,8 @@ final class BlanksCommand implements Callable<Integer> {
         description = "Cutting bill: name, length, width, thickness, quantity, perhaps value and any grain.")
     private Path bill;
 
-    @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class, defaultValue = "95%",
-        description = "Chance of its thickness from which on a blank counts (default: ${DEFAULT-VALUE}).")
-    private double sure;
-
-    @Option(names = "--kerf", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Wood that one cut takes (usually 3.2 mm).")
-    private LengthOption kerf;
-
-    @Option(names = "--end-trim", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Cut away at each end first (usually nothing, or the file's trim along).")
-    private LengthOption endTrim;
-
-    @Option(names = "--raster", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "How finely places for blanks are tried (usually 5 mm).")
-    private LengthOption raster;
+    @Mixin
+    private SawOptions saw;
 
     @Mixin
     private BoardOptions options;
@@ -93,8 +79,8 @@ final class BlanksCommand implements Callable<Integer> {
                 "--target goes without --bill: a cutting bill states the thickness of each blank");
         }
         var wanted = BillFile.read(bill, options.unitsFor(board));
-        BlankPlan plan = asked(() -> BlankPlan.of(board, wanted, saw(board), sure, Request.usual(board).skim(),
-            options.seed()));
+        BlankPlan plan = asked(() -> BlankPlan.of(board, wanted, saw.saw(board), saw.sure(),
+            Request.usual(board).skim(), options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
     }
@@ -104,7 +90,7 @@ final class BlanksCommand implements Callable<Integer> {
             throw new BadInput("there is neither a cutting bill nor a target: give --bill, or --target and a"
                 + " thickness");
         }
-        LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw(board), sure, Request.usual(board).skim(),
+        LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw.saw(board), saw.sure(), Request.usual(board).skim(),
             options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
@@ -132,12 +118,5 @@ final class BlanksCommand implements Callable<Integer> {
         String whole = file.getFileName().toString();
         int dot = whole.lastIndexOf('.');
         return (dot > 0 ? whole.substring(0, dot) : whole) + "-blanks";
-    }
-
-    private Saw saw(Board board) {
-        Saw usual = Saw.usual();
-        return new Saw(LengthOption.in(board.units(), kerf).orElse(usual.kerf()),
-            LengthOption.in(board.units(), endTrim).orElse(board.trim().along()),
-            LengthOption.in(board.units(), raster).orElse(usual.raster()));
     }
 }

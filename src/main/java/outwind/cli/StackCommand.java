@@ -16,10 +16,14 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import outwind.board.BadBoardFile;
+import outwind.board.BillFile;
 import outwind.board.Board;
 import outwind.board.BoardFile;
+import outwind.board.CuttingBill;
 import outwind.board.Price;
 import outwind.board.Units;
+import outwind.report.BlankReport;
+import outwind.report.BuyChart;
 import outwind.report.Figures;
 import outwind.report.JsonReport;
 import outwind.report.Reports;
@@ -28,11 +32,14 @@ import outwind.report.StackReport;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
+import outwind.stock.Request;
 import outwind.stock.Stack;
+import outwind.stock.StackPlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -71,8 +78,15 @@ final class StackCommand implements Callable<Integer> {
         description = "Finished area wanted, as 3m2 or 30ft2: how many boards to buy for it.")
     private Double wanted;
 
+    @Option(names = "--bill", paramLabel = "BILL",
+        description = "Cutting bill: which boards to buy and what to cut each into, so that it costs least.")
+    private Path bill;
+
+    @Mixin
+    private SawOptions saw;
+
     /** A board priced, or why it could not be. */
-    private record Outcome(Optional<PricedBoard> priced, Optional<Units> units, String currency, String trouble) { }
+    private record Outcome(Optional<PricedBoard> priced, Optional<Board> board, String currency, String trouble) { }
 
     @Override
     public Integer call() {
@@ -105,27 +119,63 @@ final class StackCommand implements Callable<Integer> {
             err.println(Figures.count((int) unlabelled, "price", "prices") + " without a label taken as "
                 + currencies.iterator().next());
         }
-        Units units = outcomes.stream().flatMap(outcome -> outcome.units().stream()).findFirst().orElseThrow();
+        Units units = outcomes.stream().flatMap(outcome -> outcome.board().stream()).map(options::unitsFor).findFirst()
+            .orElseThrow();
         Stack stack = new Stack(priced, currencies.stream().findFirst().orElse(""));
-        boolean written = write(stack, new Figures(units), files);
+        boolean written = write(stack, new Figures(units), files, outcomes);
         if (bad > 0) {
             err.println(Figures.count((int) bad, "board was", "boards were") + " left out of the stack");
         }
         return written && bad == 0 ? 0 : 1;
     }
 
-    private boolean write(Stack stack, Figures figures, List<Path> inputs) {
+    private boolean write(Stack stack, Figures figures, List<Path> boards, List<Outcome> outcomes) {
         PrintWriter terminal = spec.commandLine().getOut();
-        Reports reports = output.reports(inputs);
+        Reports reports = output.reports(bill == null ? boards
+            : Stream.concat(boards.stream(), Stream.of(bill)).toList());
         OptionalDouble area = wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
         try {
-            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area),
-                () -> StackChart.png(stack, figures), () -> JsonReport.of(stack));
+            Optional<StackPlan> plan = plan(outcomes, figures.units());
+            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan),
+                () -> StackChart.png(stack, figures), () -> JsonReport.of(stack, plan));
             terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
+            if (plan.isPresent()) {
+                writeCuts(terminal, reports, plan.get(), stack.currency(), figures);
+            }
             return true;
+        } catch (BadBoardFile e) {
+            spec.commandLine().getErr().println(e.getMessage());
+            return false;
         } catch (IOException e) {
             spec.commandLine().getErr().println(FileTrouble.inWords(e));
             return false;
+        }
+    }
+
+    private void writeCuts(PrintWriter terminal, Reports reports, StackPlan plan, String currency, Figures figures)
+            throws IOException {
+        terminal.println("Written: " + reports.write("stack-cuts.txt", BlankReport.of(plan, currency, figures)));
+        if (output.charts()) {
+            terminal.println("Written: " + reports.write("stack-cuts.png", BuyChart.png(plan, currency, figures)));
+        }
+    }
+
+    /** Which boards to cut into what; what the command line asks for in vain is told as such. */
+    private Optional<StackPlan> plan(List<Outcome> outcomes, Units units) throws IOException, BadBoardFile {
+        if (bill == null) {
+            return Optional.empty();
+        }
+        CuttingBill wantedBlanks = BillFile.read(bill, units);
+        try {
+            List<StackPlan.Candidate> candidates = outcomes.stream().filter(outcome -> outcome.board().isPresent())
+                .map(outcome -> {
+                    Board board = outcome.board().get();
+                    return new StackPlan.Candidate(board, outcome.priced().orElseThrow(), saw.saw(board),
+                        Request.usual(board).skim());
+                }).toList();
+            return Optional.of(StackPlan.of(candidates, wantedBlanks, saw.sure(), options.seed()));
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage());
         }
     }
 
@@ -166,7 +216,7 @@ final class StackCommand implements Callable<Integer> {
             Board board = options.asAsked(BoardFile.read(file, options.given()));
             return new Outcome(Optional.of(PricedBoard.of(board, machine.request(board, options.seed()),
                 file.toString(), rates)),
-                Optional.of(options.unitsFor(board)), rates.currencyOf(board), "");
+                Optional.of(board), rates.currencyOf(board), "");
         } catch (BadBoardFile e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", e.getMessage());
         } catch (ImpossibleBoard e) {

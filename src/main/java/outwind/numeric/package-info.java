@@ -6,6 +6,7 @@
  * brings their standard errors; {@link outwind.numeric.WidestGap} answers every question of the form "which plane, or
  * which pair of parallel planes, lies best against these points", and proves its answer with multipliers; {@link
  * outwind.numeric.Kriging} carries readings to where nobody read; {@link outwind.numeric.OrthotropicPlate} bends;
- * {@link outwind.numeric.Plane} is what both speak in.
+ * {@link outwind.numeric.CoveringProgram} chooses among many columns; {@link outwind.numeric.Plane} is what the fits
+ * speak in.
  */
 package outwind.numeric;

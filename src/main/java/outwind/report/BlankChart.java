@@ -43,11 +43,17 @@ public final class BlankChart {
         new Color(0xe6, 0xd6, 0xa2), new Color(0xb4, 0xc4, 0xd6), new Color(0xdf, 0xb8, 0xac), new Color(0xc9, 0xbf,
             0xd3)};
 
-    private final Paper paper = new Paper(Chart.WIDTH, TALLEST);
+    private final Paper paper;
     private final BlankSheet sheet;
     private final Figures figures;
 
     private BlankChart(BlankSheet sheet, Figures figures) {
+        this(sheet, figures, new Paper(Chart.WIDTH, TALLEST));
+    }
+
+    /** A board on a sheet that holds others as well. */
+    BlankChart(BlankSheet sheet, Figures figures, Paper paper) {
+        this.paper = paper;
         this.sheet = sheet;
         this.figures = figures;
     }
@@ -78,7 +84,8 @@ public final class BlankChart {
         return paper.png(list(y, room) + MARGIN);
     }
 
-    private int board(Frame frame) {
+    /** Draws the board with its blanks and cuts; returns the y below it (px). */
+    int board(Frame frame) {
         fill(frame.box(Region.whole(sheet.board())), OFFCUT);
         List<Blank> blanks = sheet.layout().blanks();
         blanks.forEach(blank -> fill(frame.box(blank.region()), kind(blank)));
@@ -168,16 +175,26 @@ public final class BlankChart {
     }
 
     private int key(int top) {
-        SymbolKey key = new SymbolKey(paper);
         boolean crosscuts = sheet.layout().order() == CutOrder.CROSSCUT_FIRST;
-        if (!sheet.layout().cuts().isEmpty()) {
+        return key(paper, !sheet.layout().cuts().isEmpty(), crosscuts ? "above" : "beside",
+            !sheet.board().defects().isEmpty(), top);
+    }
+
+    /**
+     * What the symbols mean.
+     *
+     * @param beside where the cuts right through are numbered
+     * @return the y below it (px)
+     */
+    static int key(Paper paper, boolean cuts, String beside, boolean defects, int top) {
+        SymbolKey key = new SymbolKey(paper);
+        if (cuts) {
             key.add((pen, x, y) -> {
                 pen.setColor(Paper.INK);
                 pen.fill(new Rectangle2D.Double(x - 18, y - 2, 36, 4));
-            }, "saw kerf; the numbers " + (crosscuts ? "above" : "beside")
-                + " the board are those of the cuts right through it");
+            }, "saw kerf; the numbers " + beside + " the board are those of the cuts right through it");
         }
-        if (!sheet.board().defects().isEmpty()) {
+        if (defects) {
             key.add((pen, x, y) -> Paper.crossed(pen, new Rectangle2D.Double(x - 12, y - 9, 24, 18)),
                 "defect, cut around");
         }

@@ -35,8 +35,8 @@ public final class BlankJson {
     public static String of(BlankPlan plan) {
         BlankJson json = new BlankJson(plan.board(), plan.saw(), plan.sure());
         json.items(plan);
-        json.describe(json.root.putObject("layout"), plan.chosen());
-        json.describe(json.root.putObject("otherLayout"), plan.other());
+        describe(json.root.putObject("layout"), plan.chosen());
+        describe(json.root.putObject("otherLayout"), plan.other());
         return json.written();
     }
 
@@ -61,7 +61,8 @@ public final class BlankJson {
         }
     }
 
-    private void describe(ObjectNode node, Layout layout) {
+    /** Writes a layout into a node of another report. */
+    static void describe(ObjectNode node, Layout layout) {
         node.put("order", layout.order().words());
         node.put("value", layout.value());
         node.put("bound", layout.bound());

@@ -7,6 +7,7 @@ import outwind.stock.Blank;
 import outwind.stock.BlankPlan;
 import outwind.stock.LengthsPlan;
 import outwind.stock.SawCut;
+import outwind.stock.StackPlan;
 import outwind.surface.Region;
 
 /** The sheet that is read at the saw: what comes out, the cuts in order, the blanks, what is left; 80 columns. */
@@ -21,24 +22,51 @@ public final class BlankReport {
 
     private final BlankSheet sheet;
     private final Figures figures;
-    private final Page page = new Page();
+    private final Page page;
 
-    private BlankReport(BlankSheet sheet, Figures figures) {
+    private BlankReport(BlankSheet sheet, Figures figures, Page page) {
         this.sheet = sheet;
         this.figures = figures;
+        this.page = page;
     }
 
     /** Writes the report of a cutting bill against a board. */
     public static String of(BlankPlan plan, Figures figures) {
-        return new BlankReport(BlankSheet.of(plan, figures), figures).written();
+        return new BlankReport(BlankSheet.of(plan, figures), figures, new Page()).written();
     }
 
     /** Writes the report of crosscuts alone. */
     public static String of(LengthsPlan plan, Figures figures) {
-        return new BlankReport(BlankSheet.of(plan, figures), figures).written();
+        return new BlankReport(BlankSheet.of(plan, figures), figures, new Page()).written();
+    }
+
+    /**
+     * Writes a sheet for every board that a bill takes of a stack.
+     *
+     * @param currency label of the money, perhaps empty
+     */
+    public static String of(StackPlan plan, String currency, Figures figures) {
+        Page page = new Page();
+        page.paragraph(BuySheet.of(plan, currency, figures).verdict());
+        for (int i = 0; i < plan.cuts().size(); i++) {
+            page.gap();
+            page.line("=".repeat(Page.WIDTH));
+            page.line("Board " + (i + 1) + " of " + plan.cuts().size());
+            new BlankReport(BlankSheet.of(plan.cuts().get(i), figures), figures, page).board();
+        }
+        page.gap();
+        page.line("=".repeat(Page.WIDTH));
+        cautions(page);
+        return page.toString();
     }
 
     private String written() {
+        board();
+        cautions(page);
+        return page.toString();
+    }
+
+    private void board() {
         page.line(sheet.board().name());
         page.paragraph(sheet.size());
         sheet.board().remarks().forEach(page::paragraph);
@@ -50,8 +78,6 @@ public final class BlankReport {
             blanks();
         }
         left();
-        cautions();
-        return page.toString();
     }
 
     private void cuts() {
@@ -131,7 +157,7 @@ public final class BlankReport {
             && defect.x2() > offcut.x1() && defect.y1() < offcut.y2() && defect.y2() > offcut.y1());
     }
 
-    private void cautions() {
+    private static void cautions(Page page) {
         page.heading("Take care");
         page.paragraph("Set the saw by a trial cut: a kerf other than the one reckoned with moves every later cut. A"
             + " board may move as it is cut; touch off each blank anew before you level it. A warped board rocks"

@@ -1,21 +1,24 @@
 package outwind.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import outwind.board.BillItem;
 import outwind.board.Board;
+import outwind.board.CuttingBill;
 import outwind.board.Face;
 import outwind.stock.Blank;
 import outwind.stock.BlankPlan;
 import outwind.stock.CutOrder;
 import outwind.stock.Layout;
 import outwind.stock.LengthsPlan;
+import outwind.stock.StackPlan;
 import outwind.surface.Region;
 
 /**
@@ -47,13 +50,23 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
         } else {
             details.add("A blank counts only where its chance of its thickness is " + atLeast(plan.sure()) + ".");
         }
-        List<String> missing = Arrays.stream(BlankPlan.Missing.values()).flatMap(why -> missing(plan, why,
-            figures).stream())
-            .toList();
+        List<String> missing = missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
+            case TOO_LARGE -> "Larger than the board: ";
+            case TOO_THICK -> "Nowhere sure enough of their thickness: ";
+            case NO_ROOM -> "No room beside what is cut: ";
+        });
         String headline = cut == plan.wanted() ? cut == 1 ? "The blank comes out." : "All " + cut + " blanks come out."
             : cut == 0 ? "No blank of the bill comes out."
             : Figures.count(cut, "blank comes", "blanks come") + " out of the " + plan.wanted() + " wanted.";
         return new BlankSheet(plan.board(), size(plan.board(), figures), headline, details, missing, plan.chosen());
+    }
+
+    /** One board of a stack that is cut to a bill. */
+    static BlankSheet of(StackPlan.BoardCut cut, Figures figures) {
+        int count = cut.layout().blanks().size();
+        return new BlankSheet(cut.board(), size(cut.board(), figures), Figures.count(count, "blank", "blanks") + ": "
+            + named(cut.layout().blanks()) + "; " + cut.layout().order().words() + ".",
+            List.of(share(cut.board(), cut.layout())), List.of(), cut.layout());
     }
 
     /** Crosscuts alone. */
@@ -122,7 +135,8 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
                 + ".";
     }
 
-    private static String named(List<Blank> blanks) {
+    /** How many of each. */
+    static String named(List<Blank> blanks) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         blanks.stream().sorted((a, b) -> Integer.compare(a.item(), b.item()))
             .forEach(blank -> counts.merge(blank.name(), 1, Integer::sum));
@@ -161,22 +175,24 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
             + " layout might bring up to " + Figures.decimals(100 * most, 1) + "\u00a0% more.");
     }
 
-    /** What does not come out for one reason. */
-    private static Optional<String> missing(BlankPlan plan, BlankPlan.Missing why, Figures figures) {
-        List<String> items = IntStream.range(0, plan.missing().size())
-            .filter(i -> plan.missing().get(i).equals(Optional.of(why)))
-            .mapToObj(i -> missing(plan, i, why == BlankPlan.Missing.TOO_THICK, figures)).toList();
-        String reason = switch (why) {
-            case TOO_LARGE -> "Larger than the board: ";
-            case TOO_THICK -> "Nowhere sure enough of their thickness: ";
-            case NO_ROOM -> "No room beside what is cut: ";
-        };
-        return items.isEmpty() ? Optional.empty() : Optional.of(reason + String.join(", ", items) + ".");
+    /** What does not come out, one sentence for each reason. */
+    static List<String> missing(CuttingBill bill, List<Optional<BlankPlan.Missing>> missing, IntUnaryOperator cut,
+            Figures figures, Function<BlankPlan.Missing, String> reason) {
+        List<String> sentences = new ArrayList<>();
+        for (BlankPlan.Missing why : BlankPlan.Missing.values()) {
+            List<String> items = IntStream.range(0, missing.size())
+                .filter(i -> missing.get(i).equals(Optional.of(why)))
+                .mapToObj(i -> missing(bill.items().get(i), cut.applyAsInt(i), why == BlankPlan.Missing.TOO_THICK,
+                    figures)).toList();
+            if (!items.isEmpty()) {
+                sentences.add(reason.apply(why) + String.join(", ", items) + ".");
+            }
+        }
+        return sentences;
     }
 
-    private static String missing(BlankPlan plan, int i, boolean thickness, Figures figures) {
-        BillItem item = plan.bill().items().get(i);
-        return (item.quantity() - plan.cut(i)) + " x " + item.name()
+    private static String missing(BillItem item, int cut, boolean thickness, Figures figures) {
+        return (item.quantity() - cut) + " x " + item.name()
             + (thickness ? " at " + figures.length(item.thickness()) : "");
     }
 

@@ -24,6 +24,7 @@ import outwind.stock.Doubt;
 import outwind.stock.Judgement;
 import outwind.stock.PricedBoard;
 import outwind.stock.Stack;
+import outwind.stock.StackPlan;
 import outwind.surface.Term;
 import outwind.surface.TrendFit;
 import outwind.surface.Warp;
@@ -57,8 +58,12 @@ public final class JsonReport {
         return written(report.root);
     }
 
-    /** Writes a priced stack as JSON: areas in mm², volumes in mm³, money as it was given. */
-    public static String of(Stack stack) {
+    /**
+     * Writes a priced stack as JSON: areas in mm², volumes in mm³, money as it was given.
+     *
+     * @param plan of a cutting bill against it, if there is one
+     */
+    public static String of(Stack stack, Optional<StackPlan> plan) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("expected", stack.expected());
         root.put("expectedDeviation", stack.deviation());
@@ -77,7 +82,28 @@ public final class JsonReport {
             node.put("minutes", board.minutes());
             board.cost().ifPresent(cost -> node.put("cost", cost));
         }
+        plan.ifPresent(known -> describe(root.putObject("bill"), known));
         return written(root);
+    }
+
+    private static void describe(ObjectNode node, StackPlan plan) {
+        node.put("met", plan.isMet()).put("measure", plan.measure().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+            .put("cost", plan.cost()).put("least", plan.least()).put("gap", plan.gap()).put("sure", plan.sure())
+            .put("mightBeMore", plan.more());
+        ArrayNode items = node.putArray("items");
+        for (int i = 0; i < plan.bill().items().size(); i++) {
+            ObjectNode item = items.addObject().put("name", plan.bill().items().get(i).name())
+                .put("wanted", plan.bill().items().get(i).quantity()).put("cut", plan.cut(i));
+            plan.missing().get(i).ifPresent(why ->
+                item.put("missing", why.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+        }
+        ArrayNode boards = node.putArray("boards");
+        for (StackPlan.BoardCut cut : plan.cuts()) {
+            ObjectNode board = boards.addObject().put("name", cut.priced().name()).put("file", cut.priced().file());
+            cut.priced().cost().ifPresent(cost -> board.put("cost", cost));
+            board.put("kerf", cut.saw().kerf()).put("endTrim", cut.saw().endTrim());
+            BlankJson.describe(board.putObject("layout"), cut.layout());
+        }
     }
 
     private static String written(ObjectNode root) {

@@ -4,11 +4,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import outwind.stock.PricedBoard;
 import outwind.stock.Stack;
+import outwind.stock.StackPlan;
 
 /** A priced stack in words and numbers: what to expect of it first, then each board, the best buys on top. */
 public final class StackReport {
@@ -16,26 +18,44 @@ public final class StackReport {
     private final Stack stack;
     private final Figures figures;
     private final OptionalDouble wanted;
+    private final Optional<BuySheet> bought;
     private final Page page = new Page();
 
-    private StackReport(Stack stack, Figures figures, OptionalDouble wanted) {
+    private StackReport(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan) {
         this.stack = stack;
         this.figures = figures;
         this.wanted = wanted;
+        this.bought = plan.map(known -> BuySheet.of(known, stack.currency(), figures));
     }
 
     /**
      * Writes the report.
      *
      * @param wanted finished area that is wanted (mm²), if one is
+     * @param plan   of a cutting bill against the stack, if there is one
      */
-    public static String of(Stack stack, Figures figures, OptionalDouble wanted) {
-        StackReport report = new StackReport(stack, figures, wanted);
+    public static String of(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan) {
+        StackReport report = new StackReport(stack, figures, wanted, plan);
+        report.bought.ifPresent(report::buy);
         report.expectation();
         report.unpriced();
         report.boards();
         report.totals();
         return report.page.toString();
+    }
+
+    private void buy(BuySheet sheet) {
+        page.paragraph(sheet.verdict());
+        sheet.details().forEach(page::paragraph);
+        sheet.missing().forEach(sentence -> page.item("-", sentence));
+        if (!sheet.boards().isEmpty()) {
+            page.heading("Buy and cut");
+            for (int i = 0; i < sheet.boards().size(); i++) {
+                page.item(String.format(Locale.ROOT, "%2d.", i + 1), sheet.boards().get(i));
+            }
+            page.paragraph("Where to cut stands on the cut sheets beside this report.");
+        }
+        page.heading("The stack");
     }
 
     /** What to expect of the stack, in one or two sentences. */

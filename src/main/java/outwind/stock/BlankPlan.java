@@ -6,9 +6,6 @@ import java.util.stream.IntStream;
 import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
-import outwind.board.Defect;
-import outwind.surface.Bed;
-import outwind.surface.MeasuredShape;
 import outwind.surface.Region;
 
 /**
@@ -48,31 +45,20 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
      * @throws IllegalArgumentException if {@code sure} is out of range or the end trim leaves no board
      */
     public static BlankPlan of(Board measured, CuttingBill bill, Saw saw, double sure, double skim, long seed) {
-        requireSure(sure);
-        Board board = Bed.measuredFrom(measured);
-        Region usable = usable(board, saw);
-        BlankThickness wood = BlankThickness.of(MeasuredShape.of(board), usable, skim, seed);
-        List<Piece> pieces = Piece.of(bill);
-        Stops along = Stops.of(usable.x1(), usable.x2(), saw, pieces.stream().map(Piece::along).distinct().toList(),
-            board.defects().stream().map(Defect::x1).toList(), board.defects().stream().map(Defect::x2).toList());
-        Stops across = Stops.of(usable.y1(), usable.y2(), saw, pieces.stream().map(Piece::across).distinct().toList(),
-            board.defects().stream().map(Defect::y1).toList(), board.defects().stream().map(Defect::y2).toList());
-        ChanceTable table = new ChanceTable(wood, along, across, sure, saw);
-        float[][][] chance = pieces.stream().map(piece -> table.of(piece, bill.items().get(piece.item()).thickness(),
-            board.defects())).toArray(float[][][]::new);
-        TwoStage crosscut = priced(bill, saw, pieces, chance, CutOrder.CROSSCUT_FIRST, along, across);
-        TwoStage rip = priced(bill, saw, pieces, chance, CutOrder.RIP_FIRST, along, across);
+        BlankPlaces places = BlankPlaces.of(measured, bill, saw, sure, 1, skim, seed);
+        TwoStage crosscut = priced(bill, places.sections(CutOrder.CROSSCUT_FIRST));
+        TwoStage rip = priced(bill, places.sections(CutOrder.RIP_FIRST));
         // The order that looks better is searched first; the other then need not be where it cannot beat it.
         boolean ripFirst = rip.firstValue() > crosscut.firstValue();
         TwoStage.Cutting better = (ripFirst ? rip : crosscut).searched(0);
         TwoStage.Cutting worse = (ripFirst ? crosscut : rip).searched(better.value());
-        LayoutMaker maker = new LayoutMaker(board, bill, usable, saw, sure, wood, pieces, along, across);
-        Layout first = maker.of(better, ripFirst ? CutOrder.RIP_FIRST : CutOrder.CROSSCUT_FIRST);
-        Layout second = maker.of(worse, ripFirst ? CutOrder.CROSSCUT_FIRST : CutOrder.RIP_FIRST);
+        Layout first = places.layout(better, ripFirst ? CutOrder.RIP_FIRST : CutOrder.CROSSCUT_FIRST);
+        Layout second = places.layout(worse, ripFirst ? CutOrder.CROSSCUT_FIRST : CutOrder.RIP_FIRST);
         Layout chosen = isBetter(second, first) ? second : first;
         List<Optional<Missing>> missing = IntStream.range(0, bill.items().size())
-            .mapToObj(item -> missing(item, bill, chosen, pieces, chance, along, across)).toList();
-        return new BlankPlan(board, bill, saw, sure, usable, chosen, chosen == first ? second : first, missing);
+            .mapToObj(item -> missing(item, chosen, places)).toList();
+        return new BlankPlan(places.board(), bill, saw, sure, places.usable(), chosen,
+            chosen == first ? second : first, missing);
     }
 
     static void requireSure(double sure) {
@@ -92,10 +78,9 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         return usable;
     }
 
-    private static TwoStage priced(CuttingBill bill, Saw saw, List<Piece> pieces, float[][][] chance, CutOrder order,
-            Stops along, Stops across) {
-        return TwoStage.priced(pieces, bill.items().stream().mapToDouble(bill::worth).toArray(),
-            bill.items().stream().mapToInt(BillItem::quantity).toArray(), chance, order, along, across, saw.kerf());
+    private static TwoStage priced(CuttingBill bill, Sections sections) {
+        return TwoStage.priced(sections, bill.items().stream().mapToDouble(bill::worth).toArray(),
+            bill.items().stream().mapToInt(BillItem::quantity).toArray());
     }
 
     /** More value; for the same to a thousandth, fewer cuts. */
@@ -106,24 +91,12 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
             : one.cuts().size() < other.cuts().size();
     }
 
-    private static Optional<Missing> missing(int item, CuttingBill bill, Layout layout, List<Piece> pieces,
-            float[][][] chance, Stops along, Stops across) {
-        if (cut(item, layout) == bill.items().get(item).quantity()) {
+    private static Optional<Missing> missing(int item, Layout layout, BlankPlaces places) {
+        if (cut(item, layout) == places.bill().items().get(item).quantity()) {
             return Optional.empty();
         }
-        boolean fits = false;
-        boolean sure = false;
-        for (int p = 0; p < pieces.size(); p++) {
-            if (pieces.get(p).item() == item) {
-                fits |= along.roomFor(pieces.get(p).along()) > 0 && across.roomFor(pieces.get(p).across()) > 0;
-                for (float[] row : chance[p]) {
-                    for (float value : row) {
-                        sure |= value > 0;
-                    }
-                }
-            }
-        }
-        return Optional.of(sure ? Missing.NO_ROOM : fits ? Missing.TOO_THICK : Missing.TOO_LARGE);
+        return Optional.of(places.takes(item) ? Missing.NO_ROOM : places.fits(item) ? Missing.TOO_THICK
+            : Missing.TOO_LARGE);
     }
 
     private static int cut(int item, Layout layout) {

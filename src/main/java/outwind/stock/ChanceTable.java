@@ -10,7 +10,8 @@ import outwind.surface.Region;
  * The chance of every piece at every pair of stops; zero where it would lie over a defect or falls short of what counts
  * as sure.
  *
- * <p>A block of neighbouring positions is settled at once where the rectangle around them all is certain, where the
+ * <p>A block of neighbouring positions is settled at once where the rectangle around them all is sure enough for any
+ * purpose, where the
  * rectangle common to them all is not sure enough, or where the two differ by less than {@link #CLOSE}; else it is
  * halved, large blocks first. What is settled by closeness, because the positions are less than a raster apart, or
  * because {@link #MOST_BLOCKS} were looked at, takes the chance of
@@ -30,12 +31,15 @@ final class ChanceTable {
     private final Stops y;
     private final double sure;
     private final double fine;
+    private final double enough;
 
-    ChanceTable(BlankThickness wood, Stops x, Stops y, double sure, Saw saw) {
+    /** @param enough chance above which more makes no difference, {@code sure} to 1 */
+    ChanceTable(BlankThickness wood, Stops x, Stops y, double sure, double enough, Saw saw) {
         this.wood = wood;
         this.x = x;
         this.y = y;
         this.sure = sure;
+        this.enough = enough;
         this.fine = saw.raster();
     }
 
@@ -64,7 +68,7 @@ final class ChanceTable {
             double apartY = y.at()[block.j2] - y.at()[block.j1];
             double around = wood.atLeast(new Region(x.at()[block.i1], y.at()[block.j1], end(x, block.i2, piece.along()),
                 end(y, block.j2, piece.across())), thickness, sure);
-            if (around >= 1 || apartX < fine && apartY < fine || looked + open.size() >= MOST_BLOCKS) {
+            if (around >= enough || apartX < fine && apartY < fine || looked + open.size() >= MOST_BLOCKS) {
                 fill(chance, block, around);
                 continue;
             }

@@ -43,8 +43,9 @@ final class TwoStage {
      * @param piece  its place in the list of pieces
      * @param first  stop of its section
      * @param second stop within the section
+     * @param chance of its thickness there
      */
-    record Spot(int piece, int first, int second) { }
+    record Spot(int piece, int first, int second, float chance) { }
 
     /**
      * @param spots blanks, by section and by place in it
@@ -65,20 +66,9 @@ final class TwoStage {
     /** Labels kept at one stop: few to find a good answer soon, then as many as about a second allows. */
     private static final int[] MOST_LABELS = {12, 100};
 
+    private final Sections sections;
     private final double[] worth;
     private final int[] wanted;
-    private final Stops first;
-    private final Stops second;
-    private final int[] itemOf;
-    private final float[][][] chance;
-    private final boolean lengthsFirst;
-
-    /** For each extent that a section may have, the pieces that go into it. */
-    private final List<int[]> classes = new ArrayList<>();
-    private final int[][] behind;
-    private final int[][] behindWithin;
-    private final int[][] kindAt;
-    private final List<Kind> kinds = new ArrayList<>();
     private final double nothing;
 
     private double[] prices;
@@ -86,21 +76,6 @@ final class TwoStage {
     private double droppedBound = Double.NEGATIVE_INFINITY;
     private double floor;
     private Cutting best = Cutting.NOTHING;
-
-    /** The pieces that go into a section and one set of their chances; many sections share it. */
-    private record Kind(int[] members, float[][] chances) {
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Kind kind && Arrays.equals(members, kind.members)
-                && Arrays.deepEquals(chances, kind.chances);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * Arrays.hashCode(members) + Arrays.deepHashCode(chances);
-        }
-    }
 
     /** How often each item has been cut; by its content. */
     private record Counts(int[] of) {
@@ -130,58 +105,38 @@ final class TwoStage {
         }
     }
 
-    /** What has been cut up to a stop: a piece at a stop of its section, or a whole pattern as a section. */
-    private record Label(Counts counts, double value, double bound, Label before, int piece, int stop,
+    /** What has been cut up to a place: a blank of a section, or a whole pattern as a section at a stop. */
+    private record Label(Counts counts, double value, double bound, Label before, Spot cut, int stop,
         Label pattern) { }
 
-    /** Value from each stop to the end, and which piece (or class) begins there, −1 for none. */
-    private record Chain(double[] best, int[] choice) { }
-
-    private TwoStage(List<Piece> pieces, double[] worth, int[] wanted, float[][][] chance, CutOrder order, Stops first,
-            Stops second, double kerf) {
-        this.chance = chance;
-        this.lengthsFirst = order == CutOrder.CROSSCUT_FIRST;
+    private TwoStage(Sections sections, double[] worth, int[] wanted) {
+        this.sections = sections;
         this.worth = worth;
         this.wanted = wanted;
-        this.first = first;
-        this.second = second;
-        this.itemOf = pieces.stream().mapToInt(Piece::item).toArray();
         this.prices = new double[wanted.length];
         // Gains below rounding are none: a thousand millionth of all that is wanted.
         this.nothing = 1e-9 * IntStream.range(0, wanted.length).mapToDouble(i -> worth[i] * wanted[i]).sum();
-        double[] extents = pieces.stream().mapToDouble(piece -> piece.first(order)).distinct().sorted().toArray();
-        for (double extent : extents) {
-            classes.add(IntStream.range(0, pieces.size()).filter(p -> pieces.get(p).first(order) <= extent).toArray());
-        }
-        behind = new int[extents.length][];
-        for (int c = 0; c < extents.length; c++) {
-            double extent = extents[c];
-            behind[c] = Arrays.stream(first.at()).mapToInt(at -> first.from(at + extent + kerf)).toArray();
-        }
-        behindWithin = new int[pieces.size()][];
-        for (int p = 0; p < pieces.size(); p++) {
-            double extent = pieces.get(p).second(order);
-            behindWithin[p] = Arrays.stream(second.at()).mapToInt(at -> second.from(at + extent + kerf)).toArray();
-        }
-        kindAt = kinds();
     }
 
     /**
      * Sets the prices and finds a first answer.
      *
-     * @param pieces ways in which blanks may lie
      * @param worth  of one blank of each item
      * @param wanted how often each item at most
-     * @param chance of each piece over stops along and across, zero where it must not lie
-     * @param along  stops along the board
-     * @param across stops across it
      */
-    static TwoStage priced(List<Piece> pieces, double[] worth, int[] wanted, float[][][] chance, CutOrder order,
-            Stops along, Stops across, double kerf) {
-        boolean lengths = order == CutOrder.CROSSCUT_FIRST;
-        TwoStage stage = new TwoStage(pieces, worth, wanted, chance, order, lengths ? along : across,
-            lengths ? across : along, kerf);
-        stage.price();
+    static TwoStage priced(Sections sections, double[] worth, int[] wanted) {
+        return priced(sections, worth, wanted, new double[wanted.length], SUBGRADIENT_STEPS);
+    }
+
+    /**
+     * The same with fewer steps, from prices that served for something alike.
+     *
+     * @param from  prices to begin with, none below zero
+     * @param steps at most
+     */
+    static TwoStage priced(Sections sections, double[] worth, int[] wanted, double[] from, int steps) {
+        TwoStage stage = new TwoStage(sections, worth, wanted);
+        stage.price(from, steps);
         return stage;
     }
 
@@ -190,14 +145,33 @@ final class TwoStage {
         return best.value;
     }
 
+    /** The first answer, and what no answer is worth more than. */
+    Cutting first() {
+        return new Cutting(best.spots, best.value, Math.max(best.value, relaxed));
+    }
+
+    /** The prices at which that bound was found. */
+    double[] prices() {
+        return prices.clone();
+    }
+
     /**
      * The best answer.
      *
      * @param above a long search is made only for answers worth more than this
      */
     Cutting searched(double above) {
+        return searched(above, MOST_LABELS);
+    }
+
+    /** A good answer soon. */
+    Cutting glimpsed() {
+        return searched(0, Arrays.copyOf(MOST_LABELS, 1));
+    }
+
+    private Cutting searched(double above, int[] labels) {
         floor = 0;
-        for (int most : MOST_LABELS) {
+        for (int most : labels) {
             if (isProven()) {
                 break;
             }
@@ -218,50 +192,15 @@ final class TwoStage {
         return relaxed <= goal();
     }
 
-    private int[][] kinds() {
-        Map<Kind, Integer> known = new HashMap<>();
-        int[][] at = new int[classes.size()][first.count()];
-        for (int c = 0; c < classes.size(); c++) {
-            int[] members = classes.get(c);
-            for (int u = 0; u < first.count(); u++) {
-                float[][] chances = new float[members.length][];
-                boolean any = false;
-                for (int m = 0; m < members.length; m++) {
-                    chances[m] = row(chance[members[m]], u);
-                    for (float value : chances[m]) {
-                        any |= value > 0;
-                    }
-                }
-                at[c][u] = any ? known.computeIfAbsent(new Kind(members, chances), kind -> {
-                    kinds.add(kind);
-                    return kinds.size() - 1;
-                }) : -1;
-            }
-        }
-        return at;
-    }
-
-    private float[] row(float[][] table, int u) {
-        if (lengthsFirst) {
-            return table[u];
-        }
-        float[] row = new float[second.count()];
-        for (int v = 0; v < row.length; v++) {
-            row[v] = table[v][u];
-        }
-        return row;
-    }
-
     // Prices: the relaxed programme, its bound, and answers made from it.
 
-    private void price() {
-        double[] tried = new double[wanted.length];
+    private void price(double[] from, int steps) {
+        double[] tried = from.clone();
         double step = 1;
         int stale = 0;
-        for (int round = 0; round < SUBGRADIENT_STEPS && !isProven(); round++) {
-            Chain[] within = within(tried);
-            Chain over = over(within);
-            double bound = over.best[0] + IntStream.range(0,
+        for (int round = 0; round < steps && !isProven(); round++) {
+            Sections.Filled filled = sections.filled(worth, tried);
+            double bound = filled.value() + IntStream.range(0,
                 wanted.length).mapToDouble(i -> tried[i] * wanted[i]).sum();
             if (bound < relaxed - nothing) {
                 relaxed = bound;
@@ -270,7 +209,7 @@ final class TwoStage {
             } else if (++stale % 8 == 0) {
                 step /= 2;
             }
-            List<Spot> spots = spots(within, over);
+            List<Spot> spots = sections.spots(filled);
             offer(withoutExcess(spots));
             double[] excess = excess(spots, tried);
             double norm = Arrays.stream(excess).map(e -> e * e).sum();
@@ -284,78 +223,12 @@ final class TwoStage {
         }
     }
 
-    private Chain[] within(double[] price) {
-        return kinds.stream().map(kind -> within(kind, price)).toArray(Chain[]::new);
-    }
-
-    private Chain within(Kind kind, double[] price) {
-        double[] value = new double[second.count() + 1];
-        int[] choice = new int[second.count()];
-        for (int v = second.count() - 1; v >= 0; v--) {
-            value[v] = value[v + 1];
-            choice[v] = -1;
-            for (int m = 0; m < kind.members.length; m++) {
-                float chance = kind.chances[m][v];
-                int piece = kind.members[m];
-                if (chance > 0) {
-                    double gained = worth[itemOf[piece]] * chance - price[itemOf[piece]]
-                        + value[behindWithin[piece][v]];
-                    if (gained >= value[v]) {
-                        value[v] = gained;
-                        choice[v] = piece;
-                    }
-                }
-            }
-        }
-        return new Chain(value, choice);
-    }
-
-    private Chain over(Chain[] within) {
-        double[] value = new double[first.count() + 1];
-        int[] choice = new int[first.count()];
-        for (int u = first.count() - 1; u >= 0; u--) {
-            value[u] = value[u + 1];
-            choice[u] = -1;
-            for (int c = 0; c < classes.size(); c++) {
-                if (kindAt[c][u] >= 0) {
-                    double gained = within[kindAt[c][u]].best[0] + value[behind[c][u]];
-                    if (gained >= value[u]) {
-                        value[u] = gained;
-                        choice[u] = c;
-                    }
-                }
-            }
-        }
-        return new Chain(value, choice);
-    }
-
-    private List<Spot> spots(Chain[] within, Chain over) {
-        List<Spot> spots = new ArrayList<>();
-        for (int u = 0; u < first.count();) {
-            int c = over.choice[u];
-            if (c < 0) {
-                u++;
-                continue;
-            }
-            Chain chain = within[kindAt[c][u]];
-            for (int v = 0; v < second.count();) {
-                int piece = chain.choice[v];
-                if (piece >= 0) {
-                    spots.add(new Spot(piece, u, v));
-                }
-                v = piece < 0 ? v + 1 : behindWithin[piece][v];
-            }
-            u = behind[c][u];
-        }
-        return spots;
-    }
-
     /**
      * Too much of an item above zero, too little below; no price falls below zero, so too little of a free one is none.
      */
     private double[] excess(List<Spot> spots, double[] price) {
         double[] excess = new double[wanted.length];
-        spots.forEach(spot -> excess[itemOf[spot.piece]]++);
+        spots.forEach(spot -> excess[sections.item(spot.piece)]++);
         for (int i = 0; i < excess.length; i++) {
             excess[i] -= wanted[i];
             excess[i] = price[i] == 0 ? Math.max(0, excess[i]) : excess[i];
@@ -367,20 +240,16 @@ final class TwoStage {
     private List<Spot> withoutExcess(List<Spot> spots) {
         int[] left = wanted.clone();
         List<Spot> kept = new ArrayList<>();
-        spots.stream().sorted(Comparator.comparingDouble((Spot spot) -> -chance(spot))).forEach(spot -> {
-            if (left[itemOf[spot.piece]]-- > 0) {
+        spots.stream().sorted(Comparator.comparingDouble((Spot spot) -> -spot.chance)).forEach(spot -> {
+            if (left[sections.item(spot.piece)]-- > 0) {
                 kept.add(spot);
             }
         });
         return kept;
     }
 
-    private double chance(Spot spot) {
-        return chance[spot.piece][lengthsFirst ? spot.first : spot.second][lengthsFirst ? spot.second : spot.first];
-    }
-
     private void offer(List<Spot> spots) {
-        double value = spots.stream().mapToDouble(spot -> worth[itemOf[spot.piece]] * chance(spot)).sum();
+        double value = spots.stream().mapToDouble(spot -> worth[sections.item(spot.piece)] * spot.chance).sum();
         if (value > best.value + nothing) {
             List<Spot> sorted = spots.stream()
                 .sorted(Comparator.comparingInt(Spot::first).thenComparingInt(Spot::second)).toList();
@@ -391,89 +260,77 @@ final class TwoStage {
     // Labels: exact, as far as the limit on their number allows.
 
     private void search(int most) {
-        Chain[] within = within(prices);
-        double[] after = over(within).best;
-        double[] before = before(within);
+        Sections.Filled filled = sections.filled(worth, prices);
+        double[] after = filled.over().best();
+        double[] before = sections.before(filled);
+        List<Sections.Kind> kinds = sections.kinds();
         double allowed = IntStream.range(0, wanted.length).mapToDouble(i -> prices[i] * wanted[i]).sum();
         double[] room = new double[kinds.size()];
         Arrays.fill(room, Double.NEGATIVE_INFINITY);
-        for (int c = 0; c < classes.size(); c++) {
-            for (int u = 0; u < first.count(); u++) {
-                if (kindAt[c][u] >= 0) {
-                    room[kindAt[c][u]] = Math.max(room[kindAt[c][u]], before[u] + after[behind[c][u]] + allowed);
+        for (int c = 0; c < sections.classes(); c++) {
+            for (int u = 0; u < sections.places(); u++) {
+                int kind = sections.kindAt(c, u);
+                if (kind >= 0) {
+                    room[kind] = Math.max(room[kind], before[u] + after[sections.behind(c, u)] + allowed);
                 }
             }
         }
         List<List<Label>> patterns = new ArrayList<>();
         for (int k = 0; k < kinds.size(); k++) {
-            patterns.add(patterns(kinds.get(k), within[k].best, room[k], most));
+            patterns.add(patterns(kinds.get(k), filled.within()[k].best(), room[k], most));
         }
-        sections(patterns, after, allowed, most);
-    }
-
-    /** Most that sections before each stop can gain, priced. */
-    private double[] before(Chain[] within) {
-        double[] value = new double[first.count() + 1];
-        for (int u = 0; u < first.count(); u++) {
-            value[u + 1] = Math.max(value[u + 1], value[u]);
-            for (int c = 0; c < classes.size(); c++) {
-                if (kindAt[c][u] >= 0) {
-                    int next = behind[c][u];
-                    value[next] = Math.max(value[next], value[u] + within[kindAt[c][u]].best[0]);
-                }
-            }
-        }
-        return value;
+        cover(patterns, after, allowed, most);
     }
 
     /** All ways to fill a section that may belong to a better answer, the best one for each set of counts. */
-    private List<Label> patterns(Kind kind, double[] priced, double room, int most) {
-        List<Map<Counts, Label>> at = maps(second.count());
+    private List<Label> patterns(Sections.Kind kind, double[] priced, double room, int most) {
+        List<Map<Counts, Label>> at = maps(kind.places());
         Counts none = new Counts(new int[wanted.length]);
-        at.get(0).put(none, new Label(none, 0, room + priced[0], null, -1, -1, null));
-        for (int v = 0; v < second.count(); v++) {
+        at.get(0).put(none, new Label(none, 0, room + priced[0], null, null, -1, null));
+        for (int v = 0; v < kind.places(); v++) {
             for (Label label : kept(at.get(v), most)) {
                 keep(at.get(v + 1), new Label(label.counts, label.value, bound(label.counts, label.value, room
-                    + priced[v + 1]), label.before, label.piece, label.stop, null));
-                for (int m = 0; m < kind.members.length; m++) {
-                    int piece = kind.members[m];
-                    int item = itemOf[piece];
-                    if (kind.chances[m][v] > 0 && label.counts.of[item] < wanted[item]) {
-                        int next = behindWithin[piece][v];
-                        double value = label.value + worth[item] * kind.chances[m][v];
+                    + priced[v + 1]), label.before, label.cut, label.stop, null));
+                for (int b = kind.begin()[v]; b < kind.begin()[v + 1]; b++) {
+                    int piece = kind.piece()[b];
+                    int item = sections.item(piece);
+                    if (label.counts.of[item] < wanted[item]) {
+                        int next = kind.behind()[b];
+                        double value = label.value + worth[item] * kind.chance()[b];
                         Counts counts = label.counts.plus(item);
                         keep(at.get(next), new Label(counts, value, bound(counts, value, room + priced[next]), label,
-                            piece, v, null));
+                            new Spot(piece, -1, kind.stops()[v], kind.chance()[b]), -1, null));
                     }
                 }
             }
             at.set(v, Map.of());
         }
-        at.get(second.count()).remove(none);
-        return kept(at.get(second.count()), most);
+        at.get(kind.places()).remove(none);
+        return kept(at.get(kind.places()), most);
     }
 
-    private void sections(List<List<Label>> patterns, double[] after, double allowed, int most) {
-        List<Map<Counts, Label>> at = maps(first.count());
+    private void cover(List<List<Label>> patterns, double[] after, double allowed, int most) {
+        List<Map<Counts, Label>> at = maps(sections.places());
         Counts none = new Counts(new int[wanted.length]);
-        at.get(0).put(none, new Label(none, 0, allowed + after[0], null, -1, -1, null));
-        for (int u = 0; u < first.count(); u++) {
+        at.get(0).put(none, new Label(none, 0, allowed + after[0], null, null, -1, null));
+        for (int u = 0; u < sections.places(); u++) {
             for (Label label : kept(at.get(u), most)) {
                 keep(at.get(u + 1), new Label(label.counts, label.value,
-                    bound(label.counts, label.value, allowed + after[u + 1]), label.before, -1, label.stop,
+                    bound(label.counts, label.value, allowed + after[u + 1]), label.before, null, label.stop,
                     label.pattern));
-                for (int c = 0; c < classes.size(); c++) {
-                    if (kindAt[c][u] < 0) {
+                for (int c = 0; c < sections.classes(); c++) {
+                    if (sections.kindAt(c, u) < 0) {
                         continue;
                     }
-                    for (Label pattern : patterns.get(kindAt[c][u])) {
+                    for (Label pattern : patterns.get(sections.kindAt(c, u))) {
                         Counts counts = label.counts.plus(pattern.counts);
                         double value = label.value + pattern.value;
-                        double bound = bound(counts, value, allowed + after[behind[c][u]]);
+                        double bound = bound(counts, value, allowed + after[sections.behind(c, u)]);
                         if (bound > goal() && isAllowed(counts)) {
-                            keep(at.get(behind[c][u]), new Label(counts, value, bound, label, -1, u, pattern));
+                            keep(at.get(sections.behind(c, u)), new Label(counts, value, bound, label, null,
+                                sections.stop(u), pattern));
                             if (value > best.value + nothing) {
-                                offer(spots(new Label(counts, value, bound, label, -1, u, pattern)));
+                                offer(spots(new Label(counts, value, bound, label, null, sections.stop(u), pattern)));
                             }
                         }
                     }
@@ -530,8 +387,8 @@ final class TwoStage {
     private static List<Spot> spots(Label last) {
         List<Spot> spots = new ArrayList<>();
         for (Label section = last; section != null && section.pattern != null; section = section.before) {
-            for (Label cut = section.pattern; cut != null && cut.piece >= 0; cut = cut.before) {
-                spots.add(new Spot(cut.piece, section.stop, cut.stop));
+            for (Label blank = section.pattern; blank != null && blank.cut != null; blank = blank.before) {
+                spots.add(new Spot(blank.cut.piece, section.stop, blank.cut.second, blank.cut.chance));
             }
         }
         return spots;

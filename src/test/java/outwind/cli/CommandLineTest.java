@@ -275,6 +275,58 @@ class CommandLineTest {
     }
 
     @Test
+    void aBillAgainstAStackIsBoughtAndCut() throws IOException {
+        Run run = stack("--shop-rate", "48", "--bill", "sample-probes/bills/bill-benches.csv", "--json",
+            "sample-probes/stack");
+
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        // Our own earlier output: the stack's report with this bill, kept under another name beside the one without.
+        assertEquals(Files.readString(Path.of("reports/stack-benches.txt")),
+            Files.readString(folder.resolve("stack.txt")));
+        assertEquals(Files.readString(Path.of("reports/stack-benches-cuts.txt")),
+            Files.readString(folder.resolve("stack-cuts.txt")));
+        assertEquals(1600, ImageIO.read(folder.resolve("stack-cuts.png").toFile()).getWidth());
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+        Files.readAllLines(folder.resolve("stack-cuts.txt")).forEach(line -> assertTrue(line.length() <= 80, line));
+        JsonNode bill = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/bill");
+        for (String pointer : List.of("/met", "/cost", "/least", "/gap", "/items/0/cut", "/boards/0/name",
+            "/boards/0/layout/sections/0/0/chance", "/boards/0/layout/cuts/0/from")) {
+            assertFalse(bill.at(pointer).isMissingNode(), pointer);
+        }
+        // Money adds up: the boards' costs in the report are the bill's.
+        double sum = 0;
+        for (JsonNode board : bill.at("/boards")) {
+            sum += board.at("/cost").asDouble();
+        }
+        assertEquals(bill.at("/cost").asDouble(), sum, 1e-9);
+    }
+
+    @Test
+    void aBillThatTheStackDoesNotYieldIsSaidToBeShort() throws IOException {
+        Path bill = write("bill.csv", "name,length,width,thickness,quantity\ntop,1100,190,25,2\nbeam,3000,60,20,1\n");
+
+        Run run = stack("--no-chart", "--bill", bill.toString(), SAMPLE);
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().replace('\n', ' ').startsWith("The stack does not yield the whole bill: 1 of the 3 blanks"
+            + " wanted comes out of the one board, for "), run.out());
+        assertTrue(run.out().contains("Larger than every board: 1 x beam."), run.out());
+        assertTrue(run.out().contains("No room in the whole stack: 1 x top."), run.out());
+    }
+
+    @Test
+    void faultsOfABillForAStackAreTold() throws IOException {
+        Path bill = write("bill.csv", "name,length,width,thickness,quantity\nleg,five hundred,48,28,4\n");
+
+        Run run = stack("--no-chart", "--bill", bill.toString(), SAMPLE);
+
+        assertEquals(1, run.code());
+        assertEquals(bill + ":2:5: expected length in mm but found \"five hundred\"\n"
+            + "  Type a number such as 1180.\n", run.err());
+    }
+
+    @Test
     void oneBadBoardIsReportedAndLeftOutOfTheStack() throws IOException {
         Path bad = write("bad.csv", "nothing in it\n");
 
@@ -300,9 +352,10 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--price=cheap", "--want=3", "--want=0m2", "--shop-rate=-1", "--shop-rate=much"})
+    @ValueSource(strings = {"--price=cheap", "--want=3", "--want=0m2", "--shop-rate=-1", "--shop-rate=much",
+        "--sure=20%", "--kerf=-1", "--end-trim=600"})
     void aBadStackOptionExitsWithTwo(String option) {
-        Run run = stack("--no-chart", option, SAMPLE);
+        Run run = stack("--no-chart", "--bill", "sample-probes/bills/bill-small-table.csv", option, SAMPLE);
 
         assertEquals(2, run.code(), run.err());
         assertFalse(run.err().contains("Exception"), run.err());

@@ -22,7 +22,7 @@ class ReadmeTest {
 
     @ParameterizedTest
     @CsvSource({"hall-table.txt, 'hall table top, left half'", "stair-tread-kink-blanks.txt, stair tread",
-        "stack.txt, Of 14 boards"})
+        "stack.txt, Of 14 boards", "stack-benches.txt, The bill is met by"})
     void theReportsShownAreTheRealOnes(String file, String beginning) throws IOException {
         String readme = readme();
         int start = readme.indexOf("```\n" + beginning) + 4;

@@ -25,7 +25,7 @@ class BlankPlanTest {
         return new BillItem(name, length, width, thickness, quantity, OptionalDouble.empty(), false);
     }
 
-    private static Board with(Board board, Defect... defects) {
+    static Board with(Board board, Defect... defects) {
         return new Board(board.name(), board.units(), board.length(), board.width(), board.thickness(), board.species(),
             board.repeatability(), board.price(), board.target(), board.skim(), board.trim(), board.underside(),
             board.turned(), List.of(defects), board.readings(), board.calipers(), board.remarks());
@@ -155,7 +155,7 @@ class BlankPlanTest {
         return new Defect(x, y, x + 20 + 60 * random.nextDouble(), y + 10 + 30 * random.nextDouble());
     }
 
-    private static void assertIsCuttable(Board board, Layout layout, int run) {
+    static void assertIsCuttable(Board board, Layout layout, int run) {
         List<Blank> blanks = layout.blanks();
         for (Blank blank : blanks) {
             Region r = blank.region();

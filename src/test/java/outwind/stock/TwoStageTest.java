@@ -51,7 +51,11 @@ class TwoStageTest {
         }
 
         TwoStage.Cutting solved(CutOrder order) {
-            return TwoStage.priced(pieces, worth, wanted, chance, order, along, across, KERF).searched(0);
+            return priced(order).searched(0);
+        }
+
+        TwoStage priced(CutOrder order) {
+            return TwoStage.priced(new Sections(pieces, chance, order, along, across, KERF), worth, wanted);
         }
 
         float chance(int piece, int first, int second, CutOrder order) {
@@ -226,8 +230,7 @@ class TwoStageTest {
             double value = c.solved(CutOrder.RIP_FIRST).value();
             double floor = value * (0.8 + 0.4 * random.nextDouble());
 
-            TwoStage.Cutting cutting = TwoStage.priced(c.pieces, c.worth, c.wanted, c.chance, CutOrder.RIP_FIRST,
-                c.along, c.across, KERF).searched(floor);
+            TwoStage.Cutting cutting = c.priced(CutOrder.RIP_FIRST).searched(floor);
 
             assertTrue(cutting.bound() >= value * (1 - 1e-9), run + "");
             assertTrue(floor > value || cutting.value() >= value * (1 - 1e-9), run + "");
@@ -249,8 +252,8 @@ class TwoStageTest {
         Case c = Case.random(new SplittableRandom(1), 2, 100, 60, 20);
         float[][][] none = new float[c.pieces.size()][c.along.count()][c.across.count()];
 
-        TwoStage.Cutting cutting = TwoStage.priced(c.pieces, c.worth, c.wanted, none, CutOrder.RIP_FIRST, c.along,
-            c.across, KERF).searched(0);
+        TwoStage.Cutting cutting = TwoStage.priced(new Sections(c.pieces, none, CutOrder.RIP_FIRST, c.along, c.across,
+            KERF), c.worth, c.wanted).searched(0);
 
         assertEquals(List.of(), cutting.spots());
         assertTrue(cutting.isExact());

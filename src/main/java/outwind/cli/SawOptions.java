@@ -1,0 +1,42 @@
+package outwind.cli;
+
+import outwind.board.Board;
+import outwind.stock.Saw;
+import picocli.CommandLine.Option;
+
+/** How blanks are cut, and how sure of their thickness they must be. */
+final class SawOptions {
+
+    @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class, defaultValue = "95%",
+        description = "Chance of its thickness from which on a blank counts (default: ${DEFAULT-VALUE}).")
+    private double sure;
+
+    @Option(names = "--kerf", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Wood that one cut takes (usually 3.2 mm).")
+    private LengthOption kerf;
+
+    @Option(names = "--end-trim", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Cut away at each end first (usually nothing, or the file's trim along).")
+    private LengthOption endTrim;
+
+    @Option(names = "--raster", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "How finely places for blanks are tried (usually 5 mm).")
+    private LengthOption raster;
+
+    /** Chance of its thickness from which on a blank counts, 0 to 1. */
+    double sure() {
+        return sure;
+    }
+
+    /**
+     * How a board is cut.
+     *
+     * @throws IllegalArgumentException if the saw cannot be so
+     */
+    Saw saw(Board board) {
+        Saw usual = Saw.usual();
+        return new Saw(LengthOption.in(board.units(), kerf).orElse(usual.kerf()),
+            LengthOption.in(board.units(), endTrim).orElse(board.trim().along()),
+            LengthOption.in(board.units(), raster).orElse(usual.raster()));
+    }
+}

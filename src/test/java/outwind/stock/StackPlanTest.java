@@ -1,0 +1,130 @@
+package outwind.stock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import outwind.board.BillItem;
+import outwind.board.Board;
+import outwind.board.CuttingBill;
+import outwind.board.Defect;
+import outwind.flatten.Verdict;
+import outwind.surface.ShapeOf;
+
+class StackPlanTest {
+
+    private static final double SURE = 0.95;
+
+    private static BillItem item(String name, double length, double width, double thickness, int quantity) {
+        return new BillItem(name, length, width, thickness, quantity, OptionalDouble.empty(), false);
+    }
+
+    private static Board flat(double length, double width, Defect... defects) {
+        ShapeOf shape = new ShapeOf(length, width, 30, ShapeOf.board().underside(), OptionalDouble.empty(),
+            ShapeOf.board().trim());
+        return BlankPlanTest.with(shape.read(5, 3, (x, y) -> 0), defects);
+    }
+
+    private static StackPlan.Candidate candidate(Board board, String cost) {
+        double rough = board.length() * board.width() * 30;
+        PricedBoard priced = new PricedBoard("board", "board.csv", Verdict.NONE, OptionalDouble.empty(),
+            OptionalDouble.empty(), 29, 29, 29, new BoardFeet(board.length(), board.width(), 30), rough, rough, 1, 1,
+            Optional.ofNullable(cost).map(BigDecimal::new));
+        return new StackPlan.Candidate(board, priced, Saw.usual(), 0.3);
+    }
+
+    private static StackPlan plan(List<StackPlan.Candidate> stack, BillItem... items) {
+        return StackPlan.of(stack, new CuttingBill(List.of(items)), SURE, 1);
+    }
+
+    // Worked by hand: each board gives one; the bill takes two, the cheapest are 10.10 and 10.25.
+    @Test
+    void theCheapestBoardsAreTakenAndTheirCostAddsUp() {
+        StackPlan plan = plan(List.of(candidate(flat(500, 100), "30"), candidate(flat(500, 100), "10.10"),
+            candidate(flat(500, 100), "12.40"), candidate(flat(500, 100), "10.25")), item("a", 500, 90, 20, 2));
+
+        assertTrue(plan.isMet());
+        assertEquals(new BigDecimal("20.35"), plan.cost());
+        assertEquals(new BigDecimal("20.35"), plan.least());
+        assertEquals(0, plan.gap(), 0);
+    }
+
+    // Worked by hand: without every price, wood counts: the smaller board does.
+    @Test
+    void withoutEveryPriceRoughWoodIsCounted() {
+        StackPlan plan = plan(List.of(candidate(flat(900, 100), "1"), candidate(flat(600, 100), null)),
+            item("a", 500, 90, 20, 1));
+
+        assertEquals(StackPlan.Measure.ROUGH_WOOD, plan.measure());
+        assertEquals(600 * 100 * 30, plan.cost().doubleValue(), 1e-6);
+        assertEquals(1, plan.cuts().size());
+    }
+
+    // Worked by hand: two boards give one long blank each, three are wanted; the one that no board holds is told apart.
+    @Test
+    void whatIsShortIsSaidWhy() {
+        StackPlan plan = plan(List.of(candidate(flat(500, 100), "10"), candidate(flat(500, 100), "10")),
+            item("long", 480, 90, 20, 3), item("too long", 501, 90, 20, 1), item("too thick", 200, 50, 31, 2));
+
+        assertEquals(List.of(Optional.of(BlankPlan.Missing.NO_ROOM), Optional.of(BlankPlan.Missing.TOO_LARGE),
+            Optional.of(BlankPlan.Missing.TOO_THICK)), plan.missing());
+        assertEquals(2, plan.cut());
+        assertFalse(plan.isMet());
+        assertTrue(plan.isProvenShort());
+        assertEquals(0, plan.more(), 1e-9);
+    }
+
+    // Properties, on twisted and kinked boards with defects: every blank is sure, every layout can be cut, nothing is
+    // cut that is not wanted.
+    @Test
+    void noBlankFailsItsThicknessOrLiesOverADefectOrMeetsAnother() {
+        SplittableRandom random = new SplittableRandom(51);
+        int cut = 0;
+        for (int run = 0; run < 4; run++) {
+            List<StackPlan.Candidate> stack = new ArrayList<>();
+            for (int j = 0; j < 5; j++) {
+                double twist = 3 * random.nextDouble();
+                double kink = 6 * random.nextDouble();
+                ShapeOf shape = new ShapeOf(900, 180, 30, ShapeOf.board().underside(), OptionalDouble.empty(),
+                    ShapeOf.board().trim());
+                double x = 800 * random.nextDouble();
+                stack.add(candidate(BlankPlanTest.with(shape.read(6, 3, (u, v) -> shape.twist(twist).applyAsDouble(u, v)
+                    + kink * Math.max(0, u / 900 - 0.6)), new Defect(x, 40, x + 60, 90)), "" + (10 + j)));
+            }
+            BillItem[] items = {item("a", 420, 80, 27.5, 4), item("b", 260, 60, 26 + 2.5 * random.nextDouble(), 6),
+                item("c", 120, 45, 24, 8)};
+
+            StackPlan plan = plan(stack, items);
+
+            for (StackPlan.BoardCut board : plan.cuts()) {
+                BlankPlanTest.assertIsCuttable(board.board(), board.layout(), run);
+                cut += board.layout().blanks().size();
+            }
+            for (int i = 0; i < items.length; i++) {
+                assertTrue(plan.cut(i) <= items[i].quantity(), "run " + run);
+                assertEquals(plan.cut(i) == items[i].quantity(), plan.missing().get(i).isEmpty(), "run " + run);
+            }
+            assertTrue(plan.least().compareTo(plan.cost()) <= 0, "run " + run);
+        }
+        assertTrue(cut > 40, "only " + cut + " blanks to look at");
+    }
+
+    @Test
+    void aChanceOutOfRangeIsRefused() {
+        List<StackPlan.Candidate> stack = List.of(candidate(flat(500, 100), "10"));
+        CuttingBill bill = new CuttingBill(List.of(item("a", 100, 50, 20, 1)));
+
+        IllegalArgumentException refused = assertThrows(IllegalArgumentException.class,
+            () -> StackPlan.of(stack, bill, 0.2, 1));
+
+        assertEquals("sure must be from 50 to 100 %, got 20.0 %", refused.getMessage());
+    }
+}
