@@ -30,9 +30,9 @@ final class Assembly {
 
     /** The board, or every fault found in the file. */
     Board board(Sheet sheet, String defaultName) throws BadBoardFile {
-        OptionalDouble statedLength = stated(Key.LENGTH, Quantity.LENGTH, given.length());
-        OptionalDouble statedWidth = stated(Key.WIDTH, Quantity.WIDTH, given.width());
-        OptionalDouble thickness = stated(Key.THICKNESS, Quantity.THICKNESS, given.thickness());
+        OptionalDouble statedLength = length();
+        OptionalDouble statedWidth = width();
+        OptionalDouble thickness = thickness();
 
         Measurements measured = new Measurements(gauge, statedLength, statedWidth, faults);
         if (Table.read(sheet, gauge.units(), measured, faults)) {
@@ -48,7 +48,30 @@ final class Assembly {
         requireSide(Key.LENGTH, Quantity.LENGTH, length, measured);
         requireSide(Key.WIDTH, Quantity.WIDTH, width, measured);
 
-        OptionalDouble thickest = Board.thickest(thickness, measured.calipers());
+        return assembled(defaultName, length, width, thickness, measured.readings(), measured.calipers(), remarks,
+            Optional.empty());
+    }
+
+    /** The length that is stated (mm). */
+    OptionalDouble length() {
+        return stated(Key.LENGTH, Quantity.LENGTH, given.length());
+    }
+
+    /** The width that is stated (mm). */
+    OptionalDouble width() {
+        return stated(Key.WIDTH, Quantity.WIDTH, given.width());
+    }
+
+    /** The thickness that is stated (mm). */
+    OptionalDouble thickness() {
+        return stated(Key.THICKNESS, Quantity.THICKNESS, given.thickness());
+    }
+
+    /** The board with what its keys state, the rest being known; or every fault found in them. */
+    Board assembled(String defaultName, OptionalDouble length, OptionalDouble width, OptionalDouble thickness,
+            List<Reading> readings, List<CaliperReading> calipers, List<String> remarks, Optional<ScannedFace> scan)
+            throws BadBoardFile {
+        OptionalDouble thickest = Board.thickest(thickness, calipers);
         Optional<String> name = keys.one(Key.BOARD, text -> Keys.text(Key.BOARD, text));
         Optional<String> species = keys.one(Key.SPECIES, text -> Keys.text(Key.SPECIES, text));
         OptionalDouble repeatability = size(Key.REPEATABILITY, Quantity.REPEATABILITY);
@@ -64,7 +87,7 @@ final class Assembly {
         Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
             thickness,
             species, repeatability, price, target, skim, trim.orElse(Trim.NONE), underside.orElse(Underside.ALIKE),
-            turned, defects, measured.readings(), measured.calipers(), remarks);
+            turned, defects, readings, calipers, remarks, scan);
         requireTie(board);
         return board;
     }
@@ -109,7 +132,7 @@ final class Assembly {
         }
     }
 
-    private void remarkOnUnits(List<String> remarks) {
+    void remarkOnUnits(List<String> remarks) {
         if (!keys.has(Key.UNITS) && given.units().isEmpty()) {
             remarks.add("No units are stated: bare numbers are read in " + gauge.units().symbol() + ".");
         }

@@ -27,11 +27,12 @@ import java.util.OptionalDouble;
  * @param readings      touch-offs on all faces, in the order of the file; those on A and B lie on the board
  * @param calipers      thickness at single places, on the board
  * @param remarks       sentences on what was assumed when the board was read
+ * @param scan          face A as it was scanned; {@code readings} on it are then the heights of the scan's cells
  */
 public record Board(String name, Units units, double length, double width, OptionalDouble thickness,
         Optional<String> species, OptionalDouble repeatability, Optional<Price> price, OptionalDouble target,
         OptionalDouble skim, Trim trim, Underside underside, Optional<Turned> turned, List<Defect> defects,
-        List<Reading> readings, List<CaliperReading> calipers, List<String> remarks) {
+        List<Reading> readings, List<CaliperReading> calipers, List<String> remarks, Optional<ScannedFace> scan) {
 
     private static final int FEWEST_TO_TIE = 3;
 
@@ -42,6 +43,7 @@ public record Board(String name, Units units, double length, double width, Optio
         Objects.requireNonNull(price, "price");
         Objects.requireNonNull(underside, "underside");
         Objects.requireNonNull(turned, "turned");
+        Objects.requireNonNull(scan, "scan");
         defects = List.copyOf(defects);
         readings = List.copyOf(readings);
         calipers = List.copyOf(calipers);
@@ -50,6 +52,25 @@ public record Board(String name, Units units, double length, double width, Optio
         require(trim.leavesWoodOf(length, width), "trim leaves nothing of the board: " + trim);
         requireOnBoard(length, width, defects, readings, calipers);
         requireSkimLeavesWood(skim, thickest(thickness, calipers));
+    }
+
+    /** A board that was touched off, not scanned. */
+    public Board(String name, Units units, double length, double width, OptionalDouble thickness,
+            Optional<String> species, OptionalDouble repeatability, Optional<Price> price, OptionalDouble target,
+            OptionalDouble skim, Trim trim, Underside underside, Optional<Turned> turned, List<Defect> defects,
+            List<Reading> readings, List<CaliperReading> calipers, List<String> remarks) {
+        this(name, units, length, width, thickness, species, repeatability, price, target, skim, trim, underside,
+            turned, defects, readings, calipers, remarks, Optional.empty());
+    }
+
+    /** How often face A was touched: touch-offs, or points of a scan. */
+    public int pointsOnFaceA() {
+        return scan.map(face -> face.points().size()).orElseGet(() -> readingsOf(Face.A).size());
+    }
+
+    /** Whether heights are told from the bed, because it was touched off or scanned too. */
+    public boolean isToldFromBed() {
+        return !readingsOf(Face.BED).isEmpty() || scan.map(ScannedFace::aboveBed).orElse(false);
     }
 
     /** The touch-offs on one face, in the order of the file. */
@@ -64,7 +85,7 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public Board withTarget(double newTarget) {
         return new Board(name, units, length, width, thickness, species, repeatability, price,
-            OptionalDouble.of(newTarget), skim, trim, underside, turned, defects, readings, calipers, remarks);
+            OptionalDouble.of(newTarget), skim, trim, underside, turned, defects, readings, calipers, remarks, scan);
     }
 
     /**
@@ -74,10 +95,10 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public Board withSkim(double newSkim) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target,
-            OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks);
+            OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks, scan);
     }
 
-    /** This board with other touch-offs in place of its own. */
+    /** This board with other touch-offs in place of its own, or of its scan. */
     public Board withReadings(List<Reading> others) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
             underside, turned, defects, others, calipers, remarks);
@@ -88,7 +109,7 @@ public record Board(String name, Units units, double length, double width, Optio
         List<Reading> all = new ArrayList<>(readings);
         faceB.forEach(r -> all.add(new Reading(r.x(), r.y(), r.z(), Face.B, r.note(), 0)));
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, Optional.of(turnedOver), defects, all, calipers, remarks);
+            underside, Optional.of(turnedOver), defects, all, calipers, remarks, scan);
     }
 
     /**
@@ -135,7 +156,7 @@ public record Board(String name, Units units, double length, double width, Optio
     /** This board lying on a face that is flat. */
     public Board onFlatUnderside() {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            Underside.FLAT, turned, defects, readings, calipers, remarks);
+            Underside.FLAT, turned, defects, readings, calipers, remarks, scan);
     }
 
     /** This board without one touch-off; caliper readings on its line stay. */
@@ -147,7 +168,7 @@ public record Board(String name, Units units, double length, double width, Optio
     public Board without(int line) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
             underside, turned, defects, readings.stream().filter(reading -> reading.line() != line).toList(),
-            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks);
+            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks, scan);
     }
 
     /** The stated thickness (mm), or else the thickest caliper reading; empty if there is neither. */

@@ -56,20 +56,24 @@ public final class BoardFile {
 
         Sheet sheet = isOfType(fileName, ".xyz") ? Sheet.ofPoints(lines) : Sheet.ofTable(lines);
         Keys keys = Keys.in(sheet, faults);
+        Gauge gauge = new Gauge(units(keys, given, faults), sheet.delimiter().allowsDecimalComma());
+        return new Assembly(keys, given, gauge, faults).board(sheet, boardName(fileName));
+    }
+
+    /** The unit of bare numbers: what the file says, or else what is stated beside it, or else mm. */
+    static Units units(Keys keys, Given given, FaultList faults) throws BadBoardFile {
         Optional<Units> units = keys.one(Key.UNITS, Units::named);
         if (units.isEmpty() && keys.has(Key.UNITS)) {
             // Every other number hangs on the unit: faults found without it would mislead.
             faults.throwIfAny();
         }
-        Gauge gauge = new Gauge(units.or(given::units).orElse(Units.MILLIMETRES),
-            sheet.delimiter().allowsDecimalComma());
-        return new Assembly(keys, given, gauge, faults).board(sheet, boardName(fileName));
+        return units.or(given::units).orElse(Units.MILLIMETRES);
     }
 
     private static void refuseOtherFormats(String fileName, FaultList faults) throws BadBoardFile {
         if (isOfType(fileName, ".ply")) {
             faults.addForFile("a board file or an .xyz file", "a .ply scan",
-                "Scans of this type are not read yet: save the points as .xyz, one x y z on each line.");
+                "A scan can only be the board that is judged, not what is told beside it: give a board file here.");
         }
         faults.throwIfAny();
     }
@@ -106,7 +110,7 @@ public final class BoardFile {
     }
 
     /** The file's name without folders and extension. */
-    private static String boardName(String fileName) {
+    static String boardName(String fileName) {
         String name = fileName.substring(Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\')) + 1);
         int dot = name.lastIndexOf('.');
         String bare = dot > 0 ? name.substring(0, dot) : name;

@@ -25,6 +25,17 @@ final class Keys {
         return keys;
     }
 
+    /** The keys that stand beside a scan. */
+    static Keys stated(List<Statement> statements, FaultList faults) {
+        Keys keys = new Keys(faults);
+        for (Statement stated : statements) {
+            faults.read(new Cell(stated.key(), stated.line(), 1), Key::named).ifPresent(key ->
+                keys.values.computeIfAbsent(key, k -> new ArrayList<>()).add(
+                    new Cell(stated.value(), stated.line(), stated.column())));
+        }
+        return keys;
+    }
+
     boolean has(Key key) {
         return values.containsKey(key);
     }

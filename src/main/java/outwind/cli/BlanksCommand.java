@@ -9,7 +9,6 @@ import java.util.function.Supplier;
 import outwind.board.BadBoardFile;
 import outwind.board.BillFile;
 import outwind.board.Board;
-import outwind.board.BoardFile;
 import outwind.report.BlankChart;
 import outwind.report.BlankJson;
 import outwind.report.BlankReport;
@@ -36,7 +35,7 @@ final class BlanksCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1", paramLabel = "FILE", description = "Board file.")
+    @Parameters(arity = "1", paramLabel = "FILE", description = "Board file, or a scan.")
     private Path file;
 
     @Option(names = "--bill", paramLabel = "BILL",
@@ -56,7 +55,7 @@ final class BlanksCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            Board board = options.asAsked(BoardFile.read(file, options.given()));
+            Board board = options.asAsked(BoardInput.read(file, options.given()));
             if (bill == null) {
                 cutToLength(board);
             } else {

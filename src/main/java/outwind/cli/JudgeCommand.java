@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 import outwind.board.BadBoardFile;
 import outwind.board.BadValue;
 import outwind.board.Board;
-import outwind.board.BoardFile;
 import outwind.board.Face;
 import outwind.board.Length;
 import outwind.board.Turned;
@@ -47,7 +46,7 @@ final class JudgeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Board files.")
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Board files, or scans.")
     private List<Path> files;
 
     @Mixin
@@ -89,7 +88,7 @@ final class JudgeCommand implements Callable<Integer> {
     private boolean judge(Path file, Reports reports, Set<String> names) {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            Board read = BoardFile.read(file, options.given());
+            Board read = BoardInput.read(file, options.given());
             // Once face A is cut the board lies on it, and it is flat.
             Board board = options.asAsked(without(withFaceB(beforeCut == null ? read : read.onFlatUnderside())));
             Judgement judgement = sinceFaceA(Judgement.of(board, machine.request(board, options.seed())));
@@ -123,7 +122,7 @@ final class JudgeCommand implements Callable<Integer> {
         if (beforeCut == null) {
             return judgement;
         }
-        Board before = options.asAsked(BoardFile.read(beforeCut, options.given()));
+        Board before = options.asAsked(BoardInput.read(beforeCut, options.given()));
         if (before.length() != judgement.board().length() || before.width() != judgement.board().width()) {
             throw new BadInput("the board is of another size in " + beforeCut
                 + "; it keeps its length and width while it is cut");
@@ -139,7 +138,7 @@ final class JudgeCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--face-b goes with one board file, not with "
                 + files.size());
         }
-        Board other = BoardFile.read(faceB, options.given());
+        Board other = BoardInput.read(faceB, options.given());
         if (other.length() != board.length() || other.width() != board.width()) {
             throw new BadInput("the board is of another size in " + faceB + "; both faces have one length and one"
                 + " width");
@@ -162,6 +161,13 @@ final class JudgeCommand implements Callable<Integer> {
     }
 
     private Board without(Board board) {
+        if (leftOut.isEmpty()) {
+            return board;
+        }
+        if (board.scan().isPresent()) {
+            throw new ParameterException(spec.commandLine(), "--leave-out takes a touch-off out; of a scan, stray"
+                + " points are dropped as it is read");
+        }
         Board rest = board;
         for (String left : leftOut) {
             Board less = left.matches("\\d{1,7}") ? rest.without(Integer.parseInt(left)) : withoutPlace(rest, left);

@@ -18,7 +18,6 @@ import java.util.stream.Stream;
 import outwind.board.BadBoardFile;
 import outwind.board.BillFile;
 import outwind.board.Board;
-import outwind.board.BoardFile;
 import outwind.board.CuttingBill;
 import outwind.board.Price;
 import outwind.board.Units;
@@ -29,6 +28,7 @@ import outwind.report.JsonReport;
 import outwind.report.Reports;
 import outwind.report.StackChart;
 import outwind.report.StackReport;
+import outwind.scan.Progress;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
@@ -49,12 +49,12 @@ import picocli.CommandLine.Spec;
     footer = {"", "Example: outwind stack --target 20mm --shop-rate 48 --want 3m2 boards/"})
 final class StackCommand implements Callable<Integer> {
 
-    private static final List<String> BOARD_FILES = List.of(".csv", ".tsv", ".txt", ".xyz");
+    private static final List<String> BOARD_FILES = List.of(".csv", ".tsv", ".txt", ".xyz", ".ply");
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "FILE|DIR", description = "Board files, or folders of them.")
+    @Parameters(arity = "1..*", paramLabel = "FILE|DIR", description = "Board files or scans, or folders of them.")
     private List<Path> paths;
 
     @Mixin
@@ -202,18 +202,19 @@ final class StackCommand implements Callable<Integer> {
     private List<Outcome> price(List<Path> files) {
         Rates rates = new Rates(Optional.ofNullable(price), Optional.ofNullable(shopRate));
         AtomicInteger done = new AtomicInteger();
+        ProgressBar bar = new ProgressBar("judging");
         List<Outcome> outcomes = files.parallelStream().map(file -> {
             Outcome outcome = price(file, rates);
-            progress(done.incrementAndGet(), files.size());
+            bar.at(done.incrementAndGet(), files.size());
             return outcome;
         }).toList();
-        progress(0, files.size());
+        bar.done();
         return outcomes;
     }
 
     private Outcome price(Path file, Rates rates) {
         try {
-            Board board = options.asAsked(BoardFile.read(file, options.given()));
+            Board board = options.asAsked(BoardInput.read(file, options.given(), Progress.UNSEEN));
             return new Outcome(Optional.of(PricedBoard.of(board, machine.request(board, options.seed()),
                 file.toString(), rates)),
                 Optional.of(board), rates.currencyOf(board), "");
@@ -224,16 +225,5 @@ final class StackCommand implements Callable<Integer> {
         } catch (IOException e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", file + ": " + FileTrouble.inWords(e));
         }
-    }
-
-    /** A bar on a terminal, gone when all is done; nothing where the output is read by a program. */
-    private static void progress(int done, int all) {
-        if (System.console() == null || all < 20) {
-            return;
-        }
-        int width = 40;
-        String bar = "#".repeat(width * done / all) + ".".repeat(width - width * done / all);
-        System.err.print(done == 0 ? "\r" + " ".repeat(width + 24) + "\r" : "\r[" + bar + "] " + done + " of " + all);
-        System.err.flush();
     }
 }

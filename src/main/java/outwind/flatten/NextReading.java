@@ -29,19 +29,32 @@ public record NextReading(double x, double y, double left) {
     /** A reading that narrows the range by less than this share is not worth the walk. */
     private static final double WORTHWHILE = 0.05;
 
+    /** Where the face is known so well that touching it off would tell nothing, by x and y (mm). */
+    public interface Known {
+        boolean at(double x, double y);
+    }
+
+    /** The best places, wherever they lie. */
+    public static List<NextReading> of(List<SampledBoard> boards, double[] slabs, double noise, int most) {
+        return of(boards, slabs, (x, y) -> false, noise, most);
+    }
+
     /**
      * The best places, in order.
      *
+     * @param known places that are left out
      * @param noise standard deviation of a touch-off (mm)
      * @param most  how many places at most
      */
-    public static List<NextReading> of(List<SampledBoard> boards, double[] slabs, double noise, int most) {
+    public static List<NextReading> of(List<SampledBoard> boards, double[] slabs, Known known, double noise,
+            int most) {
         Places places = boards.get(0).places();
         double[] thickness = centred(slabs);
         double[][] heights = new double[places.size()][];
         for (int k = 0; k < heights.length; k++) {
             int place = k;
-            heights[k] = centred(boards.stream().mapToDouble(board -> board.top()[place]).toArray());
+            heights[k] = known.at(places.x()[k], places.y()[k]) ? new double[slabs.length]
+                : centred(boards.stream().mapToDouble(board -> board.top()[place]).toArray());
         }
         double before = dot(thickness, thickness);
         // A reading is a height with noise on it; which noise does not matter, so it is always the same.

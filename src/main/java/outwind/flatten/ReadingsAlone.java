@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import outwind.board.Board;
 import outwind.board.Face;
+import outwind.board.PointCloud;
 import outwind.board.Reading;
 import outwind.numeric.WidestGap;
 import outwind.numeric.Zone;
@@ -26,15 +27,38 @@ public record ReadingsAlone(Reading highest, Reading lowest, Zone minimumZone, d
      */
     public static ReadingsAlone of(Board board, BoardShape shape, double skim) {
         List<Reading> readings = board.readingsOf(Face.A);
+        if (board.scan().isPresent()) {
+            return ofScan(board.scan().get().points(), promise(readings, shape, skim));
+        }
         double[] x = readings.stream().mapToDouble(Reading::x).toArray();
         double[] y = readings.stream().mapToDouble(Reading::y).toArray();
         double[] z = readings.stream().mapToDouble(Reading::z).toArray();
-        double[] underside = readings.stream().mapToDouble(r -> shape.undersideAt(r.x(), r.y())).toArray();
         return new ReadingsAlone(
             readings.stream().max(Comparator.comparingDouble(Reading::z)).orElseThrow(),
             readings.stream().min(Comparator.comparingDouble(Reading::z)).orElseThrow(),
-            WidestGap.minimumZone(x, y, z),
-            WidestGap.thickestSlab(x, y, z, underside).width() - 2 * skim);
+            WidestGap.minimumZone(x, y, z), promise(readings, shape, skim));
+    }
+
+    /** Spread and zone are those of all points; what they promise is that of the cells, without the points' noise. */
+    private static ReadingsAlone ofScan(PointCloud points, double promise) {
+        int highest = 0;
+        int lowest = 0;
+        for (int i = 1; i < points.size(); i++) {
+            highest = points.z()[i] > points.z()[highest] ? i : highest;
+            lowest = points.z()[i] < points.z()[lowest] ? i : lowest;
+        }
+        return new ReadingsAlone(reading(points, highest), reading(points, lowest),
+            WidestGap.minimumZone(points.x(), points.y(), points.z()), promise);
+    }
+
+    private static Reading reading(PointCloud points, int i) {
+        return new Reading(points.x()[i], points.y()[i], points.z()[i], Face.A, "", 0);
+    }
+
+    private static double promise(List<Reading> readings, BoardShape shape, double skim) {
+        return WidestGap.thickestSlab(readings.stream().mapToDouble(Reading::x).toArray(),
+            readings.stream().mapToDouble(Reading::y).toArray(), readings.stream().mapToDouble(Reading::z).toArray(),
+            readings.stream().mapToDouble(r -> shape.undersideAt(r.x(), r.y())).toArray()).width() - 2 * skim;
     }
 
     /** Highest minus lowest: the depth of a cut parallel to the bed that just reaches the lowest touch-off (mm). */

@@ -29,7 +29,7 @@ public record Simulation(ThicknessRange asItLies, ThicknessRange levelled, List<
      */
     public static final int DRAWS = 1000;
 
-    /** Lines of the grid that possible boards are looked at on; the surfaces are smooth between them. */
+    /** Lines of the grid that possible boards are looked at on where the surfaces are smooth between them. */
     private static final int ALONG = 17;
     private static final int ACROSS = 7;
 
@@ -39,7 +39,7 @@ public record Simulation(ThicknessRange asItLies, ThicknessRange levelled, List<
      * @param limit  how far levelling may lift the board
      */
     public static Simulation of(BoardShape shape, Region region, double skim, LiftLimit limit, long seed) {
-        Places places = Places.grid(region, ALONG, ACROSS);
+        Places places = Places.grid(region, (ALONG - 1) * shape.fineness() + 1, (ACROSS - 1) * shape.fineness() + 1);
         List<SampledBoard> boards = shape.draws(places, DRAWS, seed);
         WidestGap program = limit.applyTo(WidestGap.over(places.x(), places.y(), places.x(), places.y()));
         SampledBoard likely = shape.at(places);

@@ -51,8 +51,8 @@ public final class LeastSquares {
             coefficients[j] += correction[j];
         }
         double[] residuals = residuals(design, observations, coefficients);
-        return new LinearFit(coefficients, inverseOfNormalMatrix(r, norms), residuals, sumOfSquares(residuals, 0),
-            sumOfSquares(observations, holdsConstant(design) ? mean(observations) : 0));
+        return new LinearFit(coefficients, inverseOfNormalMatrix(r, norms), residuals, n,
+            sumOfSquares(residuals, 0), sumOfSquares(observations, holdsConstant(design) ? mean(observations) : 0));
     }
 
     /**

@@ -8,16 +8,17 @@ import java.util.OptionalDouble;
  *
  * @param coefficients       one per column of the design, length p
  * @param unscaledCovariance (XᵀX)⁻¹, p × p; times the residual variance it is the covariance of the coefficients
- * @param residuals          observed minus fitted, length n
+ * @param residuals          observed minus fitted, length n; or none, where there were too many to keep
+ * @param observations       n
  * @param residualSumOfSquares sum of the squared residuals
  * @param totalSumOfSquares  sum of squares about the mean where the model holds a constant, else about zero
  */
 public record LinearFit(double[] coefficients, double[][] unscaledCovariance, double[] residuals,
-                        double residualSumOfSquares, double totalSumOfSquares) {
+                        int observations, double residualSumOfSquares, double totalSumOfSquares) {
 
     /** Observations beyond those the coefficients use up: n − p. */
     public int degreesOfFreedom() {
-        return residuals.length - coefficients.length;
+        return observations - coefficients.length;
     }
 
     /** √(residual sum of squares / degrees of freedom); empty where every observation was used up by the fit. */
@@ -74,6 +75,6 @@ public record LinearFit(double[] coefficients, double[][] unscaledCovariance, do
                 }
             }
         }
-        return new LinearFit(moved, covariance, residuals, residualSumOfSquares, totalSumOfSquares);
+        return new LinearFit(moved, covariance, residuals, observations, residualSumOfSquares, totalSumOfSquares);
     }
 }

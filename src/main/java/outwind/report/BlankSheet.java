@@ -12,7 +12,6 @@ import java.util.stream.IntStream;
 import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
-import outwind.board.Face;
 import outwind.stock.Blank;
 import outwind.stock.BlankPlan;
 import outwind.stock.CutOrder;
@@ -117,7 +116,7 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
             : "\u00a0" + figures.unit() + ", thickness by caliper";
         return board.species().map(species -> species + ", ").orElse("") + hard(figures.place(board.length())) + " x "
             + hard(figures.place(board.width())) + thickness + ", "
-            + Figures.count(board.readingsOf(Face.A).size(), "touch-off", "touch-offs") + " on face A";
+            + Sentences.measured(board) + " on face A";
     }
 
     private static String hard(String number) {

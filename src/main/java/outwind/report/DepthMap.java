@@ -23,6 +23,9 @@ record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
     /** Pixels from one sampled place to the next; the face is smooth between them. */
     private static final int SPACING = 12;
 
+    /** The same on a scanned face, whose cells are a few pixels wide. */
+    private static final int SCAN_SPACING = 4;
+
     /** Pixels from one place to the next where its deviation is sampled, which takes longer and is smoother still. */
     private static final int DEVIATION_SPACING = 26;
 
@@ -52,6 +55,9 @@ record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
     static DepthMap of(Judgement judgement, int width, int height) {
         Board board = judgement.board();
         Plane cut = judgement.cuts().faceA().plane();
+        if (board.scan().isPresent()) {
+            return ofScan(judgement, width, height);
+        }
         int readings = board.readings().size();
         double work = (double) width * height / (SPACING * SPACING) * readings;
         double spacing = SPACING * Math.sqrt(Math.max(1, work / MOST_WORK));
@@ -61,6 +67,17 @@ record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
             : Optional.of(SmoothGrid.of(lines(width, DEVIATION_SPACING), lines(height, DEVIATION_SPACING),
                 board.length(), board.width(), judgement.shape()::topDeviationAt));
         return new DepthMap(depth, deviation);
+    }
+
+    /** A scanned face is rough, and quick to look up: it is sampled more finely. */
+    private static DepthMap ofScan(Judgement judgement, int width, int height) {
+        Board board = judgement.board();
+        Plane cut = judgement.cuts().faceA().plane();
+        int columns = lines(width, SCAN_SPACING);
+        int rows = lines(height, SCAN_SPACING);
+        return new DepthMap(SmoothGrid.of(columns, rows, board.length(), board.width(),
+            (x, y) -> judgement.shape().topAt(x, y) - cut.at(x, y)), Optional.of(SmoothGrid.of(columns, rows,
+                board.length(), board.width(), judgement.shape()::topDeviationAt)));
     }
 
     private static int lines(int pixels, double spacing) {

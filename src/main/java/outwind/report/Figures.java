@@ -140,6 +140,11 @@ public record Figures(Units units) {
         return number + " " + (number == 1 ? one : many);
     }
 
+    /** A large number of things, its thousands set apart: 5 000 000. */
+    public static String grouped(int number) {
+        return String.format(Locale.ROOT, "%,d", number).replace(',', HARD_SPACE);
+    }
+
     /** A chance of success from 0 to 1, never said to be certain. */
     public static String chance(double p) {
         return p > 0.99 ? "over 99\u00a0%" : p < 0.01 ? "under 1\u00a0%" : percent(p);

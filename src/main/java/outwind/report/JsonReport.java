@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import outwind.board.Board;
-import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.Cut;
 import outwind.flatten.NextReading;
@@ -121,7 +120,7 @@ public final class JsonReport {
         node.put("length", board.length());
         node.put("width", board.width());
         board.thickness().ifPresent(thickness -> node.put("thickness", thickness));
-        node.put("readings", board.readingsOf(Face.A).size());
+        node.put("readings", board.pointsOnFaceA());
     }
 
     private void fits() {

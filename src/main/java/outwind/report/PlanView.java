@@ -69,7 +69,8 @@ final class PlanView {
         this.paper = paper;
         this.judgement = judgement;
         this.board = judgement.board();
-        this.readings = board.readingsOf(Face.A);
+        // A scan's cells are everywhere; marks would only hide the face.
+        this.readings = board.scan().isPresent() ? List.of() : board.readingsOf(Face.A);
         this.figures = figures;
         this.frame = frame;
         this.map = DepthMap.of(judgement, frame.width(), frame.height());
@@ -161,8 +162,10 @@ final class PlanView {
         // Marks at the ends and edges reach beyond the board.
         Frame wide = frame.widenedBy(STRIP);
         XYChart chart = wide.chart();
-        scatter(chart, readingMark(), readings.stream().mapToDouble(Reading::x).toArray(),
-            readings.stream().mapToDouble(Reading::y).toArray());
+        if (!readings.isEmpty()) {
+            scatter(chart, readingMark(), readings.stream().mapToDouble(Reading::x).toArray(),
+                readings.stream().mapToDouble(Reading::y).toArray());
+        }
         List<Shim> shims = shims();
         if (!shims.isEmpty()) {
             scatter(chart, Mark.SHIM, shims.stream().mapToDouble(Shim::x).toArray(),
@@ -293,18 +296,21 @@ final class PlanView {
 
     /** Adds what this view shows to the key. */
     void explain(SymbolKey key) {
-        key.add(readingMark()::paint, "touch-off");
+        if (!readings.isEmpty()) {
+            key.add(readingMark()::paint, "touch-off");
+        }
         if (hasSpread()) {
             key.add((pen, x, y) -> {
                 Mark.HIGHEST.paint(pen, x - 13, y);
                 Mark.LOWEST.paint(pen, x + 13, y);
-            }, "highest and lowest touch-off, as read");
+            }, readings.isEmpty() ? "highest and lowest scanned point" : "highest and lowest touch-off, as read");
         }
         if (!judgement.doubts().isEmpty()) {
             key.add(Mark.SUSPECT::paint, "touch-off that looks wrong");
         }
         if (!next().isEmpty()) {
-            key.add(Mark.NEXT::paint, "touch off here next: it tells most");
+            key.add(Mark.NEXT::paint, readings.isEmpty() ? "not scanned, and tells most"
+                : "touch off here next: it tells most");
         }
         if (!rests().isEmpty()) {
             key.add(Mark.REST::paint, "rests on the bed here by itself, with share of weight");

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import outwind.board.Board;
+import outwind.board.CellHeights;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.CuttingPlan;
@@ -48,8 +50,18 @@ final class Sentences {
         int onB = board.readingsOf(Face.B).size();
         return board.species().map(wood -> wood + ", ").orElse("") + figures.place(board.length()) + " x "
             + figures.place(board.width()) + thickness + ", "
-            + Figures.count(board.readingsOf(Face.A).size(), "touch-off", "touch-offs") + " on face A" + (onB > 0
+            + measured(board) + " on face A" + (onB > 0
                 ? ", " + onB + " on face B" : "");
+    }
+
+    /** How many touch-offs or points were taken. */
+    static String measured(Board board) {
+        return board.scan().isPresent() ? Figures.grouped(board.pointsOnFaceA()) + " scanned points"
+            : Figures.count(board.pointsOnFaceA(), "touch-off", "touch-offs");
+    }
+
+    private boolean isScanned() {
+        return judgement.board().scan().isPresent();
     }
 
     /** The verdict in one line; in two if it hangs on a touch-off that looks wrong. */
@@ -165,6 +177,10 @@ final class Sentences {
         double left = judgement.next().get(0).left();
         String first = "The touch-off that would tell most is at " + places.get(0) + ": it narrows the range to about "
             + Figures.percent(left) + " of its width";
+        if (isScanned()) {
+            return Optional.of("Part of the face was not scanned, and the answer hangs on it: scan it anew with all of"
+                + " the face in view, round about " + String.join(" and ", places) + " above all.");
+        }
         String hint = left > SETTLES_LITTLE ? " No single touch-off settles it." : "";
         return Optional.of((places.size() == 1 ? first + "." : first + "; after it, "
             + String.join(", then ", places.subList(1, places.size())) + ".") + hint);
@@ -172,6 +188,11 @@ final class Sentences {
 
     /** What the readings alone would promise beside what the whole board bears. */
     String flattery() {
+        if (isScanned()) {
+            return "The scan sees the face down to its cells, dips and knots as well. The skim of "
+                + figures.small(judgement.request().skim()) + " off each face comes on top, below the lowest saw marks:"
+                + " " + figures.length(Math.max(0, median())) + " is what to expect.";
+        }
         return "The touch-offs alone would promise " + figures.length(Math.max(0, judgement.readings().promise()))
             + ". They do not see the corners, the edges and the wood between them; with the face carried there, and "
             + figures.small(judgement.request().skim()) + " skimmed off each face so that the saw marks go, "
@@ -189,6 +210,12 @@ final class Sentences {
                 where = i;
             }
         }
+        String least = "The face is least sure near " + place(judgement.whole().x()[where],
+            judgement.whole().y()[where]) + ", where it may well be " + figures.small(2 * most)
+            + " higher or lower than thought.";
+        if (isScanned()) {
+            return least + scatter(judgement.board().scan().get().cells());
+        }
         TouchOffNoise noise = judgement.shape().noise();
         String source = switch (noise.source()) {
             case REPEATABILITY -> "from the repeatability you gave";
@@ -196,13 +223,30 @@ final class Sentences {
             case USUAL -> "as is usual on rough wood, for heights written as these are; touch one spot five times and"
                 + " give the spread as repeatability to say otherwise";
         };
-        return "The face is least sure near " + place(judgement.whole().x()[where], judgement.whole().y()[where])
-            + ", where it may well be " + figures.small(2 * most) + " higher or lower than thought. One touch-off is"
-            + " taken to be good to " + figures.fineLength(2 * noise.deviation()) + " (" + source + ").";
+        return least + " One touch-off is taken to be good to " + figures.fineLength(2 * noise.deviation()) + " ("
+            + source + ").";
+    }
+
+    /** What the points of one cell scatter by, and how much of that is the scanner. */
+    private String scatter(CellHeights cells) {
+        double[] scatter = IntStream.range(0, cells.size()).filter(cells::isMeasured)
+            .mapToDouble(k -> cells.scatter()[k]).sorted().toArray();
+        String usual = " Within a cell the points scatter by " + figures.fineLength(2 * scatter[scatter.length / 2])
+            + " either way";
+        return usual + (cells.noise().isPresent() ? ", of which the scanner itself makes "
+            + figures.fineLength(2 * cells.noise().getAsDouble()) + "; the rest is saw marks."
+            : "; how much of that is the scanner and how much saw marks, they are too far apart to tell.");
     }
 
     /** What three columns of readings cannot tell apart. */
     Optional<String> hiddenKink() {
+        if (isScanned()) {
+            CellHeights cells = judgement.board().scan().get().cells();
+            return Optional.of("A dip or bump is surely seen, though perhaps not all of its depth, if it is "
+                + figures.placeLength(
+                CellHeights.SURELY_SEEN * Math.max(cells.cellX(), cells.cellY())) + " across; one"
+                + " half as large again shows in full, a smaller one may be missed.");
+        }
         long columns = judgement.board().readingsOf(Face.A).stream().mapToDouble(Reading::x)
             .map(x -> Math.rint(x / judgement.board().length() * 20)).distinct().count();
         if (judgement.shape().isAveraged()) {
@@ -316,7 +360,7 @@ final class Sentences {
         }
         return judgement.faceDown().isBetterTurned()
             ? "It would lie better the other way up: with face A up it " + up + ", turned over it " + over + ". If"
-                + " you turn it, touch it off again."
+                + " you turn it, " + (isScanned() ? "scan" : "touch") + " it" + (isScanned() ? "" : " off") + " again."
             : "Face A up is the better way: so it " + up + "; turned over it " + over + ".";
     }
 

@@ -90,8 +90,9 @@ public final class TextReport {
         } else {
             page.item(step++ + ".", judgement.lifts()
                 ? "Lay the board on the bed with face A up and level it with these shims, slid in from the edges:"
-                : "Lay the board on the bed with face A up, as it lay when you touched off. Slide these shims in until"
-                    + " they just touch; they keep it from rocking and from bending under the cutter:");
+                : "Lay the board on the bed with face A up, as it lay when you "
+                    + (isScanned() ? "scanned it" : "touched off") + ". Slide these shims in until they just"
+                    + " touch; they keep it from rocking and from bending under the cutter:");
             shimTable();
             sentences.unsureShims().ifPresent(words -> page.item("  ", words));
             page.item("  ", sentences.held());
@@ -191,6 +192,10 @@ public final class TextReport {
         }
     }
 
+    private boolean isScanned() {
+        return board.scan().isPresent();
+    }
+
     private void numbers() {
         page.heading("The numbers");
         readings();
@@ -204,9 +209,10 @@ public final class TextReport {
 
     private void readings() {
         ReadingsAlone readings = judgement.readings();
-        page.line("Highest touch-off " + at(readings.highest()) + ", lowest " + at(readings.lowest()));
+        String what = isScanned() ? "point" : "touch-off";
+        page.line("Highest " + what + " " + at(readings.highest()) + ", lowest " + at(readings.lowest()));
         page.line("Spread, highest minus lowest  " + soft(figures.fineLength(readings.spread())));
-        page.line("Minimum zone of the touch-offs  "
+        page.line("Minimum zone of the " + what + "s  "
             + soft(figures.fineLength(readings.minimumZone().width())));
         page.gap();
     }
@@ -232,8 +238,8 @@ public final class TextReport {
         }
         page.paragraph("Shapes fitted to face A. Left over: standard deviation of what the shape misses. Noise: chance"
             + " that noise alone makes the last terms look as good.");
-        page.table("  ", List.of("shape", "terms", "left over (" + figures.unit() + ")", "R²", "spare readings",
-            "noise"), rows);
+        page.table("  ", List.of("shape", "terms", "left over (" + figures.unit() + ")", "R²",
+            isScanned() ? "spare points" : "spare readings", "noise"), rows);
         page.gap();
     }
 

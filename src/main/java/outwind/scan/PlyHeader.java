@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import outwind.board.BadBoardFile;
 import outwind.board.Fault;
-import outwind.board.HeaderLine;
+import outwind.board.ScanHeader;
 
 /**
  * Header of a PLY file.
@@ -17,7 +17,7 @@ import outwind.board.HeaderLine;
  *
  * @param order    of bytes; empty if the file is text
  * @param elements in the order of the file
- * @param comments as lines that may state keys
+ * @param comments that state keys; what other programs remark is passed over
  * @param bytes    length of the header, its last line end counted
  * @param lines    of the header
  */
@@ -58,8 +58,9 @@ record PlyHeader(Optional<ByteOrder> order, List<PlyElement> elements, List<Head
                 String[] words = text.split("\\s+");
                 switch (words[0]) {
                     case "format" -> format(text, words);
-                    case "comment", "obj_info" -> comments.add(new HeaderLine(line,
-                        "# " + text.substring(words[0].length()).strip()));
+                    case "comment" -> HeaderLine.in(faults.file(), line, text, words[0].length())
+                        .filter(said -> ScanHeader.isKey(said.key())).ifPresent(comments::add);
+                    case "obj_info" -> { }
                     case "element" -> element(text, words);
                     case "property" -> property(text, words);
                     default -> throw fault("format, comment, element, property or end_header", Fault.shown(text));

@@ -4,6 +4,9 @@ package outwind.scan;
 @FunctionalInterface
 public interface Progress {
 
+    /** Tells nobody. */
+    Progress UNSEEN = (done, all) -> { };
+
     /** So many bytes of so many are read. */
     void at(long bytesDone, long bytesAll);
 }

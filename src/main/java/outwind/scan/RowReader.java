@@ -135,7 +135,7 @@ final class RowReader {
         return at;
     }
 
-    /** Behind the separator that ends the cell at {@code from}; −1 if the row ends first. Quotes may hide separators. */
+    /** Behind the separator that ends the cell at {@code from}; −1 if the row ends first. Quotes hide separators. */
     private int next(byte[] bytes, int from, int to) {
         boolean quoted = false;
         for (int at = from; at < to; at++) {

@@ -19,6 +19,11 @@ final class ScanFaults {
         this.file = file;
     }
 
+    /** The file as faults name it. */
+    String file() {
+        return file;
+    }
+
     /** Notes a fault at a place of the file, 1-based. */
     synchronized void add(long line, int column, String expected, String found, String mend) {
         if (faults.size() < MOST) {

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import outwind.board.BadBoardFile;
-import outwind.board.HeaderLine;
 
 /**
  * Reads scans of any size: {@code .ply}, text or binary, and rows of text.
@@ -66,12 +65,11 @@ public final class ScanFile {
         }
         List<HeaderLine> lines = new ArrayList<>();
         int number = 0;
-        for (String text : new String(Files.readAllBytes(side), StandardCharsets.UTF_8).split("\n", -1)) {
+        for (String text : new String(Files.readAllBytes(side), StandardCharsets.UTF_8)
+            .replace("\ufeff", "").split("\n", -1)) {
             number++;
-            String line = text.replace("\ufeff", "").strip();
-            if (!line.isEmpty()) {
-                lines.add(new HeaderLine(number, line.startsWith("#") ? line : "# " + line));
-            }
+            int begin = text.stripLeading().startsWith("#") ? text.indexOf('#') + 1 : 0;
+            HeaderLine.in(side.toString(), number, text, begin).ifPresent(lines::add);
         }
         return lines;
     }

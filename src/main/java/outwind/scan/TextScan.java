@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import outwind.board.BadBoardFile;
 import outwind.board.Fault;
-import outwind.board.HeaderLine;
 import outwind.board.PointCloud;
 
 /**
@@ -50,9 +49,10 @@ final class TextScan {
             while (end < start.length && start[end] != '\n') {
                 end++;
             }
-            String text = new String(start, at, end - at, StandardCharsets.UTF_8).strip();
-            if (text.startsWith("#") || text.startsWith("\"#")) {
-                header.add(new HeaderLine(line, text));
+            String whole = new String(start, at, end - at, StandardCharsets.UTF_8);
+            String text = whole.strip();
+            if (text.startsWith("#")) {
+                HeaderLine.in(faults.file(), line, whole, whole.indexOf('#') + 1).ifPresent(header::add);
             } else if (!text.isEmpty()) {
                 boolean names = !NUMBER_OR_WORD.matcher(text.replace("\"", "")).matches();
                 RowForm form = names ? named(text, line, firstRow(start, end + 1)) : bare(text);

@@ -31,7 +31,7 @@ public final class BlankThickness {
     /** A chance of 95 % of so many boards has a standard error of 1 %. */
     static final int DRAWS = 500;
 
-    /** Lines of the grid; a bow loses a thousandth of itself between two of them. */
+    /** Lines of the grid on a smooth face; a bow loses a thousandth of itself between two of them. */
     private static final int ALONG = 25;
     private static final int ACROSS = 9;
 
@@ -62,9 +62,11 @@ public final class BlankThickness {
      * @param seed   of the possible boards
      */
     public static BlankThickness of(BoardShape shape, Region usable, double skim, long seed) {
-        Places places = Places.grid(usable, ALONG, ACROSS);
-        return new BlankThickness(Arrays.copyOf(places.x(), ALONG),
-            IntStream.range(0, ACROSS).mapToDouble(j -> places.y()[j * ALONG]).toArray(),
+        int along = (ALONG - 1) * shape.fineness() + 1;
+        int across = (ACROSS - 1) * shape.fineness() + 1;
+        Places places = Places.grid(usable, along, across);
+        return new BlankThickness(Arrays.copyOf(places.x(), along),
+            IntStream.range(0, across).mapToDouble(j -> places.y()[j * along]).toArray(),
             shape.at(places), shape.draws(places, DRAWS, seed), skim);
     }
 

@@ -79,8 +79,8 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
             .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(measured.without(suspect.reading())),
                 faces.region(), request.skim(), forecast.limit(), request.seed()).levelled()))
             .toList();
-        List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), shape.noise().deviation(),
-            MOST_NEXT);
+        List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), shape::isScannedAt,
+            shape.noise().deviation(), MOST_NEXT);
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
             doubts, next, FaceDown.of(forecast.pose(), faces.whole(), board.width()), lies.join(), levelled, cuts,
             forecast.lifts() ? lying : lifted, FaceBCheck.of(board, shape, cuts, shape.noise().deviation()),

@@ -15,11 +15,12 @@ public final class Bed {
 
     /**
      * The board with its face-A readings told as heights above the bed, so that a cut parallel to the bed has no slope.
-     * A board without readings on the bed comes back as it is: its readings are taken to be square to the bed.
+     * A board without readings on the bed comes back as it is: its readings are taken to be square to the bed. So does
+     * one that was scanned: its heights are told from the bed already where the scan holds one.
      */
     public static Board measuredFrom(Board board) {
         List<Reading> onBed = board.readingsOf(Face.BED);
-        if (onBed.isEmpty()) {
+        if (onBed.isEmpty() || board.scan().isPresent()) {
             return board;
         }
         TrendFit bed = TrendFit.of(TrendModel.PLANE, onBed, board.length(), board.width());

@@ -18,7 +18,16 @@ public interface BoardShape {
     double topDeviationAt(double x, double y);
 
     /**
-     * Boards that the readings leave possible, each as likely as the next.
+     * How many times closer than on a smooth face the lines of a grid have to lie on which it is looked at; 1 or more.
+     */
+    default int fineness() {
+        return 1;
+    }
+
+    /**
+     * Boards that the readings leave possible, each as likely as the next. Where the face is rough
+     * between places, its lowest and its highest round about each place are given: what cuts have to get under and
+     * over.
      *
      * @param count how many
      * @param seed  the same seed gives the same boards

@@ -18,11 +18,20 @@ import outwind.board.Reading;
 public record Fits(TrendFit plane, TrendFit twisted, TrendFit curved, Optional<NestedTest> twist,
                    Optional<NestedTest> curve) {
 
+    /** Fits the trends; those of a scanned face to every one of its points. */
     public static Fits of(Board board) {
+        if (board.scan().isPresent()) {
+            List<TrendFit> fits = TrendFit.nested(board.scan().get().points(), board.length(), board.width());
+            return of(fits.get(0), fits.get(1), fits.get(2));
+        }
         List<Reading> readings = board.readingsOf(Face.A);
         TrendFit plane = TrendFit.of(TrendModel.PLANE, readings, board.length(), board.width());
         TrendFit twisted = TrendFit.of(TrendModel.TWISTED, readings, board.length(), board.width());
         TrendFit curved = TrendFit.of(TrendModel.CURVED, readings, board.length(), board.width());
+        return of(plane, twisted, curved);
+    }
+
+    private static Fits of(TrendFit plane, TrendFit twisted, TrendFit curved) {
         return new Fits(plane, twisted, curved, NestedTest.of(plane, twisted), NestedTest.of(twisted, curved));
     }
 

@@ -1,6 +1,7 @@
 package outwind.surface;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -23,7 +24,7 @@ import outwind.numeric.Matern52;
  * Harville, Biometrika 61 (1974) 383–385; mixture over a grid of parameters: P. J. Diggle and P. J. Ribeiro,
  * Model-based Geostatistics, Springer 2007, section 7.2.
  */
-final class KrigedField {
+final class KrigedField implements TopFace {
 
     /** Steps of the grid, in standard deviations of the prior: six spreads, four ranges along, three across. */
     private static final double[] SPREAD_STEPS = {-2, -1.2, -0.4, 0.4, 1.2, 2};
@@ -142,7 +143,8 @@ final class KrigedField {
     }
 
     /** Mean of the field at a place (mm). */
-    double mean(double x, double y) {
+    @Override
+    public double mean(double x, double y) {
         double[] trendAt = termsAt(terms, scaling, x, y);
         double sum = 0;
         for (Setting setting : settings) {
@@ -151,8 +153,15 @@ final class KrigedField {
         return sum;
     }
 
+    /** A few touch-offs show nothing narrower than the board is thick. */
+    @Override
+    public double shared(double x, double y) {
+        return mean(x, y);
+    }
+
     /** Standard deviation of the field at a place (mm), the noise of a reading not in it. */
-    double deviation(double x, double y) {
+    @Override
+    public double deviation(double x, double y) {
         double[] trendAt = termsAt(terms, scaling, x, y);
         double mean = 0;
         double square = 0;
@@ -174,7 +183,8 @@ final class KrigedField {
      * @return mean and standard deviation (mm, noise of the observation in it) for each, length n; the deviation is
      *     infinite where nothing foretells it
      */
-    List<Foretold> leavingOut() {
+    @Override
+    public List<Foretold> leavingOut() {
         int n = observations.size();
         List<Kriging.LeftOut> leftOut = all.stream().map(s -> s.kriging().leavingOut(observations.z())).toList();
         List<Foretold> foretold = new ArrayList<>();
@@ -204,13 +214,17 @@ final class KrigedField {
         return foretold;
     }
 
-    /**
-     * What the others foretell an observation to be.
-     *
-     * @param mean      mm
-     * @param deviation standard deviation (mm), the observation's own noise in it
-     */
-    record Foretold(double mean, double deviation) { }
+    @Override
+    public Drawn draws(Places places, double[][] anchors, int count, SplittableRandom random) {
+        double[][] draws = draws(joined(places.x(), anchors[0]), joined(places.y(), anchors[1]), count, random);
+        return new Drawn(draws, draws);
+    }
+
+    private static double[] joined(double[] first, double[] second) {
+        double[] joined = Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, joined, first.length, second.length);
+        return joined;
+    }
 
     /**
      * Fields that the readings leave possible, each as likely as the next.

@@ -13,14 +13,16 @@ import outwind.board.Reading;
 import outwind.board.Underside;
 
 /**
- * Both faces as the readings tell them: face A by kriging, the underside from what is known of it.
+ * Both faces as the readings tell them: face A by kriging or from a scan's cells, the underside from what is known of
+ * it.
  *
  * <ul>
  * <li>Readings on face B: the underside is kriged through them and tied to face A by caliper readings.
  * <li>{@code underside: flat}: the underside lies on the bed; where the bed was touched off, on that, else one mean
  *     thickness below the mean of the readings.
  * <li>{@code underside: alike}: the underside lies the thickness below face A: as kriged through caliper readings, or
- *     the one stated.
+ *     the one stated. Warp goes through the board; a dip or a knot that is narrower than the board is thick does not,
+ *     where a scan shows one.
  * </ul>
  */
 public final class MeasuredShape implements BoardShape {
@@ -28,14 +30,17 @@ public final class MeasuredShape implements BoardShape {
     /** The six terms of the curved trend fit any six readings; with one more they begin to foretell each other. */
     private static final int FEWEST_FORETELLING = 7;
 
+    /** A scanned face has dips; between lines so much closer they are put no more than a finger's breadth off. */
+    private static final int FINE = 3;
+
     /** As it was read, and with the heights told from the bed. */
     private final Board measured;
     private final Board board;
     private final TouchOffNoise noise;
-    private final KrigedField top;
+    private final TopFace top;
     private final UndersideShape underside;
 
-    private MeasuredShape(Board measured, Board board, TouchOffNoise noise, KrigedField top,
+    private MeasuredShape(Board measured, Board board, TouchOffNoise noise, TopFace top,
                           UndersideShape underside) {
         this.measured = measured;
         this.board = board;
@@ -52,6 +57,10 @@ public final class MeasuredShape implements BoardShape {
      */
     public static MeasuredShape of(Board measured) {
         Board board = Bed.measuredFrom(measured);
+        if (board.scan().isPresent()) {
+            ScannedTop scanned = ScannedTop.of(board, board.scan().get().cells());
+            return new MeasuredShape(measured, board, TouchOffNoise.usual(), scanned, underside(board, scanned));
+        }
         List<Reading> readings = board.readingsOf(Face.A);
         TouchOffNoise noise = TouchOffNoise.of(measured, measured.readingsOf(Face.A));
         KrigedField top = KrigedField.of(Observations.of(
@@ -62,14 +71,14 @@ public final class MeasuredShape implements BoardShape {
         return new MeasuredShape(measured, board, noise, top, underside(board, top));
     }
 
-    private static UndersideShape underside(Board board, KrigedField top) {
+    private static UndersideShape underside(Board board, TopFace top) {
         if (!board.readingsOf(Face.B).isEmpty()) {
             return TouchedUnderside.of(board, top);
         }
         if (board.underside() == Underside.ALIKE) {
             return new UndersideByThickness(Thickness.of(board));
         }
-        if (!board.readingsOf(Face.BED).isEmpty()) {
+        if (board.isToldFromBed()) {
             return new FlatUnderside(0, 0);
         }
         Thickness thickness = Thickness.of(board);
@@ -79,9 +88,19 @@ public final class MeasuredShape implements BoardShape {
             : Thickness.CALIPER / Math.sqrt(board.calipers().size()));
     }
 
+    /** True if face A is known well enough at a place that touching it off there would tell little. */
+    public boolean isScannedAt(double x, double y) {
+        return board.scan().isPresent() && board.scan().get().cells().isMeasured(board.scan().get().cells().at(x, y));
+    }
+
+    @Override
+    public int fineness() {
+        return board.scan().isPresent() ? FINE : 1;
+    }
+
     /** True if there were so many touch-offs that they were averaged in cells, and smaller dips are not seen. */
     public boolean isAveraged() {
-        return Observations.isAveraged(board.readingsOf(Face.A).size());
+        return board.scan().isEmpty() && Observations.isAveraged(board.readingsOf(Face.A).size());
     }
 
     /** How far one touch-off may be from the face. */
@@ -96,7 +115,7 @@ public final class MeasuredShape implements BoardShape {
     Optional<SuspectReading> suspect() {
         List<Reading> readings = measured.readingsOf(Face.A);
         List<Reading> overBed = board.readingsOf(Face.A);
-        List<KrigedField.Foretold> foretold = top.leavingOut();
+        List<TopFace.Foretold> foretold = top.leavingOut();
         if (foretold.size() < readings.size()) {
             // So many readings that they were averaged: none of them alone can mislead.
             return Optional.empty();
@@ -138,7 +157,7 @@ public final class MeasuredShape implements BoardShape {
 
     @Override
     public double undersideAt(double x, double y) {
-        return underside.at(x, y, topAt(x, y));
+        return underside.at(x, y, top.shared(x, y));
     }
 
     @Override
@@ -162,12 +181,11 @@ public final class MeasuredShape implements BoardShape {
     public List<SampledBoard> draws(Places places, int count, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         double[][] anchors = underside.anchors();
-        double[] x = joined(places.x(), anchors[0]);
-        double[] y = joined(places.y(), anchors[1]);
-        double[][] tops = top.draws(x, y, count, random);
-        double[][] undersides = underside.draws(x, y, tops, random);
+        TopFace.Drawn tops = top.draws(places, anchors, count, random);
+        double[][] undersides = underside.draws(joined(places.x(), anchors[0]), joined(places.y(), anchors[1]),
+            tops.highs(), random);
         return IntStream.range(0, count)
-            .mapToObj(d -> new SampledBoard(places, Arrays.copyOf(tops[d], places.size()),
+            .mapToObj(d -> new SampledBoard(places, Arrays.copyOf(tops.lows()[d], places.size()),
                 Arrays.copyOf(undersides[d], places.size())))
             .toList();
     }

@@ -1,7 +1,10 @@
 package outwind.surface;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import outwind.board.Board;
+import outwind.board.CellHeights;
 import outwind.board.Face;
 import outwind.board.Reading;
 
@@ -22,8 +25,16 @@ public record Places(double[] x, double[] y, double[] weight, double cellX, doub
     private static final int LINES_ALONG = 25;
     private static final int LINES_ACROSS = 9;
 
-    /** A grid fine enough to judge the mean surface on, and the place of every reading on face A in the region. */
+    /**
+     * A grid fine enough to judge the mean surface on: of a board that was touched off, with the place of every reading
+     * on face A in the region; of one that was scanned, through the middle of every cell.
+     */
     public static Places fine(Board board, Region region) {
+        if (board.scan().isPresent()) {
+            CellHeights cells = board.scan().get().cells();
+            return lines(middles(region.x1(), region.x2(), cells.columns(), cells.cellX()),
+                middles(region.y1(), region.y2(), cells.rows(), cells.cellY()), cells.cellX(), cells.cellY());
+        }
         List<Reading> readings = board.readingsOf(Face.A).stream()
             .filter(reading -> region.holds(reading.x(), reading.y())).toList();
         return grid(region, LINES_ALONG, LINES_ACROSS, readings);
@@ -32,6 +43,34 @@ public record Places(double[] x, double[] y, double[] weight, double cellX, doub
     /** A regular grid alone. */
     public static Places grid(Region region, int along, int across) {
         return grid(region, along, across, List.of());
+    }
+
+    /** The middles of those cells that lie in a stretch of the board, and both its ends. */
+    private static double[] middles(double from, double to, int cells, double cell) {
+        return DoubleStream.concat(DoubleStream.concat(DoubleStream.of(from),
+            IntStream.range(0, cells).mapToDouble(i -> (i + 0.5) * cell).filter(at -> at > from && at < to)),
+            DoubleStream.of(to)).toArray();
+    }
+
+    /** A grid of lines that need not be evenly spaced, ascending. */
+    private static Places lines(double[] along, double[] across, double cellX, double cellY) {
+        int n = along.length * across.length;
+        double[] x = new double[n];
+        double[] y = new double[n];
+        double[] weight = new double[n];
+        for (int k = 0; k < n; k++) {
+            int i = k % along.length;
+            int j = k / along.length;
+            x[k] = along[i];
+            y[k] = across[j];
+            weight[k] = share(along, i) * share(across, j);
+        }
+        return new Places(x, y, weight, cellX, cellY);
+    }
+
+    /** Half of the way from the line before to the line after. */
+    private static double share(double[] lines, int i) {
+        return (lines[Math.min(i + 1, lines.length - 1)] - lines[Math.max(i - 1, 0)]) / 2;
     }
 
     private static Places grid(Region region, int along, int across, List<Reading> readings) {

@@ -44,6 +44,11 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
     /** How many repeats the usual value counts for. */
     private static final int USUAL_COUNTS_FOR = 4;
 
+    /** What touching off is usually good for on a rough face, where none was read. */
+    static TouchOffNoise usual() {
+        return new TouchOffNoise(Math.hypot(USUAL, TEXTURE), Source.USUAL, 0);
+    }
+
     /** Noise of the touch-offs on one face. */
     static TouchOffNoise of(Board board, List<Reading> readings) {
         double always = TEXTURE * TEXTURE + Math.pow(step(readings), 2) / 12;

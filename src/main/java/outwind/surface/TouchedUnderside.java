@@ -27,7 +27,7 @@ final class TouchedUnderside implements UndersideShape {
     private final Scaling scaling;
     private final double[] likelyPlane;
 
-    private TouchedUnderside(KrigedField mirrored, List<CaliperReading> calipers, Scaling scaling, KrigedField top) {
+    private TouchedUnderside(KrigedField mirrored, List<CaliperReading> calipers, Scaling scaling, TopFace top) {
         this.mirrored = mirrored;
         this.calipers = calipers;
         this.scaling = scaling;
@@ -40,7 +40,7 @@ final class TouchedUnderside implements UndersideShape {
      * @param board with readings on face B, how it was turned, and caliper readings that tie the faces
      * @param top   face A
      */
-    static TouchedUnderside of(Board board, KrigedField top) {
+    static TouchedUnderside of(Board board, TopFace top) {
         List<Reading> readings = board.readingsOf(Face.B);
         Turned turned = board.turned().orElseThrow();
         double noise = TouchOffNoise.of(board, readings).deviation();

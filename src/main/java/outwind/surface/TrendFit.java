@@ -1,11 +1,14 @@
 package outwind.surface;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import outwind.board.PointCloud;
 import outwind.board.Reading;
 import outwind.numeric.LeastSquares;
 import outwind.numeric.LinearFit;
+import outwind.numeric.SweptLeastSquares;
 
 /**
  * A trend fitted to readings by least squares, told on raw x and y in mm.
@@ -55,7 +58,36 @@ public record TrendFit(TrendModel model, List<Term> terms, List<Term> unseen, Li
         for (int j = 0; j < seen.length; j++) {
             (seen[j] ? terms : unseen).add(model.terms().get(j));
         }
-        LinearFit scaled = LeastSquares.fit(design(terms, x, y, scaling), z);
+        return of(model, terms, unseen, LeastSquares.fit(design(terms, x, y, scaling), z), scaling);
+    }
+
+    /**
+     * Fits all three trends to the points of a scan.
+     *
+     * @return the plane, the twisted and the curved trend; residuals are not kept
+     */
+    static List<TrendFit> nested(PointCloud points, double length, double width) {
+        Scaling scaling = Scaling.ofBoard(length, width);
+        List<Term> all = TrendModel.CURVED.terms();
+        TrendModel[] models = TrendModel.values();
+        SweptLeastSquares.Nested nested = SweptLeastSquares.fit((i, row) -> {
+            double u = scaling.u(points.x()[i]);
+            double v = scaling.v(points.y()[i]);
+            for (int j = 0; j < row.length; j++) {
+                row[j] = all.get(j).at(u, v);
+            }
+        }, points.z(), Arrays.stream(models).mapToInt(model -> model.terms().size()).toArray(), LEAST_ANGLE);
+        List<TrendFit> fits = new ArrayList<>();
+        for (int m = 0; m < models.length; m++) {
+            List<Term> terms = models[m].terms().stream().filter(t -> nested.independent()[all.indexOf(t)]).toList();
+            List<Term> unseen = models[m].terms().stream().filter(t -> !terms.contains(t)).toList();
+            fits.add(of(models[m], terms, unseen, nested.fits().get(m), scaling));
+        }
+        return fits;
+    }
+
+    private static TrendFit of(TrendModel model, List<Term> terms, List<Term> unseen, LinearFit scaled,
+            Scaling scaling) {
         double[][] toRaw = new double[terms.size()][terms.size()];
         for (int i = 0; i < toRaw.length; i++) {
             for (int j = 0; j < toRaw.length; j++) {

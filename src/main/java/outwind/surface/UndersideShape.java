@@ -8,7 +8,7 @@ interface UndersideShape {
     /**
      * Most likely height of the underside.
      *
-     * @param top most likely height of face A at the same place
+     * @param top most likely height of face A at the same place; see {@link TopFace#shared}
      */
     double at(double x, double y, double top);
 

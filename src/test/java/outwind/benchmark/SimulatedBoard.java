@@ -24,7 +24,7 @@ import outwind.numeric.WidestGap;
  * @param thickness thickness (mm)
  * @param wedge     true if its thickness varies, so that a person would put a caliper to it
  */
-record SimulatedBoard(double length, double width, DoubleBinaryOperator top, DoubleBinaryOperator thickness,
+public record SimulatedBoard(double length, double width, DoubleBinaryOperator top, DoubleBinaryOperator thickness,
                       boolean wedge) {
 
     /** Standard deviation of one touch-off, and of one caliper reading (mm). */
@@ -35,7 +35,7 @@ record SimulatedBoard(double length, double width, DoubleBinaryOperator top, Dou
     private static final double INSET = 15;
 
     /** Three families, unlike each other and unlike the model that is to be tested. */
-    enum Family {
+    public enum Family {
         /** Twist, bow and cup, with two or three long waves over them. */
         SMOOTH,
         /** Flat but for a twist, with an end that bends up over a hand's breadth, or springs up in a cubic. */
@@ -44,7 +44,7 @@ record SimulatedBoard(double length, double width, DoubleBinaryOperator top, Dou
         SAWN
     }
 
-    static SimulatedBoard of(Family family, SplittableRandom random) {
+    public static SimulatedBoard of(Family family, SplittableRandom random) {
         double length = random.nextDouble(500, 2400);
         double width = random.nextDouble(120, 320);
         return switch (family) {
@@ -120,7 +120,7 @@ record SimulatedBoard(double length, double width, DoubleBinaryOperator top, Dou
     }
 
     /** Thickness of the thickest slab that truly lies in it (mm), no skim taken. */
-    double trueSlab() {
+    public double trueSlab() {
         int along = 241;
         int across = 33;
         double[] x = new double[along * across];
@@ -137,7 +137,7 @@ record SimulatedBoard(double length, double width, DoubleBinaryOperator top, Dou
     }
 
     /** What a person reads off it on a grid of columns × rows, inset from the edges. */
-    Board read(int columns, int rows, OptionalDouble target, SplittableRandom random) {
+    public Board read(int columns, int rows, OptionalDouble target, SplittableRandom random) {
         List<Reading> readings = new ArrayList<>();
         List<CaliperReading> calipers = new ArrayList<>();
         for (int j = 0; j < rows; j++) {

@@ -355,10 +355,10 @@ class BoardFileFaultsTest {
     }
 
     @Test
-    void plyIsNotReadYet() {
+    void plyIsNoBoardFile() {
         assertEquals("""
             scan.PLY:1:1: expected a board file or an .xyz file but found a .ply scan
-              Scans of this type are not read yet: save the points as .xyz, one x y z on each line.""",
+              A scan can only be the board that is judged, not what is told beside it: give a board file here.""",
             faultsIn("scan.PLY", "ply\n"));
     }
 

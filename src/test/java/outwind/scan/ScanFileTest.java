@@ -20,7 +20,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import outwind.board.BadBoardFile;
-import outwind.board.HeaderLine;
 import outwind.board.PointCloud;
 
 class ScanFileTest {
@@ -90,8 +89,8 @@ class ScanFileTest {
         SplittableRandom random = new SplittableRandom(5);
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < 400; i++) {
-            text.append(String.format(Locale.ROOT, "%.3f %.2f %.4f", random.nextDouble(-9, 9999), random.nextDouble(300),
-                random.nextDouble(-4, 4))).append(random.nextInt(3) == 0 ? "\r\n" : "\n");
+            text.append(String.format(Locale.ROOT, "%.3f %.2f %.4f", random.nextDouble(-9, 9999),
+                random.nextDouble(300), random.nextDouble(-4, 4))).append(random.nextInt(3) == 0 ? "\r\n" : "\n");
             text.append(switch (random.nextInt(12)) {
                 case 0 -> "\n";
                 case 1 -> "# remark 1 2 3\n";
@@ -108,7 +107,8 @@ class ScanFileTest {
                 Path file = write("parts.xyz", whole);
                 try (FileChannel channel = FileChannel.open(file)) {
                     TextRows rows = new TextRows(new ScanSource(channel, (done, all) -> { }),
-                        RowForm.bare(RowForm.BLANKS, (byte) '.'), new ScanFaults("parts.xyz"), 0, 1, Long.MAX_VALUE, part);
+                        RowForm.bare(RowForm.BLANKS, (byte) '.'), new ScanFaults("parts.xyz"), 0, 1, Long.MAX_VALUE,
+                        part);
 
                     assertPoints(rows.read(), expected);
                     assertEquals(text.toString().lines().filter(line -> line.endsWith("nan")).count(),
@@ -139,13 +139,17 @@ class ScanFileTest {
 
     @Test
     void keysAreReadFromHeadCommentsAndTheFileBeside() throws IOException, BadBoardFile {
-        assertEquals(List.of(new HeaderLine(1, "# length: 900"), new HeaderLine(3, "# a remark")),
-            read("keys.xyz", "# length: 900\n\n# a remark\n1 2 3\n# not a key\n").header());
+        String text = folder.resolve("keys.xyz").toString();
+        String ply = folder.resolve("keys.ply").toString();
+        assertEquals(List.of(new HeaderLine(text, 1, 11, "length", "900")),
+            read("keys.xyz", "# length: 900\n\n# a remark\n1 2 3\n# not: a key\n").header());
 
         write("keys.ply.txt", "length: 900\n\n# width: 120\n");
-        assertEquals(List.of(new HeaderLine(3, "# units: in"), new HeaderLine(1, "# length: 900"),
-            new HeaderLine(3, "# width: 120")), read("keys.ply", "ply\nformat ascii 1.0\ncomment units: in\n"
-            + "element vertex 1\nproperty float x\nproperty float y\nproperty float z\nend_header\n1 2 3\n").header());
+        assertEquals(List.of(new HeaderLine(ply, 4, 16, "units", "in"),
+            new HeaderLine(ply + ".txt", 1, 9, "length", "900"), new HeaderLine(ply + ".txt", 3, 10, "width", "120")),
+            read("keys.ply", "ply\nformat ascii 1.0\ncomment made by: another program\ncomment units: in\n"
+                + "element vertex 1\nproperty float x\nproperty float y\nproperty float z\nend_header\n1 2 3\n")
+                .header());
     }
 
     @Test
@@ -184,7 +188,8 @@ class ScanFileTest {
         "`ply\nformat ascii 1.0\n` | `ends with end_header`",
         "`ply\nend_header\n` | `format`",
         "`ply\nformat ascii 1.0\nelement face 1\nproperty float x\nend_header\n1\n` | `element vertex`",
-        "`ply\nformat ascii 1.0\nelement vertex 1\nproperty float x\nproperty float y\nend_header\n1 2\n` | `x, y and z`",
+        "`ply\nformat ascii 1.0\nelement vertex 1\nproperty float x\nproperty float y\nend_header\n1 2\n` "
+            + "| `x, y and z`",
         "`ply\nformat ascii 1.0\nelement vertex many\n` | `count`",
         "`ply\nformat ascii 1.0\nproperty float x\n` | `property of an element`",
         "`ply\nformat ascii 1.0\nelement vertex 1\nproperty list float int x\n` | `property of an element`",

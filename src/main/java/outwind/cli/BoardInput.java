@@ -1,0 +1,34 @@
+package outwind.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import outwind.board.BadBoardFile;
+import outwind.board.Board;
+import outwind.board.BoardFile;
+import outwind.board.Given;
+import outwind.scan.Progress;
+import outwind.scan.ScanFile;
+import outwind.scan.ScannedBoard;
+
+/** A board from a file, whether it was touched off or scanned. */
+final class BoardInput {
+
+    private BoardInput() { }
+
+    /** Reads a board, with a bar on the terminal while a large scan is read. */
+    static Board read(Path file, Given given) throws IOException, BadBoardFile {
+        ProgressBar bar = new ProgressBar("reading");
+        try {
+            return read(file, given, bar);
+        } finally {
+            bar.done();
+        }
+    }
+
+    /** Reads a board, saying how far the reading of a scan is. */
+    static Board read(Path file, Given given, Progress progress) throws IOException, BadBoardFile {
+        return ScanFile.isScan(file)
+            ? ScannedBoard.in(ScanFile.read(file, progress), file.toString(), given)
+            : BoardFile.read(file, given);
+    }
+}

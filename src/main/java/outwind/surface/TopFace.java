@@ -1,0 +1,50 @@
+package outwind.surface;
+
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Face A everywhere on the board, as touch-offs or a scan tell it (mm). */
+interface TopFace {
+
+    /** Its most likely height at a place. */
+    double mean(double x, double y);
+
+    /** The same without what is narrower than the board is thick: the shape that both faces of a warped board share. */
+    double shared(double x, double y);
+
+    /** Standard deviation of its height at a place. */
+    double deviation(double x, double y);
+
+    /**
+     * What each reading should have been by all the others; empty where no single reading can mislead, because there
+     * are so many.
+     */
+    List<Foretold> leavingOut();
+
+    /**
+     * Faces that the readings leave possible, each as likely as the next.
+     *
+     * @param places  where they are wanted
+     * @param anchors further places, x and y, that follow them
+     * @param count   how many
+     */
+    Drawn draws(Places places, double[][] anchors, int count, SplittableRandom random);
+
+    /**
+     * What the others foretell a reading to be.
+     *
+     * @param mean      mm
+     * @param deviation standard deviation (mm), the reading's own noise in it
+     */
+    record Foretold(double mean, double deviation) { }
+
+    /**
+     * Drawn faces, each of two arrays count × (places and anchors).
+     *
+     * @param lows  the lowest that the face is round about each place, as far as half way to the next: what a cut has
+     *              to get under
+     * @param highs the highest that a face of the shape that both faces share is there, saw marks of its own on it; the
+     *              same as {@code lows} where the face is smooth between places
+     */
+    record Drawn(double[][] lows, double[][] highs) { }
+}
