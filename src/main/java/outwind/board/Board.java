@@ -73,6 +73,18 @@ public record Board(String name, Units units, double length, double width, Optio
         return !readingsOf(Face.BED).isEmpty() || scan.map(ScannedFace::aboveBed).orElse(false);
     }
 
+    /**
+     * A board that nobody has touched off yet.
+     *
+     * @throws IllegalArgumentException if a size is beyond what a board can be
+     */
+    public static Board untouched(String name, Units units, double length, double width, OptionalDouble thickness,
+            OptionalDouble target) {
+        return new Board(name, units, length, width, thickness, Optional.empty(), OptionalDouble.empty(),
+            Optional.empty(), target, OptionalDouble.empty(), Trim.NONE, Underside.ALIKE, Optional.empty(), List.of(),
+            List.of(), List.of(), List.of());
+    }
+
     /** The touch-offs on one face, in the order of the file. */
     public List<Reading> readingsOf(Face face) {
         return readings.stream().filter(reading -> reading.face() == face).toList();

@@ -70,6 +70,11 @@ final class BoardOptions {
         }
     }
 
+    /** What is said of many boards that are reckoned at another moisture; empty if they are not. */
+    Optional<String> drying() {
+        return Optional.ofNullable(moisture).map(Drying::ofMany);
+    }
+
     /** The unit that reports on this board are printed in. */
     Units unitsFor(Board board) {
         return Optional.ofNullable(units).orElse(board.units());

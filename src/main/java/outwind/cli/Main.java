@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "outwind", mixinStandardHelpOptions = true, version = "outwind 0.1.0", sortOptions = false,
     description = "From heights touched off on a rough board to what it will finish at, how to set it down, and how"
         + " deep to cut.",
-    subcommands = {JudgeCommand.class, BlanksCommand.class, StackCommand.class})
+    subcommands = {JudgeCommand.class, PointsCommand.class, BlanksCommand.class, StackCommand.class})
 public final class Main implements Runnable {
 
     @Spec

@@ -136,7 +136,8 @@ final class StackCommand implements Callable<Integer> {
         OptionalDouble area = wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
         try {
             Optional<StackPlan> plan = plan(outcomes, figures.units());
-            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan),
+            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan,
+                options.drying()),
                 () -> StackChart.png(stack, figures), () -> JsonReport.of(stack, plan));
             terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
             if (plan.isPresent()) {

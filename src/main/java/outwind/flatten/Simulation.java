@@ -39,8 +39,13 @@ public record Simulation(ThicknessRange asItLies, ThicknessRange levelled, List<
      * @param limit  how far levelling may lift the board
      */
     public static Simulation of(BoardShape shape, Region region, double skim, LiftLimit limit, long seed) {
+        return of(shape, region, skim, limit, DRAWS, seed);
+    }
+
+    /** The same over another number of possible boards. */
+    static Simulation of(BoardShape shape, Region region, double skim, LiftLimit limit, int draws, long seed) {
         Places places = Places.grid(region, (ALONG - 1) * shape.fineness() + 1, (ACROSS - 1) * shape.fineness() + 1);
-        List<SampledBoard> boards = shape.draws(places, DRAWS, seed);
+        List<SampledBoard> boards = shape.draws(places, draws, seed);
         WidestGap program = limit.applyTo(WidestGap.over(places.x(), places.y(), places.x(), places.y()));
         SampledBoard likely = shape.at(places);
         Gap start = program.between(likely.top(), likely.underside());

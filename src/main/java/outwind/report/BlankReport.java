@@ -69,10 +69,10 @@ public final class BlankReport {
     private void board() {
         page.line(sheet.board().name());
         page.paragraph(sheet.size());
-        sheet.board().remarks().forEach(page::paragraph);
         page.gap();
         page.paragraph(sheet.headline());
         sheet.details().forEach(page::paragraph);
+        sheet.board().remarks().forEach(page::paragraph);
         if (!sheet.layout().blanks().isEmpty()) {
             cuts();
             blanks();

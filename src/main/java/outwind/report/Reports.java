@@ -6,6 +6,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 
@@ -46,6 +47,34 @@ public record Reports(Path folder, Collection<Path> inputs) {
             Files.deleteIfExists(part);
         }
         return file;
+    }
+
+    /**
+     * Writes a file that a person will write in: one of that name is never replaced. One that holds just this is as
+     * good as written.
+     *
+     * @return the file
+     * @throws IOException if there is another file of this name, or it cannot be written
+     */
+    public Path writeNew(String name, String text) throws IOException {
+        refuseOther(name, text);
+        Path file = folder.resolve(name);
+        return Files.exists(file) ? file : write(name, text);
+    }
+
+    /**
+     * Refuses what {@link #writeNew} would, before anything is written.
+     *
+     * @throws IOException if there is another file of this name
+     */
+    public void refuseOther(String name, String text) throws IOException {
+        Path file = folder.resolve(name);
+        if (Files.exists(file)
+            && !(Files.isRegularFile(file) && Arrays.equals(Files.readAllBytes(file),
+                text.getBytes(StandardCharsets.UTF_8)))) {
+            throw new IOException(file + " is there already and is left as it is. Move it away, or choose another"
+                + " --name or another folder with --out");
+        }
     }
 
     private void refuseInput(Path file) throws IOException {

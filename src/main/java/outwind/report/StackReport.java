@@ -33,11 +33,14 @@ public final class StackReport {
      *
      * @param wanted finished area that is wanted (mm²), if one is
      * @param plan   of a cutting bill against the stack, if there is one
+     * @param remark on how all boards were reckoned, if there is anything to say
      */
-    public static String of(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan) {
+    public static String of(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan,
+                            Optional<String> remark) {
         StackReport report = new StackReport(stack, figures, wanted, plan);
         report.bought.ifPresent(report::buy);
         report.expectation();
+        remark.ifPresent(report.page::paragraph);
         report.unpriced();
         report.boards();
         report.totals();

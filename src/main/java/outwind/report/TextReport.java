@@ -54,7 +54,6 @@ public final class TextReport {
     private void title() {
         page.line(board.name());
         page.paragraph(sentences.size());
-        board.remarks().forEach(page::paragraph);
         page.gap();
     }
 
@@ -66,6 +65,7 @@ public final class TextReport {
         }
         sentences.remedy().ifPresent(page::paragraph);
         sentences.next().ifPresent(page::paragraph);
+        board.remarks().forEach(page::paragraph);
     }
 
     private void whatToDo() {

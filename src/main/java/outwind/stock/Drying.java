@@ -49,6 +49,13 @@ public final class Drying {
             board.turned(), defects, readings, calipers, remarks);
     }
 
+    /** What was done to many boards, as a sentence. */
+    public static String ofMany(Moisture moisture) {
+        return "Reckoned at " + plain(moisture.to()) + " % moisture, read at " + plain(moisture.from())
+            + " %: thickness and width of each board are changed by its own wood's figures. Boards may warp anew: touch"
+            + " them off again then.";
+    }
+
     /** A place across the board; the far edge stays the far edge whatever rounding does. */
     private static double across(double y, Board board, double factor) {
         return y == board.width() ? board.width() * factor : y * factor;

@@ -22,7 +22,8 @@ class ReadmeTest {
 
     @ParameterizedTest
     @CsvSource({"hall-table.txt, 'hall table top, left half'", "stair-tread-kink-blanks.txt, stair tread",
-        "stack.txt, Of 14 boards", "stack-benches.txt, The bill is met by"})
+        "stack.txt, Of 14 boards", "stack-benches.txt, The bill is met by",
+        "side-table-top-points.txt, side table top"})
     void theReportsShownAreTheRealOnes(String file, String beginning) throws IOException {
         String readme = readme();
         int start = readme.indexOf("```\n" + beginning) + 4;
@@ -32,6 +33,14 @@ class ReadmeTest {
 
         assertTrue(shown.startsWith(beginning), shown);
         assertEquals(report.substring(0, shown.length()), shown);
+    }
+
+    @Test
+    void theGridsShownAreThoseOfTheReport() throws IOException {
+        String report = Files.readString(Path.of("reports/side-table-top-points.txt"));
+        String table = report.substring(report.indexOf("  grid  "), report.indexOf("\n\nMinutes:"));
+
+        assertTrue(readme().contains("```\n" + table + "\n```"), table);
     }
 
     @Test
@@ -56,7 +65,7 @@ class ReadmeTest {
                 + sample.getFileName() + "`"), "" + sample));
         }
         StringWriter help = new StringWriter();
-        for (String command : new String[] {"judge", "stack", "blanks"}) {
+        for (String command : new String[] {"judge", "points", "stack", "blanks"}) {
             Main.run(new PrintWriter(help), new PrintWriter(new StringWriter()), command, "--help");
         }
         help.toString().lines().map(String::strip).filter(line -> line.startsWith("--"))

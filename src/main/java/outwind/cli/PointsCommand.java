@@ -1,0 +1,142 @@
+package outwind.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import outwind.board.Board;
+import outwind.board.TouchGrid;
+import outwind.board.Units;
+import outwind.flatten.TouchPlan;
+import outwind.report.Figures;
+import outwind.report.Reports;
+import outwind.report.TouchChart;
+import outwind.report.TouchForm;
+import outwind.report.TouchJson;
+import outwind.report.TouchReport;
+import outwind.report.TouchSheet;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Tells where to touch a board off, and writes a sheet and a board file to fill in. */
+@Command(name = "points", mixinStandardHelpOptions = true, sortOptions = false,
+    description = "Where to touch a board off and in which order; writes a sheet and an empty board file to fill in.",
+    footer = {"", "Lengths take a unit (20mm, 13/16in) or else the one of --units.", "",
+        "Example: outwind points --length 1180mm --width 212mm --thickness 31.5mm --name \"hall table\""})
+final class PointsCommand implements Callable<Integer> {
+
+    /** More spots than anybody touches off by hand, and more columns or rows than a sheet has room for. */
+    private static final int MOST_SPOTS = 99;
+    private static final int MOST_LINES = 25;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--length", required = true, paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Length of the board, along the grain.")
+    private LengthOption length;
+
+    @Option(names = "--width", required = true, paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Width of the board.")
+    private LengthOption width;
+
+    @Option(names = "--thickness", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Rough thickness, for the board file; without it there is a column for caliper readings.")
+    private LengthOption thickness;
+
+    @Option(names = "--target", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Thickness wanted, for the board file.")
+    private LengthOption target;
+
+    @Option(names = "--name", paramLabel = "NAME", defaultValue = "board",
+        description = "What you call the board; the files are named after it (default: ${DEFAULT-VALUE}).")
+    private String name;
+
+    @Option(names = "--columns", paramLabel = "NUMBER",
+        description = "Spots along the grain, 2 to 25, if you know; together with --rows.")
+    private Integer columns;
+
+    @Option(names = "--rows", paramLabel = "NUMBER", description = "Spots across, 2 to 25; together with --columns.")
+    private Integer rows;
+
+    @Option(names = "--within", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Width of the range of thickness that is narrow enough for you, as 0.3mm.")
+    private LengthOption within;
+
+    @Option(names = "--inset", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "From ends and edges to the outer spots (usually 15 mm, less on a narrow board).")
+    private LengthOption inset;
+
+    @Option(names = "--seconds", paramLabel = "NUMBER", defaultValue = "40",
+        description = "What one touch-off takes you (default: ${DEFAULT-VALUE}).")
+    private double seconds;
+
+    @Option(names = "--units", paramLabel = "mm|in", converter = UnitsConverter.class, defaultValue = "mm",
+        description = "Unit of the files and of lengths without one (default: ${DEFAULT-VALUE}).")
+    private Units units;
+
+    @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1",
+        description = "Seed of the boards that the range is reckoned from (default: ${DEFAULT-VALUE}).")
+    private long seed;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        try {
+            TouchSheet sheet = sheet();
+            Figures figures = new Figures(units);
+            Reports reports = output.reports(List.of());
+            String form = TouchForm.of(sheet);
+            String formName = sheet.fileName() + ".csv";
+            reports.refuseOther(formName, form);
+            output.write(out, reports, sheet.fileName() + "-points", TouchReport.of(sheet, figures),
+                () -> TouchChart.png(sheet, figures), () -> TouchJson.of(sheet));
+            out.println("Fill in:  " + reports.writeNew(formName, form));
+            return 0;
+        } catch (IOException e) {
+            spec.commandLine().getErr().println(FileTrouble.inWords(e));
+            return 1;
+        }
+    }
+
+    private TouchSheet sheet() {
+        try {
+            // A line break would end the line of the board file that the name stands on.
+            Board board = Board.untouched(name.replaceAll("[\\s\\p{Cntrl}]+", " ").strip(), units, length.in(units),
+                width.in(units), LengthOption.in(units, thickness), LengthOption.in(units, target));
+            return new TouchSheet(board, TouchPlan.of(grid(2, 2), asked(), LengthOption.in(units, within),
+                new TouchPlan.Pace(seconds, TouchPlan.Pace.USUAL.feed()), seed));
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage());
+        }
+    }
+
+    private Optional<TouchGrid> asked() {
+        if (columns == null && rows == null) {
+            return Optional.empty();
+        }
+        if (columns == null || rows == null) {
+            throw new IllegalArgumentException("--columns and --rows go together");
+        }
+        if (Math.max(columns, rows) > MOST_LINES || columns * rows > MOST_SPOTS) {
+            throw new IllegalArgumentException("a sheet has room for " + MOST_SPOTS + " spots and " + MOST_LINES
+                + " columns or rows, got " + columns + " x " + rows);
+        }
+        return Optional.of(grid(columns, rows));
+    }
+
+    private TouchGrid grid(int along, int across) {
+        double l = length.in(units);
+        double w = width.in(units);
+        double in = LengthOption.in(units, inset).orElse(TouchGrid.insetFor(l, w, TouchGrid.USUAL_INSET));
+        return new TouchGrid(l, w, along, across, in, units == Units.INCHES ? Units.INCHES.toMillimetres(0.125) : 1);
+    }
+}
