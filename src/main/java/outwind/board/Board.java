@@ -37,7 +37,7 @@ public record Board(String name, Units units, double length, double width, Optio
     private static final int FEWEST_TO_TIE = 3;
 
     public Board {
-        require(!name.isBlank(), "board needs a name");
+        require(!name.isBlank(), "board needs a name, got ", name);
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(species, "species");
         Objects.requireNonNull(price, "price");
@@ -49,7 +49,7 @@ public record Board(String name, Units units, double length, double width, Optio
         calipers = List.copyOf(calipers);
         remarks = List.copyOf(remarks);
         requireSizes(length, width, thickness, repeatability, target, skim);
-        require(trim.leavesWoodOf(length, width), "trim leaves nothing of the board: " + trim);
+        require(trim.leavesWoodOf(length, width), "trim leaves nothing of the board: ", trim);
         requireOnBoard(length, width, defects, readings, calipers);
         requireSkimLeavesWood(skim, thickest(thickness, calipers));
     }
@@ -201,22 +201,22 @@ public record Board(String name, Units units, double length, double width, Optio
     private static void requireOnBoard(double length, double width, List<Defect> defects, List<Reading> readings,
             List<CaliperReading> calipers) {
         for (Defect defect : defects) {
-            require(defect.liesOn(length, width), "defect lies off the board: " + defect);
+            require(defect.liesOn(length, width), "defect lies off the board: ", defect);
         }
         for (Reading reading : readings) {
             require(reading.face() == Face.BED || isOn(reading.x(), reading.y(), length, width),
-                "reading lies off the board: " + reading);
+                "reading lies off the board: ", reading);
         }
         for (CaliperReading caliper : calipers) {
-            require(isOn(caliper.x(), caliper.y(), length, width), "caliper reading lies off the board: " + caliper);
+            require(isOn(caliper.x(), caliper.y(), length, width), "caliper reading lies off the board: ", caliper);
         }
     }
 
     private static void requireSkimLeavesWood(OptionalDouble skim, OptionalDouble thickest) {
         if (skim.isPresent() && thickest.isPresent()) {
             require(2 * skim.getAsDouble() < thickest.getAsDouble(), "skim must be less than half the thickness of "
-                + Units.MILLIMETRES.plain(thickest.getAsDouble()) + " mm, got "
-                + Units.MILLIMETRES.plain(skim.getAsDouble()) + " mm");
+                + Units.MILLIMETRES.plain(thickest.getAsDouble()) + " mm, got ",
+                Units.MILLIMETRES.plain(skim.getAsDouble()) + " mm");
         }
     }
 
@@ -224,9 +224,9 @@ public record Board(String name, Units units, double length, double width, Optio
         return x >= 0 && x <= length && y >= 0 && y <= width;
     }
 
-    private static void require(boolean holds, String otherwise) {
+    private static void require(boolean holds, String otherwise, Object found) {
         if (!holds) {
-            throw new IllegalArgumentException(otherwise);
+            throw new IllegalArgumentException(otherwise + found);
         }
     }
 }

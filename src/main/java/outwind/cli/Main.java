@@ -3,6 +3,8 @@ package outwind.cli;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,14 +32,23 @@ public final class Main implements Runnable {
 
     /** Runs a command, printing to {@code out} and {@code err}; returns the exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine commandLine = new CommandLine(new Main());
+        Optional<CommandLine> called = called(args);
+        CommandLine commandLine = called.orElseGet(() -> new CommandLine(new Main()));
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        int code = commandLine.execute(args);
+        int code = commandLine.execute(called.isEmpty() ? args : Arrays.copyOfRange(args, 1, args.length));
         out.flush();
         err.flush();
         return code;
+    }
+
+    /** The command that is called, by itself: to read the options of the others as well would only take time. */
+    private static Optional<CommandLine> called(String... args) {
+        return Arrays.stream(Main.class.getAnnotation(Command.class).subcommands())
+            .filter(command -> args.length > 0 && command.getAnnotation(Command.class).name().equals(args[0]))
+            .findFirst()
+            .map(command -> new CommandLine(command).setCommandName("outwind " + args[0]));
     }
 
     @Override

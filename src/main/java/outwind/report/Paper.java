@@ -9,12 +9,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import javax.imageio.ImageIO;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** White paper and the pens for it; pixels from the top left corner. */
 final class Paper {
@@ -46,15 +42,7 @@ final class Paper {
 
     /** The upper part of the sheet as a PNG image. */
     byte[] png(int height) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        // In memory all through: the usual stream goes by way of a file.
-        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
-            ImageIO.write(image.getSubimage(0, 0, image.getWidth(), Math.min(height, image.getHeight())), "png",
-                stream);
-        } catch (IOException e) {
-            throw new IllegalStateException("a picture in memory could not be written to memory", e);
-        }
-        return out.toByteArray();
+        return Png.of(image.getSubimage(0, 0, image.getWidth(), Math.min(height, image.getHeight())));
     }
 
     Graphics2D pen() {

@@ -24,9 +24,12 @@ import outwind.surface.SuspectReading;
 /**
  * How near the judged thickness comes to the truth, on boards that were made up and so are known everywhere.
  *
- * <p>Run by {@code mvn -q verify -P accuracy -DskipTests}. Arguments: boards per case, file for the calibration plot.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=Accuracy}.
  */
 public final class Accuracy {
+
+    /** So many a case. */
+    private static final int BOARDS = 400;
 
     private static final int[][] GRIDS = {{3, 3}, {5, 3}, {7, 3}, {9, 5}};
 
@@ -38,10 +41,10 @@ public final class Accuracy {
     }
 
     public static void main(String[] args) throws IOException {
-        Accuracy accuracy = new Accuracy(Integer.parseInt(args[0]));
+        Accuracy accuracy = new Accuracy(BOARDS);
         accuracy.thickness();
         accuracy.calibration.print();
-        accuracy.calibration.plot(Path.of(args[1]));
+        accuracy.calibration.plot(Path.of("reports/calibration.png"));
         accuracy.nextReading();
         accuracy.misreadings();
         ThinnedGrids.print();

@@ -21,7 +21,7 @@ import outwind.stock.StackPlan;
  * What cutting a bill from a stack costs in time, and how near to the least it is proven to come: 40 made-up boards of
  * 0.5 to 2.4 m, twelve sizes, judging and pricing the boards not counted.
  *
- * <p>Run by {@code mvn -q verify -P bill-speed -DskipTests}.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=BillSpeed}.
  */
 public final class BillSpeed {
 

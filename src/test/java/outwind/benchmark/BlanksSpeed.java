@@ -22,7 +22,7 @@ import outwind.stock.Saw;
 /**
  * What planning the blanks of a long board costs, warm: 3 m x 300 mm, twisted and bowed, ten sizes, two defects.
  *
- * <p>Run by {@code mvn -q verify -P blanks-speed -DskipTests}.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=BlanksSpeed}.
  */
 public final class BlanksSpeed {
 

@@ -14,7 +14,7 @@ import outwind.stock.Request;
 /**
  * What judging one board costs once the program is warm, on one core, without report and chart.
  *
- * <p>Run by {@code mvn -q verify -P judging-speed -DskipTests}. Argument: a board file.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=JudgingSpeed}.
  */
 public final class JudgingSpeed {
 
@@ -24,7 +24,7 @@ public final class JudgingSpeed {
     private JudgingSpeed() { }
 
     public static void main(String[] args) throws IOException, BadBoardFile {
-        Board board = BoardFile.read(Path.of(args[0]), Given.NOTHING);
+        Board board = BoardFile.read(Path.of("sample-probes/hall-table.csv"), Given.NOTHING);
         double[] milliseconds = new double[RUNS];
         double sum = 0;
         for (int run = -WARM_UP; run < RUNS; run++) {

@@ -19,33 +19,35 @@ import outwind.surface.Region;
  * How near the judged thickness comes to the truth where a board was scanned, and whether touch-offs on the same board
  * agree with that.
  *
- * <p>Run by {@code mvn -q verify -P scan-accuracy -DskipTests}. Argument: boards per case.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=ScanAccuracy}.
  */
 public final class ScanAccuracy {
 
     /** Noise of one scanned point (mm). */
     private static final double NOISE = 0.05;
 
+    /** Boards a case. */
+    private static final int BOARDS = 30;
+
     private ScanAccuracy() { }
 
     public static void main(String[] args) {
-        int boards = Integer.parseInt(args[0]);
         System.out.println("| family | points | mean error | 95 % of errors under | truth in range | mean width of"
             + " range | in the range of 5x3 touch-offs |");
         for (SimulatedBoard.Family family : SimulatedBoard.Family.values()) {
             for (int points : new int[] {10_000, 100_000}) {
-                print(family, points, boards);
+                print(family, points);
             }
         }
     }
 
-    private static void print(SimulatedBoard.Family family, int points, int boards) {
-        double[] errors = new double[boards];
+    private static void print(SimulatedBoard.Family family, int points) {
+        double[] errors = new double[BOARDS];
         double bias = 0;
         double width = 0;
         int held = 0;
         int agreeing = 0;
-        for (int i = 0; i < boards; i++) {
+        for (int i = 0; i < BOARDS; i++) {
             SplittableRandom random = new SplittableRandom(1_000_003L * i + 17 * family.ordinal());
             SimulatedBoard made = SimulatedBoard.of(family, random);
             Board touched = made.read(5, 3, OptionalDouble.empty(), random);
@@ -53,15 +55,15 @@ public final class ScanAccuracy {
             ThicknessRange dense = judged(scanned(made, touched, points, i));
             double truth = made.trueSlab();
             errors[i] = Math.abs(dense.median() - truth);
-            bias += (dense.median() - truth) / boards;
-            width += (dense.high() - dense.low()) / boards;
+            bias += (dense.median() - truth) / BOARDS;
+            width += (dense.high() - dense.low()) / BOARDS;
             held += truth >= dense.low() && truth <= dense.high() ? 1 : 0;
             agreeing += dense.median() >= sparse.low() && dense.median() <= sparse.high() ? 1 : 0;
         }
         Arrays.sort(errors);
         System.out.printf(Locale.ROOT, "| %s | %d | %+.3f | %.3f | %.0f %% | %.3f | %.0f %% |%n",
-            family.name().toLowerCase(Locale.ROOT), points, bias, errors[(int) (0.95 * boards)],
-            100.0 * held / boards, width, 100.0 * agreeing / boards);
+            family.name().toLowerCase(Locale.ROOT), points, bias, errors[(int) (0.95 * BOARDS)],
+            100.0 * held / BOARDS, width, 100.0 * agreeing / BOARDS);
     }
 
     /** The board scanned, with the thickness as a person measured it by caliper. */

@@ -1,6 +1,7 @@
 package outwind.benchmark;
 
 import java.io.BufferedWriter;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,20 +12,22 @@ import java.util.SplittableRandom;
 import outwind.board.BadBoardFile;
 import outwind.board.Board;
 import outwind.board.Given;
+import outwind.board.PointCloud;
+import outwind.numeric.SweptLeastSquares;
 import outwind.numeric.WidestGap;
 import outwind.scan.Progress;
+import outwind.scan.Scan;
 import outwind.scan.ScanFile;
 import outwind.scan.ScannedBoard;
 import outwind.stock.Judgement;
 import outwind.stock.Request;
-import outwind.surface.Fits;
 
 /**
- * What a scan costs as a whole process, from start to exit: reading it, finding the board, fits and minimum zone; and
- * judging it altogether. With the most memory that the process held.
+ * What a scan costs as a whole process, from start to exit: reading it, fits and minimum zone of its points; and reading
+ * it, finding the board and judging it. With the most memory that the process held.
  *
- * <p>Run by {@code java -cp target/test-classes:target/outwind.jar outwind.benchmark.ScanWholeProcess}, so that what is
- * started is a plain process. Arguments: a folder to write scans to, and numbers of points.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=ScanWholeProcess}; what it measures is a plain process of its
+ * own, started anew for each figure.
  */
 public final class ScanWholeProcess {
 
@@ -33,25 +36,36 @@ public final class ScanWholeProcess {
     private static final Given SIZES = new Given(Optional.empty(), Optional.of("1180"), Optional.of("212"),
         Optional.of("31.5"));
 
+    private static final int[] SIZES_OF_SCANS = {10_000, 100_000, 1_000_000, 5_000_000, 10_000_000};
+    private static final int RUNS = 3;
+
+    /** Reading, fits and minimum zone, without looking for the board. */
+    private static final String PLANES = "fits and minimum zone";
+
     private ScanWholeProcess() { }
 
     public static void main(String[] args) throws IOException, BadBoardFile, InterruptedException {
-        if (args[0].equals("fits") || args[0].equals("judge")) {
+        if (args.length == 2) {
             work(args[0], Path.of(args[1]));
             return;
         }
-        for (int i = 1; i < args.length; i++) {
-            Path scan = made(Path.of(args[0]), Integer.parseInt(args[i]));
-            for (String what : List.of("fits", "judge")) {
-                run(what, scan);
+        Path folder = Files.createTempDirectory("scan-whole-process");
+        for (int points : SIZES_OF_SCANS) {
+            Path scan = made(folder, points);
+            for (String what : List.of(PLANES, "board judged")) {
+                for (int run = 0; run < RUNS; run++) {
+                    run(what, scan);
+                }
             }
+            Files.delete(scan);
         }
+        Files.delete(folder);
     }
 
     private static void run(String what, Path scan) throws IOException, InterruptedException {
         long start = System.nanoTime();
         Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
-            System.getProperty("java.class.path"), ScanWholeProcess.class.getName(), what, scan.toString())
+            "target/test-classes" + File.pathSeparator + "target/outwind.jar", ScanWholeProcess.class.getName(), what, scan.toString())
             .redirectError(ProcessBuilder.Redirect.INHERIT).start();
         String said = new String(process.getInputStream().readAllBytes()).strip();
         if (process.waitFor() != 0) {
@@ -61,21 +75,38 @@ public final class ScanWholeProcess {
             Files.size(scan) / 1e6, what, (System.nanoTime() - start) / 1e9, said);
     }
 
-    private static void work(String what, Path scan) throws IOException, BadBoardFile {
+    private static void work(String what, Path file) throws IOException, BadBoardFile {
         long start = System.nanoTime();
-        Board board = ScannedBoard.in(ScanFile.read(scan, Progress.UNSEEN), scan.toString(), SIZES);
-        double found = (System.nanoTime() - start) / 1e9;
-        double answer;
-        if (what.equals("fits")) {
-            Fits.of(board);
-            var points = board.scan().orElseThrow().points();
-            answer = WidestGap.minimumZone(points.x(), points.y(), points.z()).width();
-        } else {
-            answer = Judgement.of(board, Request.usual(board)).outlook().levelled().median();
+        Scan scan = ScanFile.read(file, Progress.UNSEEN);
+        double read = (System.nanoTime() - start) / 1e9;
+        double answer = what.equals(PLANES) ? zone(scan.points()) : levelled(scan, file);
+        System.out.printf(Locale.ROOT, "read %.2f s, all %.2f s (%.3f mm), most memory %s, three arrays of the points"
+            + " %d MB", read, (System.nanoTime() - start) / 1e9, answer, mostMemory(),
+            24L * scan.points().size() / 1_000_000);
+    }
+
+    /** Plane, twisted and curved fit, and the width of the minimum zone (mm). */
+    private static double zone(PointCloud points) {
+        SweptLeastSquares.Nested fits = SweptLeastSquares.fit((i, row) -> {
+            double u = 2 * points.x()[i] / LENGTH - 1;
+            double v = 2 * points.y()[i] / WIDTH - 1;
+            row[0] = 1;
+            row[1] = u;
+            row[2] = v;
+            row[3] = u * v;
+            row[4] = u * u;
+            row[5] = v * v;
+        }, points.z(), new int[] {3, 4, 6}, 0.05);
+        if (fits.fits().size() != 3) {
+            throw new IllegalStateException("three fits were asked for");
         }
-        System.out.printf(Locale.ROOT, "read and found %.2f s, all %.2f s (%.3f mm), most memory %s,"
-            + " least possible %d MB",
-            found, (System.nanoTime() - start) / 1e9, answer, mostMemory(), 24L * board.pointsOnFaceA() / 1_000_000);
+        return WidestGap.minimumZone(points.x(), points.y(), points.z()).width();
+    }
+
+    /** The thickness that the board finishes at, levelled (mm). */
+    private static double levelled(Scan scan, Path file) throws BadBoardFile {
+        Board board = ScannedBoard.in(scan, file.toString(), SIZES);
+        return Judgement.of(board, Request.usual(board)).outlook().levelled().median();
     }
 
     /** Peak resident memory, where the system tells it. */

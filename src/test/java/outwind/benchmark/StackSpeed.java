@@ -15,8 +15,7 @@ import outwind.board.Reading;
  * What pricing a stack costs as a whole process: made-up boards of 15 readings, a thousand possible boards drawn for
  * each, no chart. The heap is held to one size, so that memory that grew with the stack would show.
  *
- * <p>Run by {@code mvn -q verify -P stack-speed -DskipTests}. Arguments: the jar, and sizes of stacks. Prints the table
- * of README.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=StackSpeed}: prints README's table.
  */
 public final class StackSpeed {
 
@@ -29,8 +28,8 @@ public final class StackSpeed {
         System.out.println("| --- | --- | --- | --- |");
         Path folder = Files.createTempDirectory("stack-speed");
         try {
-            for (int i = 1; i < args.length; i++) {
-                measure(Path.of(args[0]), Integer.parseInt(args[i]), folder);
+            for (int count : new int[] {10, 100, 1000, 10_000}) {
+                measure(Path.of("target/outwind.jar"), count, folder);
             }
         } finally {
             delete(folder);
