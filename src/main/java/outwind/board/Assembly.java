@@ -13,18 +13,18 @@ import java.util.function.ToDoubleFunction;
  */
 final class Assembly {
 
-    // Three points fix a plane; below that there is nothing to judge.
-    private static final int FEWEST_TOUCH_OFFS = 3;
-
     private final Keys keys;
     private final Given given;
     private final Gauge gauge;
+    private final int fewest;
     private final FaultList faults;
 
-    Assembly(Keys keys, Given given, Gauge gauge, FaultList faults) {
+    /** @param fewest touch-offs on face A that there must be */
+    Assembly(Keys keys, Given given, Gauge gauge, int fewest, FaultList faults) {
         this.keys = keys;
         this.given = given;
         this.gauge = gauge;
+        this.fewest = fewest;
         this.faults = faults;
     }
 
@@ -125,8 +125,8 @@ final class Assembly {
     }
 
     private void requireTouchOffs(Measurements measured) {
-        if (measured.touchedOnA() < FEWEST_TOUCH_OFFS) {
-            faults.addForFile("at least " + FEWEST_TOUCH_OFFS + " touch-offs on face A",
+        if (measured.touchedOnA() < fewest) {
+            faults.addForFile("at least " + fewest + " touch-offs on face A",
                 String.valueOf(measured.touchedOnA()),
                 "Touch off more points: fewer than three fix no plane, so there is nothing to judge.");
         }

@@ -116,6 +116,22 @@ public record Board(String name, Units units, double length, double width, Optio
             underside, turned, defects, others, calipers, remarks);
     }
 
+    /** This board with one more remark on how it was read. */
+    public Board remarked(String remark) {
+        List<String> more = new ArrayList<>(remarks);
+        more.add(remark);
+        return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            underside, turned, defects, readings, calipers, more);
+    }
+
+    /**
+     * At how many places along the length face A was touched off; those nearer to each other than a twentieth of it
+     * count as one.
+     */
+    public int columnsTouched() {
+        return (int) readingsOf(Face.A).stream().mapToDouble(r -> Math.rint(r.x() / length * 20)).distinct().count();
+    }
+
     /** This board with face B as it was read in a file of its own, and how it was turned over for that. */
     public Board withFaceB(List<Reading> faceB, Turned turnedOver) {
         List<Reading> all = new ArrayList<>(readings);

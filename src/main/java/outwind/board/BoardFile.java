@@ -22,6 +22,9 @@ public final class BoardFile {
     // Room for the most rows a table may have, at 64 characters each.
     private static final long MOST_BYTES = 64L * Table.MOST_ROWS;
 
+    // Three points fix a plane; below that there is nothing to judge.
+    private static final int FEWEST_TOUCH_OFFS = 3;
+
     private BoardFile() { }
 
     /**
@@ -36,7 +39,9 @@ public final class BoardFile {
         refuseOtherFormats(file.toString(), faults);
         refuseSize(Files.size(file), faults);
         faults.throwIfAny();
-        return parse(file.toString(), decode(Files.readAllBytes(file), faults), given);
+        TornTail tail = TornTail.of(Files.readAllBytes(file));
+        Board board = parse(file.toString(), decode(tail.whole(), faults), given);
+        return tail.isTorn() ? board.remarked(tail.inWords()) : board;
     }
 
     /**
@@ -48,6 +53,11 @@ public final class BoardFile {
      * @throws BadBoardFile if it is no board file; holds every fault found
      */
     public static Board parse(String fileName, String text, Given given) throws BadBoardFile {
+        return parse(fileName, text, given, FEWEST_TOUCH_OFFS);
+    }
+
+    /** The same for a file that may have no more than {@code fewest} touch-offs yet. */
+    static Board parse(String fileName, String text, Given given, int fewest) throws BadBoardFile {
         FaultList faults = new FaultList(fileName);
         refuseOtherFormats(fileName, faults);
         List<Line> lines = Line.split(text, faults);
@@ -57,7 +67,7 @@ public final class BoardFile {
         Sheet sheet = isOfType(fileName, ".xyz") ? Sheet.ofPoints(lines) : Sheet.ofTable(lines);
         Keys keys = Keys.in(sheet, faults);
         Gauge gauge = new Gauge(units(keys, given, faults), sheet.delimiter().allowsDecimalComma());
-        return new Assembly(keys, given, gauge, faults).board(sheet, boardName(fileName));
+        return new Assembly(keys, given, gauge, fewest, faults).board(sheet, boardName(fileName));
     }
 
     /** The unit of bare numbers: what the file says, or else what is stated beside it, or else mm. */
@@ -105,7 +115,7 @@ public final class BoardFile {
         return text;
     }
 
-    private static boolean isOfType(String fileName, String extension) {
+    static boolean isOfType(String fileName, String extension) {
         return fileName.toLowerCase(Locale.ROOT).endsWith(extension);
     }
 

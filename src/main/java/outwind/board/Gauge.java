@@ -8,10 +8,14 @@ import java.util.OptionalDouble;
  * @param units        unit of a bare number
  * @param decimalComma whether a decimal comma is accepted as well as a point
  */
-record Gauge(Units units, boolean decimalComma) {
+public record Gauge(Units units, boolean decimalComma) {
 
-    /** The quantity's value (mm). */
-    double read(Quantity quantity, String text) {
+    /**
+     * The quantity's value (mm).
+     *
+     * @throws BadValue if the text is no length, or none that the quantity can have
+     */
+    public double read(Quantity quantity, String text) {
         return read(quantity, text, "Type a number such as " + quantity.example(units) + ".");
     }
 

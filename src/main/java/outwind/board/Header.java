@@ -1,5 +1,6 @@
 package outwind.board;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -51,6 +52,39 @@ final class Header {
         return row.cell(index).isBlank();
     }
 
+    /** These columns and one more behind them. */
+    Header with(Column column) {
+        Map<Column, Integer> more = new EnumMap<>(places);
+        more.put(column, row.cells().size());
+        return new Header(row, more);
+    }
+
+    boolean has(Column column) {
+        return places.containsKey(column);
+    }
+
+    /**
+     * A row that holds these cells under their columns. Blank cells at its end are left out, up to the one under z: a
+     * row shows that a place was not touched.
+     *
+     * @param cells as they are written, quoted where they must be
+     * @param mark  what stands between cells
+     */
+    String row(Map<Column, String> cells, char mark) {
+        int last = places.get(Column.Z);
+        for (Map.Entry<Column, String> cell : cells.entrySet()) {
+            last = cell.getValue().isEmpty() ? last : Math.max(last, places.get(cell.getKey()));
+        }
+        String[] row = new String[last + 1];
+        Arrays.fill(row, "");
+        cells.forEach((column, text) -> {
+            if (!text.isEmpty()) {
+                row[places.get(column)] = text;
+            }
+        });
+        return String.join(String.valueOf(mark), row);
+    }
+
     int line() {
         return row.line();
     }
@@ -69,7 +103,7 @@ final class Header {
     }
 
     /** The column a cell names, with or without a unit behind the name. */
-    private static Optional<Column> column(Cell cell) {
+    static Optional<Column> column(Cell cell) {
         Matcher written = NAME.matcher(cell.text());
         return written.matches()
             ? Column.find(written.group("name"))

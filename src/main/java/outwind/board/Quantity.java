@@ -1,7 +1,7 @@
 package outwind.board;
 
 /** What is measured on a board: its name, how it is written, and the range in which it can be true. */
-enum Quantity {
+public enum Quantity {
 
     X("x", "302.5", "12 1/2", -Limits.LENGTH, Limits.LENGTH, true),
     Y("y", "106", "4 1/8", -Limits.LENGTH, Limits.LENGTH, true),
@@ -43,12 +43,13 @@ enum Quantity {
         static final double THICKNESS = 1_000;
     }
 
-    String word() {
+    /** Its name as one word. */
+    public String word() {
         return word;
     }
 
     /** A value as a person might write it on a board of these units. */
-    String example(Units units) {
+    public String example(Units units) {
         return units == Units.INCHES ? inInches : inMillimetres;
     }
 

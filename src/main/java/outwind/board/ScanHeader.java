@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
  */
 public final class ScanHeader {
 
+    /** A scan's points take the place of touch-offs. */
+    private static final int NONE = 0;
+
     private final String fileName;
     private final Gauge gauge;
     private final FaultList faults;
@@ -46,7 +49,8 @@ public final class ScanHeader {
         FaultList faults = new FaultList(statedIn);
         Keys keys = Keys.stated(statements, faults);
         Gauge gauge = new Gauge(BoardFile.units(keys, given, faults), false);
-        ScanHeader header = new ScanHeader(fileName, gauge, faults, new Assembly(keys, given, gauge, faults));
+        ScanHeader header = new ScanHeader(fileName, gauge, faults, new Assembly(keys, given, gauge, NONE,
+            faults));
         faults.throwIfAny();
         return header;
     }

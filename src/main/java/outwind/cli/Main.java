@@ -1,5 +1,6 @@
 package outwind.cli;
 
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -7,6 +8,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
@@ -14,7 +16,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "outwind", mixinStandardHelpOptions = true, version = "outwind 0.1.0", sortOptions = false,
     description = "From heights touched off on a rough board to what it will finish at, how to set it down, and how"
         + " deep to cut.",
-    subcommands = {JudgeCommand.class, PointsCommand.class, BlanksCommand.class, StackCommand.class})
+    subcommands = {PointsCommand.class, RecordCommand.class, JudgeCommand.class, BlanksCommand.class,
+        StackCommand.class})
 public final class Main implements Runnable {
 
     @Spec
@@ -32,8 +35,14 @@ public final class Main implements Runnable {
 
     /** Runs a command, printing to {@code out} and {@code err}; returns the exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        Optional<CommandLine> called = called(args);
-        CommandLine commandLine = called.orElseGet(() -> new CommandLine(new Main()));
+        return run(System.in, out, err, args);
+    }
+
+    /** The same with answers typed into {@code input}. */
+    static int run(InputStream input, PrintWriter out, PrintWriter err, String... args) {
+        IFactory commands = new Commands(input);
+        Optional<CommandLine> called = called(commands, args);
+        CommandLine commandLine = called.orElseGet(() -> new CommandLine(new Main(), commands));
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
@@ -44,11 +53,25 @@ public final class Main implements Runnable {
     }
 
     /** The command that is called, by itself: to read the options of the others as well would only take time. */
-    private static Optional<CommandLine> called(String... args) {
+    private static Optional<CommandLine> called(IFactory commands, String... args) {
         return Arrays.stream(Main.class.getAnnotation(Command.class).subcommands())
             .filter(command -> args.length > 0 && command.getAnnotation(Command.class).name().equals(args[0]))
             .findFirst()
-            .map(command -> new CommandLine(command).setCommandName("outwind " + args[0]));
+            .map(command -> new CommandLine(command, commands).setCommandName("outwind " + args[0]));
+    }
+
+    /**
+     * Makes the commands.
+     *
+     * @param input where answers are typed
+     */
+    private record Commands(InputStream input) implements IFactory {
+
+        @Override
+        public <K> K create(Class<K> made) throws Exception {
+            return made == RecordCommand.class ? made.cast(new RecordCommand(input))
+                : CommandLine.defaultFactory().create(made);
+        }
     }
 
     @Override

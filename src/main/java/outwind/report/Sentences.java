@@ -247,14 +247,13 @@ final class Sentences {
                 CellHeights.SURELY_SEEN * Math.max(cells.cellX(), cells.cellY())) + " across; one"
                 + " half as large again shows in full, a smaller one may be missed.");
         }
-        long columns = judgement.board().readingsOf(Face.A).stream().mapToDouble(Reading::x)
-            .map(x -> Math.rint(x / judgement.board().length() * 20)).distinct().count();
+        int columns = judgement.board().columnsTouched();
         if (judgement.shape().isAveraged()) {
             return Optional.of("So many touch-offs are averaged in cells of an eighteenth of the length and a sixth"
                 + " of the width. A dip or a bump smaller than that is not seen, and the range does not allow for it.");
         }
         return columns > 3 ? Optional.empty() : Optional.of("These touch-offs stand at "
-            + Figures.count((int) columns, "place", "places") + " along the length. Fewer than four cannot tell a kink"
+            + Figures.count(columns, "place", "places") + " along the length. Fewer than four cannot tell a kink"
             + " or a sprung end from a bow, and the range does not allow for one: touch off between them if the board"
             + " may have one.");
     }

@@ -40,13 +40,17 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
         Board board = faces.board();
         Fits fits = Fits.of(board);
         RestingPose pose = RestingPose.of(faces.whole());
-        LiftLimit limit = new LiftLimit(pose.bed(), request.mostLift(), board.length(), board.width());
+        LiftLimit limit = limit(pose, board, request);
         Simulation outlook = Simulation.of(faces.shape(), faces.region(), request.skim(), limit, request.seed());
         Verdict verdict = verdict(outlook.levelled(), board.target());
         Verdict lyingVerdict = verdict(outlook.asItLies(), board.target());
         Planes planes = Planes.compare(faces.whole(), faces.kept(), faces.region(), fits, request.skim(), limit,
             lyingVerdict == Verdict.YES, lyingVerdict != verdict);
         return new Forecast(faces, request, fits, pose, limit, outlook, verdict, planes);
+    }
+
+    static LiftLimit limit(RestingPose pose, Board board, Request request) {
+        return new LiftLimit(pose.bed(), request.mostLift(), board.length(), board.width());
     }
 
     /** @throws ImpossibleBoard if the faces meet anywhere */
@@ -57,7 +61,7 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
         }
     }
 
-    private static Verdict verdict(ThicknessRange range, OptionalDouble target) {
+    static Verdict verdict(ThicknessRange range, OptionalDouble target) {
         return target.isPresent() ? Verdict.of(range.chanceOf(target.getAsDouble())) : Verdict.NONE;
     }
 

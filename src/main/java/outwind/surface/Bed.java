@@ -27,4 +27,11 @@ public final class Bed {
         return board.withReadings(board.readings().stream()
             .map(r -> r.face() == Face.A ? r.withHeight(r.z() - bed.at(r.x(), r.y())) : r).toList());
     }
+
+    /** Height of the bed under a place (mm), as the readings tell heights; 0 where it was not touched. */
+    static double heightUnder(Board board, double x, double y) {
+        List<Reading> onBed = board.readingsOf(Face.BED);
+        return onBed.isEmpty() ? 0
+            : TrendFit.of(TrendModel.PLANE, onBed, board.length(), board.width()).at(x, y);
+    }
 }

@@ -103,6 +103,15 @@ public final class MeasuredShape implements BoardShape {
         return board.scan().isEmpty() && Observations.isAveraged(board.readingsOf(Face.A).size());
     }
 
+    /**
+     * What the readings foretell one more touch-off to read at a place on the board (mm). Where a place was touched
+     * already, that tells most.
+     */
+    public ForetoldHeight foretell(double x, double y) {
+        return new ForetoldHeight(top.mean(x, y) + Bed.heightUnder(measured, x, y),
+            Math.hypot(top.deviation(x, y), noise.deviation()));
+    }
+
     /** How far one touch-off may be from the face. */
     public TouchOffNoise noise() {
         return noise;

@@ -28,7 +28,8 @@ public record SuspectReading(Reading reading, double expected, double deviation,
         return (reading.z() - expected) / deviation;
     }
 
-    static double bound(int readings) {
+    /** How many standard deviations a reading may be off before it is suspect among so many. */
+    public static double bound(int readings) {
         return new NormalDistribution(null, 0, 1).inverseCumulativeProbability(1 - FALSE_ALARMS / (2 * readings));
     }
 }

@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import outwind.board.Board;
+import outwind.board.Face;
 import outwind.board.Reading;
 
 /**
@@ -49,6 +51,9 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
         return new TouchOffNoise(Math.hypot(USUAL, TEXTURE), Source.USUAL, 0);
     }
 
+    /** A spread from n repeats is itself off by 1/√(2n) of it: from fewer than three, by half and more. */
+    private static final int FEWEST_REPEATS = 3;
+
     /** Noise of the touch-offs on one face. */
     static TouchOffNoise of(Board board, List<Reading> readings) {
         double always = TEXTURE * TEXTURE + Math.pow(step(readings), 2) / 12;
@@ -56,21 +61,45 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
             double given = board.repeatability().getAsDouble();
             return new TouchOffNoise(Math.sqrt(given * given + always), Source.REPEATABILITY, 0);
         }
-        Map<List<Double>, double[]> sums = new HashMap<>();
-        for (Reading reading : readings) {
-            double[] sum = sums.computeIfAbsent(List.of(reading.x(), reading.y()), place -> new double[3]);
-            sum[0]++;
-            sum[1] += reading.z();
-            sum[2] += reading.z() * reading.z();
+        Repeats repeats = Repeats.among(readings);
+        return new TouchOffNoise(Math.sqrt(repeats.variance() + always), repeats.count() > 0 ? Source.REPEATS
+            : Source.USUAL, repeats.count());
+    }
+
+    /**
+     * How far one touch-off strays, without the texture of the wood (mm), as repeated touch-offs on face A show it;
+     * empty where there are too few of them. Stated as the board's repeatability, it leaves the noise as it is.
+     */
+    public static OptionalDouble repeatability(Board board) {
+        Repeats repeats = Repeats.among(board.readingsOf(Face.A));
+        return repeats.count() < FEWEST_REPEATS ? OptionalDouble.empty()
+            : OptionalDouble.of(Math.sqrt(repeats.variance()));
+    }
+
+    /**
+     * What points touched more than once show.
+     *
+     * @param variance pooled with the usual one (mm²)
+     * @param count    degrees of freedom
+     */
+    private record Repeats(double variance, int count) {
+
+        static Repeats among(List<Reading> readings) {
+            Map<List<Double>, double[]> sums = new HashMap<>();
+            for (Reading reading : readings) {
+                double[] sum = sums.computeIfAbsent(List.of(reading.x(), reading.y()), place -> new double[3]);
+                sum[0]++;
+                sum[1] += reading.z();
+                sum[2] += reading.z() * reading.z();
+            }
+            double squares = 0;
+            int repeats = 0;
+            for (double[] sum : sums.values()) {
+                squares += Math.max(0, sum[2] - sum[1] * sum[1] / sum[0]);
+                repeats += (int) sum[0] - 1;
+            }
+            return new Repeats((USUAL_COUNTS_FOR * USUAL * USUAL + squares) / (USUAL_COUNTS_FOR + repeats), repeats);
         }
-        double squares = 0;
-        int repeats = 0;
-        for (double[] sum : sums.values()) {
-            squares += Math.max(0, sum[2] - sum[1] * sum[1] / sum[0]);
-            repeats += (int) sum[0] - 1;
-        }
-        double variance = (USUAL_COUNTS_FOR * USUAL * USUAL + squares) / (USUAL_COUNTS_FOR + repeats);
-        return new TouchOffNoise(Math.sqrt(variance + always), repeats > 0 ? Source.REPEATS : Source.USUAL, repeats);
     }
 
     private static double step(List<Reading> readings) {

@@ -23,8 +23,8 @@ import outwind.stock.Judgement;
 import outwind.stock.Request;
 
 /**
- * What a scan costs as a whole process, from start to exit: reading it, fits and minimum zone of its points; and reading
- * it, finding the board and judging it. With the most memory that the process held.
+ * What a scan costs as a whole process, from start to exit: reading it, fits and minimum zone of its points; and
+ * reading it, finding the board and judging it. With the most memory that the process held.
  *
  * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=ScanWholeProcess}; what it measures is a plain process of its
  * own, started anew for each figure.
@@ -65,7 +65,8 @@ public final class ScanWholeProcess {
     private static void run(String what, Path scan) throws IOException, InterruptedException {
         long start = System.nanoTime();
         Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
-            "target/test-classes" + File.pathSeparator + "target/outwind.jar", ScanWholeProcess.class.getName(), what, scan.toString())
+            "target/test-classes" + File.pathSeparator + "target/outwind.jar",
+            ScanWholeProcess.class.getName(), what, scan.toString())
             .redirectError(ProcessBuilder.Redirect.INHERIT).start();
         String said = new String(process.getInputStream().readAllBytes()).strip();
         if (process.waitFor() != 0) {

@@ -3,11 +3,14 @@ package outwind.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,6 +61,24 @@ class ReadmeTest {
     }
 
     @Test
+    void theTouchOffsShownAreReallyAskedFor(@TempDir Path folder) throws IOException {
+        String readme = readme();
+        int start = readme.indexOf("```\n18 places to touch") + 4;
+        String shown = readme.substring(start, readme.indexOf("...\n```", start));
+        String typed = shown.lines().filter(line -> line.matches("\\d+ of .*"))
+            .map(line -> line.substring(line.indexOf(": ") + 2) + "\n").collect(Collectors.joining());
+        StringWriter out = new StringWriter();
+
+        Main.run(new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), new PrintWriter(out),
+            new PrintWriter(new StringWriter()), "record", folder.resolve("side-table.csv").toString(), "--length",
+            "1180", "--width", "212", "--thickness", "31.5", "--target", "26");
+
+        // On a terminal the answer stands behind the question.
+        String asked = shown.replaceAll("(?m)^(\\d+ of [^:]*:).*$", "$1");
+        assertEquals(asked, out.toString().substring(0, asked.length()));
+    }
+
+    @Test
     void everySampleAndEveryOptionIsNamed() throws IOException {
         String readme = readme();
         try (var samples = Files.list(Path.of("sample-probes"))) {
@@ -65,7 +86,7 @@ class ReadmeTest {
                 + sample.getFileName() + "`"), "" + sample));
         }
         StringWriter help = new StringWriter();
-        for (String command : new String[] {"judge", "points", "stack", "blanks"}) {
+        for (String command : new String[] {"judge", "points", "record", "stack", "blanks"}) {
             Main.run(new PrintWriter(help), new PrintWriter(new StringWriter()), command, "--help");
         }
         help.toString().lines().map(String::strip).filter(line -> line.startsWith("--"))

@@ -1,0 +1,200 @@
+package outwind.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
+import outwind.board.BadBoardFile;
+import outwind.board.BadValue;
+import outwind.board.Board;
+import outwind.board.Place;
+import outwind.board.Quantity;
+import outwind.board.Recording;
+import outwind.board.TouchGrid;
+import outwind.board.Units;
+import outwind.report.RecordingFile;
+import outwind.stock.Prospect;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Takes a board's touch-offs at the bed, one question after the other, into a board file. */
+@Command(name = "record", mixinStandardHelpOptions = true, sortOptions = false,
+    description = "Touch off a board, place by place: each height is checked against the others and kept in the file at"
+        + " once. The same command goes on where it was broken off.",
+    footer = {"", "Lengths take a unit (20mm, 13/16in) or else the board's own.", "",
+        "Example: outwind record hall-table.csv --length 1180 --width 212 --thickness 31.5"})
+final class RecordCommand implements Callable<Integer> {
+
+    /** Places in inches are found on a rule by eighths. */
+    private static final double EIGHTH = 25.4 / 8;
+
+    /** Three along each edge and three down the middle are the least, five columns are better; common practice. */
+    private static final int USUAL_COLUMNS = 5;
+    private static final int USUAL_ROWS = 3;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final InputStream input;
+
+    @Parameters(arity = "1", paramLabel = "FILE", description = "Board file; begun if it is not there.")
+    private Path file;
+
+    @Option(names = "--length", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Length of the board. Sizes that neither an option nor the file states are asked for.")
+    private LengthOption length;
+
+    @Option(names = "--width", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Width of the board.")
+    private LengthOption width;
+
+    @Option(names = "--thickness", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Rough thickness of the board, by caliper.")
+    private LengthOption thickness;
+
+    @Option(names = "--target", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Thickness wanted.")
+    private LengthOption target;
+
+    @Option(names = "--species", paramLabel = "WOOD", description = "The wood.")
+    private String species;
+
+    @Option(names = "--units", paramLabel = "mm|in", converter = UnitsConverter.class,
+        description = "Unit of a new file.")
+    private Units units;
+
+    @Option(names = "--columns", paramLabel = "NUMBER", description = "Places to touch along the grain (5 for a new"
+        + " file); for a file that has places already, those of the grid that it lacks are added.")
+    private Integer columns;
+
+    @Option(names = "--rows", paramLabel = "NUMBER", description = "Places to touch across (3 for a new file).")
+    private Integer rows;
+
+    @Option(names = "--inset", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "How far the outer places lie in from ends and edges (usually 15 mm).")
+    private LengthOption inset;
+
+    @Option(names = "--repeats", paramLabel = "NUMBER", defaultValue = "3",
+        description = "How many of the first places are touched a second time at the end, to learn how far a touch-off"
+            + " strays (default: ${DEFAULT-VALUE}).")
+    private int repeats;
+
+    /** @param input where answers are typed */
+    RecordCommand(InputStream input) {
+        this.input = input;
+    }
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        try (Asker asker = asker(out)) {
+            RecordingFile kept = RecordingFile.at(file);
+            Recording begun = begin(asker, out);
+            if (asker.isPerson()) {
+                // A person takes longer over the first places than this takes.
+                CompletableFuture.runAsync(() -> Prospect.getReady(begun.board()));
+            }
+            new Dialogue(asker, out, kept, file.toString(), begun).run();
+            return 0;
+        } catch (BadBoardFile e) {
+            err.println(e.getMessage());
+        } catch (BadInput e) {
+            err.println(file + ": " + e.getMessage());
+        } catch (IOException e) {
+            err.println(file + ": " + FileTrouble.inWords(e));
+        }
+        return 1;
+    }
+
+    private Asker asker(PrintWriter out) {
+        // A dumb terminal shows what is typed and can do no more: lines are read from it as from a pipe.
+        if (input == System.in && System.console() != null && !"dumb".equals(System.getenv("TERM"))) {
+            try {
+                return new TerminalAsker(out);
+            } catch (IOException e) {
+                // What looks like a terminal need not be one.
+                return plainAsker(out);
+            }
+        }
+        return plainAsker(out);
+    }
+
+    private Asker plainAsker(PrintWriter out) {
+        return new PlainAsker(new BufferedReader(new InputStreamReader(input, StandardCharsets.UTF_8)), out);
+    }
+
+    /** The recording as it stands, with every place planned. */
+    private Recording begin(Asker asker, PrintWriter out) throws IOException, BadBoardFile, BadInput {
+        String text = Files.exists(file) ? Recording.textOf(file) : "";
+        Optional<List<String>> statements;
+        try {
+            statements = new Opening(asker, out, Recording.statedIn(text), options()).learn();
+        } catch (BadValue e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage() + ". " + e.mend());
+        }
+        if (statements.isEmpty()) {
+            throw new BadInput("nothing is written before the board's length, width and thickness are known");
+        }
+        Recording begun = Recording.of(file.toString(), Recording.stating(text, statements.get()));
+        boolean isNew = begun.plan().isEmpty() && begun.entries().isEmpty();
+        return isNew || columns != null || rows != null ? begun.planning(places(begun, isNew)) : begun;
+    }
+
+    /** What the command line states of the board, by the words of the file's keys. */
+    private Map<String, String> options() {
+        Map<String, String> options = new HashMap<>();
+        put(options, Quantity.LENGTH, length);
+        put(options, Quantity.WIDTH, width);
+        put(options, Quantity.THICKNESS, thickness);
+        put(options, Quantity.TARGET, target);
+        if (units != null) {
+            options.put("units", units.symbol());
+        }
+        if (species != null) {
+            options.put("species", species);
+        }
+        return options;
+    }
+
+    private static void put(Map<String, String> options, Quantity size, LengthOption option) {
+        if (option != null) {
+            options.put(size.word(), option.text());
+        }
+    }
+
+    /** The places that a new file plans, or those that one lacks which has some already. */
+    private List<Place> places(Recording recording, boolean isNew) {
+        List<Place> tour = tour(recording.board()).stream().map(spot -> new Place(spot.x(), spot.y())).toList();
+        if (!isNew) {
+            return tour.stream().filter(place -> !recording.knows(place)).toList();
+        }
+        return Stream.concat(tour.stream(), tour.stream().limit(Math.max(0, repeats))).toList();
+    }
+
+    private List<TouchGrid.Spot> tour(Board board) {
+        double wanted = LengthOption.in(board.units(), inset).orElse(TouchGrid.USUAL_INSET);
+        try {
+            return new TouchGrid(board.length(), board.width(), Optional.ofNullable(columns).orElse(USUAL_COLUMNS),
+                Optional.ofNullable(rows).orElse(USUAL_ROWS), TouchGrid.insetFor(board.length(), board.width(), wanted),
+                board.units() == Units.INCHES ? EIGHTH : 1).tour();
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage());
+        }
+    }
+}
