@@ -14,8 +14,16 @@ public final class BadBoardFile extends Exception {
      * @param faults   the faults to list, in the order of the file
      * @param unlisted how many more were found
      */
-    public BadBoardFile(List<Fault> faults, int unlisted) {
-        super(faults.stream().map(Fault::message).collect(Collectors.joining("\n")) + closing(unlisted));
+    BadBoardFile(List<Fault> faults, int unlisted) {
+        this(faults, closing(unlisted));
+    }
+
+    /**
+     * @param faults  the faults to list, in the order of the file
+     * @param closing what is said below them, from a line end on, or nothing
+     */
+    public BadBoardFile(List<Fault> faults, String closing) {
+        super(faults.stream().map(Fault::message).collect(Collectors.joining("\n")) + closing);
         this.faults = List.copyOf(faults);
     }
 

@@ -4,43 +4,70 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One kind of thing in a PLY file.
+ * One kind of thing in a .ply file: vertices, faces and the like.
  *
- * @param name       {@code vertex} for the points
- * @param count      how many there are
- * @param properties of each, in the order of the file
+ * @param name       such as {@code vertex}
+ * @param count      how many there are, as the header says
+ * @param line       the header's line that says so
+ * @param properties what each of them has, in the order of the file
  */
-record PlyElement(String name, long count, List<Property> properties) {
+record PlyElement(String name, long count, int line, List<Property> properties) {
 
     /**
-     * A number that each of them has, or a list of numbers.
+     * A number, or a list of numbers behind its length.
      *
-     * @param type   of the number, or of those in the list
-     * @param length type of the list's length; empty for a number alone
+     * @param name   such as {@code x}
+     * @param type   of the number, or of each in the list
+     * @param length type of the list's length, or nothing for a single number
      */
-    record Property(String name, PlyType type, Optional<PlyType> length) { }
+    record Property(String name, PlyType type, Optional<PlyType> length) {
 
-    boolean hasLists() {
-        return properties.stream().anyMatch(property -> property.length().isPresent());
+        /** Bytes it has at least, which is all of them unless it is a list. */
+        int leastBytes() {
+            return length.orElse(type).bytes();
+        }
+
+        boolean isList() {
+            return length.isPresent();
+        }
     }
 
-    /** Bytes of one of them in a binary file, lists counted as empty. */
+    /** Bytes that one has at least, and exactly if {@link #isEven}. */
     int leastBytes() {
-        return properties.stream().mapToInt(property -> property.length().orElse(property.type()).bytes()).sum();
+        return properties.stream().mapToInt(Property::leastBytes).sum();
     }
 
-    /** Which property has a name; −1 if none. */
-    int indexOf(String wanted) {
+    /** Whether all are of one size in a binary file. */
+    boolean isEven() {
+        return properties.stream().noneMatch(Property::isList);
+    }
+
+    /** What its properties are to a row: x, y, z, other cells, or lists. */
+    byte[] cells() {
+        byte[] cells = new byte[properties.size()];
+        for (int i = 0; i < cells.length; i++) {
+            int axis = axis(properties.get(i).name());
+            cells[i] = properties.get(i).isList() ? RowLayout.LIST : axis >= 0 ? (byte) axis : RowLayout.OTHER;
+        }
+        return cells;
+    }
+
+    /** Place of a single number of this name among the properties, or -1. */
+    int place(char axis) {
         for (int i = 0; i < properties.size(); i++) {
-            if (properties.get(i).name().equals(wanted)) {
+            if (!properties.get(i).isList() && axis(properties.get(i).name()) == RowLayout.AXES.indexOf(axis)) {
                 return i;
             }
         }
         return -1;
     }
 
-    /** Bytes before a property, in an element without lists. */
-    int offsetOf(int index) {
-        return properties.subList(0, index).stream().mapToInt(property -> property.type().bytes()).sum();
+    /** Where a property begins in one that {@link #isEven} (bytes). */
+    int offset(int place) {
+        return properties.subList(0, place).stream().mapToInt(Property::leastBytes).sum();
+    }
+
+    private static int axis(String name) {
+        return name.length() == 1 ? RowLayout.AXES.indexOf(name) : -1;
     }
 }

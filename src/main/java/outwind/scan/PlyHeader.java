@@ -1,7 +1,7 @@
 package outwind.scan;
 
+import java.io.IOException;
 import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,116 +10,166 @@ import outwind.board.Fault;
 import outwind.board.ScanHeader;
 
 /**
- * Header of a PLY file.
+ * The header of a .ply file: which things it holds, in which order, and how they are written.
  *
- * <p>Source: G. Turk, The PLY polygon file format, 1994 (from memory); the type names with sizes in them are common
- * practice.
- *
- * @param order    of bytes; empty if the file is text
- * @param elements in the order of the file
- * @param comments that state keys; what other programs remark is passed over
- * @param bytes    length of the header, its last line end counted
- * @param lines    of the header
+ * <pre>
+ *   ply
+ *   format ascii 1.0                    or binary_little_endian, binary_big_endian
+ *   comment key: value
+ *   element vertex 8
+ *   property float x
+ *   property list uchar int vertex_indices
+ *   end_header
+ * </pre>
+ * Source: G. Turk, The PLY Polygon File Format, Stanford University, 1994 (published with the scanned models of the
+ * Stanford 3D Scanning Repository).
  */
-record PlyHeader(Optional<ByteOrder> order, List<PlyElement> elements, List<HeaderLine> comments, int bytes,
-                 int lines) {
+final class PlyHeader {
 
-    /** A header is some dozens of lines; more of it than this is none. */
-    private static final int LONGEST = 1 << 16;
+    private final ScanFaults faults;
+    private final List<HeaderLine> comments = new ArrayList<>();
+    private final List<PlyElement> elements = new ArrayList<>();
+    private final Opening opening;
+    private String format = "";
 
-    private static final String MEND = "Save the scan anew as PLY, or as text with x y z on each line.";
-
-    static PlyHeader read(ScanSource source, ScanFaults faults) throws BadBoardFile {
-        return new Parser(source.start(LONGEST), faults).header();
+    private PlyHeader(String file, Opening opening) {
+        faults = new ScanFaults(file);
+        this.opening = opening;
     }
 
-    /** Goes through the header line by line. */
-    private static final class Parser {
+    /** @throws BadBoardFile if it is none; holds the faults found */
+    static PlyHeader read(ScanBytes file) throws IOException, BadBoardFile {
+        PlyHeader header = new PlyHeader(file.name(), new Opening(file));
+        header.readLines();
+        header.require();
+        return header;
+    }
 
-        private final byte[] start;
-        private final ScanFaults faults;
-        private final List<PlyElement> elements = new ArrayList<>();
-        private final List<HeaderLine> comments = new ArrayList<>();
-        private Optional<ByteOrder> order = Optional.empty();
-        private boolean formatSaid;
-        private int at;
-        private int line;
+    /** Its lines {@code comment key: value}. */
+    List<HeaderLine> comments() {
+        return comments;
+    }
 
-        Parser(byte[] start, ScanFaults faults) {
-            this.start = start;
-            this.faults = faults;
+    /** Whether numbers are written as text. */
+    boolean isText() {
+        return format.equals("ascii");
+    }
+
+    /** Which byte comes first, where numbers are not written as text. */
+    ByteOrder order() {
+        return format.equals("binary_big_endian") ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN;
+    }
+
+    /** The element that holds the points. */
+    PlyElement vertices() {
+        return elements.get(before().size());
+    }
+
+    /** What must be passed over before the points. */
+    List<PlyElement> before() {
+        return elements.stream().takeWhile(element -> !element.name().equals("vertex")).toList();
+    }
+
+    /** Where the first element begins (bytes). */
+    int end() {
+        return opening.next();
+    }
+
+    /** The header's last line. */
+    int lastLine() {
+        return opening.lineNumber();
+    }
+
+    private void readLines() throws BadBoardFile {
+        String first = opening.line().orElse("");
+        if (!first.strip().equals("ply")) {
+            throw faults.withLast("ply in the first line of a .ply file", Fault.shown(first),
+                "Export the scan again as .ply or as .xyz.");
         }
-
-        PlyHeader header() throws BadBoardFile {
-            if (!"ply".equals(next())) {
-                throw fault("\"ply\" in the first line of a PLY file", "something else");
+        for (Optional<String> line = opening.line(); line.isPresent(); line = opening.line()) {
+            String[] words = line.get().strip().split("\\s+");
+            switch (words[0]) {
+                case "end_header" -> {
+                    return;
+                }
+                case "comment" -> KeyLine.parse(faults.file(), opening.lineNumber(), line.get(),
+                    line.get().indexOf(words[0]) + words[0].length())
+                    // What other programs remark with a colon is no key.
+                    .filter(said -> ScanHeader.isKey(said.key())).ifPresent(comments::add);
+                case "obj_info", "" -> { }
+                case "format" -> readFormat(words, line.get());
+                case "element" -> readElement(words, line.get());
+                case "property" -> readProperty(words, line.get());
+                default -> refuse("format, comment, element, property or end_header", line.get());
             }
-            for (String text = next(); !text.equals("end_header"); text = next()) {
-                String[] words = text.split("\\s+");
-                switch (words[0]) {
-                    case "format" -> format(text, words);
-                    case "comment" -> HeaderLine.in(faults.file(), line, text, words[0].length())
-                        .filter(said -> ScanHeader.isKey(said.key())).ifPresent(comments::add);
-                    case "obj_info" -> { }
-                    case "element" -> element(text, words);
-                    case "property" -> property(text, words);
-                    default -> throw fault("format, comment, element, property or end_header", Fault.shown(text));
+        }
+        throw faults.withLast("the line end_header", opening.isCut()
+            ? "none in the first " + Opening.LONGEST + " bytes" : "the end of the file", "Export the scan again.");
+    }
+
+    private void readFormat(String[] words, String line) {
+        boolean known = words.length == 3 && words[2].equals("1.0")
+            && List.of("ascii", "binary_little_endian", "binary_big_endian").contains(words[1]);
+        if (!known) {
+            refuse("format ascii 1.0 or a binary one of 1.0", line);
+        }
+        format = known ? words[1] : "unknown";
+    }
+
+    private void readElement(String[] words, String line) {
+        if (words.length != 3 || !words[2].matches("\\d{1,18}")) {
+            refuse("element, its name and how many there are", line);
+            return;
+        }
+        if (elements.stream().anyMatch(element -> element.name().equals(words[1]))) {
+            refuse("each element once", line);
+        }
+        elements.add(new PlyElement(words[1], Long.parseLong(words[2]), opening.lineNumber(), new ArrayList<>()));
+    }
+
+    private void readProperty(String[] words, String line) {
+        boolean list = words.length == 5 && words[1].equals("list");
+        Optional<PlyType> length = list ? PlyType.named(words[2]).filter(PlyType::isWhole) : Optional.empty();
+        Optional<PlyType> type = list ? PlyType.named(words[3])
+            : words.length == 3 ? PlyType.named(words[1]) : Optional.empty();
+        if (type.isEmpty() || list && length.isEmpty()) {
+            refuse("property, its type and its name", line);
+        } else if (elements.isEmpty()) {
+            refuse("an element before its properties", line);
+        } else {
+            add(new PlyElement.Property(words[words.length - 1], type.get(), length), line);
+        }
+    }
+
+    private void add(PlyElement.Property property, String line) {
+        List<PlyElement.Property> properties = elements.get(elements.size() - 1).properties();
+        if (properties.stream().anyMatch(other -> other.name().equals(property.name()))) {
+            refuse("each property once", line);
+        }
+        properties.add(property);
+    }
+
+    private void refuse(String expected, String line) {
+        faults.add(opening.lineNumber(), 1, expected, Fault.shown(line),
+            "This is no .ply header as published; export the scan again, or as .xyz.");
+    }
+
+    private void require() throws BadBoardFile {
+        if (format.isEmpty()) {
+            faults.add(opening.lineNumber(), 1, "a line format before this one", "none",
+                "Export the scan again, or as .xyz.");
+        }
+        if (before().size() == elements.size()) {
+            faults.add(opening.lineNumber(), 1, "an element vertex before this line", "none",
+                "Only points are read: export the scan as points.");
+        } else {
+            for (char axis : RowLayout.AXES.toCharArray()) {
+                if (vertices().place(axis) < 0) {
+                    faults.add(vertices().line(), 1, "vertices with a property " + axis, "none",
+                        "Every point needs x, y and z; export the scan with all three.");
                 }
             }
-            if (!formatSaid) {
-                throw fault("a line such as \"format binary_little_endian 1.0\"", "a header without it");
-            }
-            return new PlyHeader(order, elements, comments, at, line);
         }
-
-        private String next() throws BadBoardFile {
-            int from = at;
-            while (at < start.length && start[at] != '\n') {
-                at++;
-            }
-            if (at == start.length) {
-                throw fault("a PLY header that ends with end_header", start.length < LONGEST
-                    ? "the end of the file" : "more than " + LONGEST + " bytes of header");
-            }
-            line++;
-            String text = new String(start, from, at - from, StandardCharsets.UTF_8).strip();
-            at++;
-            return text;
-        }
-
-        private BadBoardFile fault(String expected, String found) {
-            return faults.at(Math.max(1, line), 1, expected, found, MEND);
-        }
-
-        private void format(String text, String[] words) throws BadBoardFile {
-            String kind = words.length == 3 && words[2].equals("1.0") ? words[1] : "";
-            order = switch (kind) {
-                case "ascii" -> Optional.empty();
-                case "binary_little_endian" -> Optional.of(ByteOrder.LITTLE_ENDIAN);
-                case "binary_big_endian" -> Optional.of(ByteOrder.BIG_ENDIAN);
-                default -> throw fault("format ascii, binary_little_endian or binary_big_endian, 1.0",
-                    Fault.shown(text));
-            };
-            formatSaid = true;
-        }
-
-        private void element(String text, String[] words) throws BadBoardFile {
-            if (words.length != 3 || !words[2].matches("\\d{1,18}")) {
-                throw fault("an element with its name and count, such as \"element vertex 1000\"", Fault.shown(text));
-            }
-            elements.add(new PlyElement(words[1], Long.parseLong(words[2]), new ArrayList<>()));
-        }
-
-        private void property(String text, String[] words) throws BadBoardFile {
-            boolean list = words.length == 5 && words[1].equals("list");
-            Optional<PlyType> type = list ? PlyType.named(words[3])
-                : words.length == 3 ? PlyType.named(words[1]) : Optional.empty();
-            Optional<PlyType> length = list ? PlyType.named(words[2]).filter(PlyType::isWhole) : Optional.empty();
-            if (elements.isEmpty() || type.isEmpty() || list && length.isEmpty()) {
-                throw fault("a property of an element, such as \"property float x\"", Fault.shown(text));
-            }
-            elements.get(elements.size() - 1).properties().add(
-                new PlyElement.Property(words[words.length - 1], type.get(), length));
-        }
+        faults.throwIfAny();
     }
 }

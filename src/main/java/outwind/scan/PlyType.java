@@ -1,29 +1,30 @@
 package outwind.scan;
 
 import java.nio.ByteBuffer;
-import java.util.Map;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 
-/** A type of number in a PLY file. */
+/** A type of number in a .ply file, by its older and its newer name. */
 enum PlyType {
-    INT8(1), UINT8(1), INT16(2), UINT16(2), INT32(4), UINT32(4), FLOAT32(4), FLOAT64(8);
+    INT8("char", 1), UINT8("uchar", 1), INT16("short", 2), UINT16("ushort", 2), INT32("int", 4), UINT32("uint", 4),
+    FLOAT32("float", 4), FLOAT64("double", 8);
 
-    private static final Map<String, PlyType> NAMES = Map.ofEntries(
-        Map.entry("char", INT8), Map.entry("int8", INT8), Map.entry("uchar", UINT8), Map.entry("uint8", UINT8),
-        Map.entry("short", INT16), Map.entry("int16", INT16), Map.entry("ushort", UINT16), Map.entry("uint16", UINT16),
-        Map.entry("int", INT32), Map.entry("int32", INT32), Map.entry("uint", UINT32), Map.entry("uint32", UINT32),
-        Map.entry("float", FLOAT32), Map.entry("float32", FLOAT32), Map.entry("double", FLOAT64),
-        Map.entry("float64", FLOAT64));
-
+    private final String olderName;
     private final int bytes;
 
-    PlyType(int bytes) {
+    PlyType(String olderName, int bytes) {
+        this.olderName = olderName;
         this.bytes = bytes;
     }
 
-    /** Type of a name as headers write it: {@code float} or {@code float32}. */
     static Optional<PlyType> named(String name) {
-        return Optional.ofNullable(NAMES.get(name));
+        return Arrays.stream(values())
+            .filter(type -> type.olderName.equals(name) || type.newerName().equals(name)).findFirst();
+    }
+
+    private String newerName() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     int bytes() {
@@ -34,17 +35,17 @@ enum PlyType {
         return this != FLOAT32 && this != FLOAT64;
     }
 
-    /** The number at a place, in the buffer's order of bytes. */
-    double read(ByteBuffer buffer, int at) {
+    /** The number at a place, which a double holds without error. */
+    double at(int place, ByteBuffer buffer) {
         return switch (this) {
-            case INT8 -> buffer.get(at);
-            case UINT8 -> buffer.get(at) & 0xFF;
-            case INT16 -> buffer.getShort(at);
-            case UINT16 -> buffer.getShort(at) & 0xFFFF;
-            case INT32 -> buffer.getInt(at);
-            case UINT32 -> buffer.getInt(at) & 0xFFFFFFFFL;
-            case FLOAT32 -> buffer.getFloat(at);
-            case FLOAT64 -> buffer.getDouble(at);
+            case INT8 -> buffer.get(place);
+            case UINT8 -> Byte.toUnsignedInt(buffer.get(place));
+            case INT16 -> buffer.getShort(place);
+            case UINT16 -> Short.toUnsignedInt(buffer.getShort(place));
+            case INT32 -> buffer.getInt(place);
+            case UINT32 -> Integer.toUnsignedLong(buffer.getInt(place));
+            case FLOAT32 -> buffer.getFloat(place);
+            case FLOAT64 -> buffer.getDouble(place);
         };
     }
 }

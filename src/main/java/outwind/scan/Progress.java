@@ -1,12 +1,14 @@
 package outwind.scan;
 
-/** Is told how far the reading of a file has come; called from several threads, about once for every megabyte. */
-@FunctionalInterface
+/** Is told how far the reading of a long file has come: a few times a second, on the thread that asked for it. */
 public interface Progress {
 
     /** Tells nobody. */
-    Progress UNSEEN = (done, all) -> { };
+    Progress UNSEEN = (bytesDone, bytesAll) -> { };
 
-    /** So many bytes of so many are read. */
+    /**
+     * @param bytesDone read so far, never less than the time before
+     * @param bytesAll  to be read in all
+     */
     void at(long bytesDone, long bytesAll);
 }

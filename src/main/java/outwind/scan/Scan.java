@@ -6,12 +6,12 @@ import outwind.board.PointCloud;
 /**
  * What a scan file holds.
  *
- * @param header     the lines that state keys, of the file itself and then of the text file beside it
- * @param points     in the file's own unit, in its order
- * @param unmeasured points left out because one of their numbers is missing, infinite or no number: many cameras write
- *                   such where nothing came back
+ * @param header     the lines {@code # key: value} of the file and then those of the file beside it, as written
+ * @param points     the measured points in the order of the file, in the file's own unit
+ * @param unmeasured points left out because a coordinate is blank, NaN or infinite: many cameras write so where
+ *                   nothing came back
  */
-public record Scan(List<HeaderLine> header, PointCloud points, int unmeasured) {
+public record Scan(List<HeaderLine> header, PointCloud points, long unmeasured) {
 
     public Scan {
         header = List.copyOf(header);

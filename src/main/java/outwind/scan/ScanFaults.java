@@ -1,16 +1,16 @@
 package outwind.scan;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import outwind.board.BadBoardFile;
 import outwind.board.Fault;
 
-/** The faults of one scan file; whoever finds them may be one of several threads. */
+/** The faults of a scan, in the order of the file; who reads stops when there are {@link #MOST}. */
 final class ScanFaults {
 
-    /** A scan with so many faults is of another kind, and one screen of them shows it. */
-    private static final int MOST = 20;
+    /** About a screen. A scan is written by a program, so that one fault most likely runs through all of it. */
+    static final int MOST = 20;
 
     private final String file;
     private final List<Fault> faults = new ArrayList<>();
@@ -19,37 +19,58 @@ final class ScanFaults {
         this.file = file;
     }
 
-    /** The file as faults name it. */
     String file() {
         return file;
     }
 
-    /** Notes a fault at a place of the file, 1-based. */
-    synchronized void add(long line, int column, String expected, String found, String mend) {
-        if (faults.size() < MOST) {
-            faults.add(new Fault(file, (int) Math.min(Integer.MAX_VALUE, line), column, expected, found, mend));
+    void add(long line, int column, String expected, String found, String mend) {
+        if (!isFull()) {
+            faults.add(new Fault(file, lineNumber(line), column, expected, found, mend));
         }
     }
 
-    /** A fault that ends the reading at once. */
-    BadBoardFile at(int line, int column, String expected, String found, String mend) {
-        return new BadBoardFile(List.of(new Fault(file, line, column, expected, found, mend)), 0);
+    /** Notes a fault at bytes {@code from} to {@code to} of a line that begins at {@code begin}. */
+    void add(long line, byte[] text, int begin, int from, int to, String expected, String mend) {
+        int column = decoded(text, begin, from).length() + 1;
+        add(line, column, expected, Fault.shown(decoded(text, from, to)), mend);
     }
 
-    /** A fault of the file as a whole, which ends the reading at once. */
-    BadBoardFile whole(String expected, String found, String mend) {
-        return at(1, 1, expected, found, mend);
+    void addAll(ScanFaults later) {
+        later.faults.forEach(fault ->
+            add(fault.line(), fault.column(), fault.expected(), fault.found(), fault.mend()));
     }
 
-    /** True once so many are found that reading on is of no use. */
-    synchronized boolean isFull() {
+    int count() {
+        return faults.size();
+    }
+
+    boolean isFull() {
         return faults.size() >= MOST;
     }
 
-    synchronized void throwIfAny() throws BadBoardFile {
+    void throwIfAny() throws BadBoardFile {
         if (!faults.isEmpty()) {
-            faults.sort(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column));
-            throw new BadBoardFile(faults, 0);
+            throw asException();
         }
+    }
+
+    /** Notes a last fault, one that belongs to the whole file, and is ready to be thrown. */
+    BadBoardFile withLast(String expected, String found, String mend) {
+        add(1, 1, expected, found, mend);
+        return asException();
+    }
+
+    /** All faults noted, ready to be thrown. */
+    BadBoardFile asException() {
+        return new BadBoardFile(faults, isFull() ? "\nReading stopped here; there may be more." : "");
+    }
+
+    /** As {@code int}, which faults and header lines have; files with more lines hold more points than can be read. */
+    static int lineNumber(long line) {
+        return (int) Math.min(line, Integer.MAX_VALUE);
+    }
+
+    static String decoded(byte[] text, int from, int to) {
+        return new String(text, from, to - from, StandardCharsets.UTF_8);
     }
 }

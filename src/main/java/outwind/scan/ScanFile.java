@@ -2,75 +2,118 @@ package outwind.scan;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import outwind.board.BadBoardFile;
+import outwind.board.Fault;
 
 /**
- * Reads scans of any size: {@code .ply}, text or binary, and rows of text.
+ * Reads a scan: a file named {@code .ply}, or a text with one point x y z on each line.
  *
- * <p>Keys such as {@code # length: 900} stand at the head of a text file, in the comments of a PLY file, or in a text
- * file beside the scan that has its whole name and {@code .txt} behind it: {@code plank.ply.txt}.
+ * <p>Lines {@code # key: value} may stand in a text, or as {@code comment key: value} in the header of a .ply file. For
+ * programs that cannot write them they may stand in a file beside the scan, named like the scan with {@code .txt}
+ * behind it: {@code board.ply.txt}.
+ *
+ * <p>Limits: lines of {@value LineBlocks#LONGEST_LINE} bytes, a header of {@value Opening#LONGEST} bytes, and
+ * {@value RowPoints#MOST_HEADER_LINES} key lines. Memory is taken for the points that the file has room for, whatever
+ * it says of their number.
  */
 public final class ScanFile {
 
-    /** Text files larger than this are scans (bytes): nobody touches off so many places by hand. */
-    static final long LARGE = 256 * 1024;
-
-    private static final List<String> TEXT = List.of(".xyz", ".csv", ".tsv", ".txt");
-
-    /** A few lines of keys; more of them than this are none. */
-    private static final long LONGEST_SIDE_FILE = 1 << 16;
+    /** A text up to this size (bytes) may have been written by hand, and is for {@link outwind.board.BoardFile}. */
+    static final long LARGEST_BY_HAND = 256 * 1024;
 
     private ScanFile() { }
 
-    /** True if the file is read as a scan: any .ply, and text with rows of more than 256 KB. */
-    public static boolean isScan(Path file) throws IOException {
+    /** Whether a file is a scan: any {@code .ply}; {@code .xyz .csv .tsv .txt} if larger than 256 KiB. */
+    public static boolean isScan(Path file) {
         String name = file.toString().toLowerCase(Locale.ROOT);
-        return name.endsWith(".ply") || TEXT.stream().anyMatch(name::endsWith) && Files.size(file) > LARGE;
+        try {
+            return name.endsWith(".ply")
+                || name.matches("(?s).*\\.(xyz|csv|tsv|txt)") && Files.size(file) > LARGEST_BY_HAND;
+        } catch (IOException e) {
+            // Whoever opens it will say so.
+            return false;
+        }
     }
 
     /**
-     * Reads a scan, in its own unit and frame.
+     * Reads a file on all cores. Faults name it as {@code file} does.
      *
+     * @param progress is told how far it has come, a few times a second and at the end
+     * @return points in the file's own unit, without those that were not measured
      * @throws IOException  if the file cannot be opened or read
-     * @throws BadBoardFile if it is no scan; holds the first faults found
+     * @throws BadBoardFile if it is no scan; holds the first 20 faults found
      */
     public static Scan read(Path file, Progress progress) throws IOException, BadBoardFile {
-        ScanFaults faults = new ScanFaults(file.toString());
+        return read(file, ReadingPlan.usual(progress));
+    }
+
+    static Scan read(Path file, ReadingPlan plan) throws IOException, BadBoardFile {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-            ScanSource source = new ScanSource(channel, progress);
-            boolean ply = file.toString().toLowerCase(Locale.ROOT).endsWith(".ply");
-            Scan scan = ply ? PlyScan.read(source, faults) : TextScan.read(source, faults);
+            ScanBytes bytes = new ScanBytes(file.toString(), channel, channel.size());
+            List<HeaderLine> beside = beside(file);
+            Scan scan = file.toString().toLowerCase(Locale.ROOT).endsWith(".ply")
+                ? PlyScan.read(bytes, plan) : TextScan.read(bytes, plan);
+            refuseEmpty(file, scan);
+            plan.progress(bytes.size()).end();
             List<HeaderLine> header = new ArrayList<>(scan.header());
-            header.addAll(beside(file));
+            header.addAll(beside);
+            refuseLongHeader(file, header);
             return new Scan(header, scan.points(), scan.unmeasured());
         }
     }
 
-    private static List<HeaderLine> beside(Path file) throws IOException, BadBoardFile {
-        Path side = file.resolveSibling(file.getFileName() + ".txt");
-        if (!Files.isRegularFile(side)) {
+    private static void refuseEmpty(Path file, Scan scan) throws BadBoardFile {
+        if (scan.points().size() == 0) {
+            throw new ScanFaults(file.toString()).withLast("points",
+                scan.unmeasured() == 0 ? "nothing" : "only " + scan.unmeasured() + " points that are not finite",
+                "Export the scan again and look whether the points are in it.");
+        }
+    }
+
+    private static void refuseLongHeader(Path file, List<HeaderLine> header) throws BadBoardFile {
+        if (header.size() > RowPoints.MOST_HEADER_LINES) {
+            throw new ScanFaults(file.toString()).withLast(
+                "at most " + RowPoints.MOST_HEADER_LINES + " lines \"# key: value\"", String.valueOf(header.size()),
+                "Take those out that tell nothing about the board.");
+        }
+    }
+
+    /** The lines of the file beside the scan, if there is one. */
+    private static List<HeaderLine> beside(Path scan) throws IOException, BadBoardFile {
+        Path file = scan.resolveSibling(scan.getFileName() + ".txt");
+        if (!Files.isRegularFile(file)) {
             return List.of();
         }
-        ScanFaults faults = new ScanFaults(side.toString());
-        if (Files.size(side) > LONGEST_SIDE_FILE) {
-            throw faults.whole("a few lines such as \"# length: 900\"", Files.size(side) + " bytes",
-                "Keep the scan's points out of this file.");
-        }
+        ScanFaults faults = new ScanFaults(file.toString());
         List<HeaderLine> lines = new ArrayList<>();
-        int number = 0;
-        for (String text : new String(Files.readAllBytes(side), StandardCharsets.UTF_8)
-            .replace("\ufeff", "").split("\n", -1)) {
-            number++;
-            int begin = text.stripLeading().startsWith("#") ? text.indexOf('#') + 1 : 0;
-            HeaderLine.in(side.toString(), number, text, begin).ifPresent(lines::add);
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+            Opening opening = new Opening(new ScanBytes(file.toString(), channel, channel.size()));
+            for (Optional<String> line = opening.line(); line.isPresent(); line = opening.line()) {
+                readBeside(file, opening.lineNumber(), line.get(), lines, faults);
+            }
+            if (opening.isCut()) {
+                throw faults.withLast("at most " + (Opening.LONGEST - 1) + " bytes beside a scan",
+                    channel.size() + " bytes", "Write a few lines such as \"# thickness: 31.5\".");
+            }
         }
+        faults.throwIfAny();
         return lines;
+    }
+
+    private static void readBeside(Path file, int number, String text, List<HeaderLine> lines, ScanFaults faults) {
+        if (text.stripLeading().startsWith("#")) {
+            KeyLine.parse(file.toString(), number, text, text.indexOf('#') + 1).ifPresent(lines::add);
+        } else if (!text.isBlank()) {
+            faults.add(number, 1, "a line \"# key: value\" about the scan", Fault.shown(text),
+                "Begin the line with #, or move the file elsewhere if it is not about " + file.getFileName()
+                    .toString().replaceAll("\\.txt$", "") + ".");
+        }
     }
 }
