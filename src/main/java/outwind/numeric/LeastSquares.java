@@ -108,7 +108,7 @@ public final class LeastSquares {
         DMatrixRMaj scaled = new DMatrixRMaj(design.length, norms.length);
         for (int i = 0; i < design.length; i++) {
             for (int j = 0; j < norms.length; j++) {
-                scaled.set(i, j, norms[j] == 0 ? 0 : design[i][j] / norms[j]);
+                scaled.set(i, j, design[i][j] / norms[j]);
             }
         }
         QRDecompositionHouseholderColumn_DDRM qr = new QRDecompositionHouseholderColumn_DDRM();
@@ -210,9 +210,8 @@ public final class LeastSquares {
     private static double[] columnNorms(double[][] design) {
         double[] norms = new double[design[0].length];
         for (int j = 0; j < norms.length; j++) {
-            double norm = Math.sqrt(sumOfSquares(column(design, j), 0));
-            // A power of two, so that scaling rounds nothing.
-            norms[j] = norm == 0 ? 0 : Math.scalb(1.0, Math.getExponent(norm));
+            // A power of two, so that scaling rounds nothing; above zero even for a column of zeros, which so stays one.
+            norms[j] = Math.scalb(1.0, Math.getExponent(Math.sqrt(sumOfSquares(column(design, j), 0))));
         }
         return norms;
     }

@@ -63,9 +63,8 @@ public final class OrthotropicPlate {
             }
             cholesky.solveUnit(3 * p, column);
             for (int i = p; i < nodes; i++) {
-                double w = isHeld(i) ? 0 : column[3 * i];
-                deflection[p][i] = w;
-                deflection[i][p] = w;
+                deflection[p][i] = column[3 * i];
+                deflection[i][p] = column[3 * i];
             }
         }
         double[] nodeX = new double[nodes];

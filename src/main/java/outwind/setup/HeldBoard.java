@@ -154,14 +154,16 @@ final class HeldBoard {
     }
 
     /**
-     * How far a push would move the board at one of its supports, were that taken away (mm). As if the other supports
-     * stayed as they are: enough to rule a shim needed, not to rule it needless.
+     * At least how far a push would move the board at one of its supports, were that taken away (mm): the others hold it
+     * no better than by staying as they are. Enough to rule a shim needed, not to rule it needless. Nothing is told, 0,
+     * where a support bears nothing under weight alone: it may yet catch the board.
      */
     double movementWithout(int support) {
-        return bears[support] ? -push.force() / table[support][support] : 0;
+        boolean allBear = Arrays.stream(supports).allMatch(s -> bears[s]);
+        return allBear && bears[support] ? -push.force() / table[support][support] : 0;
     }
 
-    /** How far a push would move node {@code p} with one more support (mm), in the same sense. */
+    /** How far a push would move node {@code p} with one more support (mm), as if the others stayed as they are. */
     double movementWith(int support, int p) {
         double[] row = table[p];
         return push.force() * (row[p] - row[support] * row[support] / table[support][support]);

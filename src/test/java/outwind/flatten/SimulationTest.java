@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.numeric.Plane;
@@ -45,6 +46,34 @@ class SimulationTest {
         assertTrue(range.high() - range.low() < 0.6);
     }
 
+    // Identity: each skim comes off the thickness of every possible board, however it is cut.
+    @Test
+    void skimComesOffBothFacesOfEveryPossibleBoard() {
+        Board board = SHAPE.read(5, 3, SHAPE.twist(2));
+        Simulation skimmed = Simulation.of(MeasuredShape.of(board), Region.whole(board), 0.3, free(board), 1);
+        Simulation bare = simulate(board);
+
+        for (int i = 0; i < Simulation.DRAWS; i++) {
+            assertEquals(bare.slabs()[i] - 0.6, skimmed.slabs()[i], 1e-9);
+        }
+        assertEquals(bare.asItLies().median() - 0.6, skimmed.asItLies().median(), 1e-9);
+        assertEquals(bare.levelled().median() - 0.6, skimmed.levelled().median(), 1e-9);
+    }
+
+    // Worked by hand: touched off at a slope of 0.005, 30 mm of thickness come out levelled; as it lies 4.5 mm are lost
+    // over 900 mm. What may not be lifted is cut as it lies.
+    @Test
+    void boardsThatMayNotBeLiftedComeOutAsTheyLie() {
+        Board board = SHAPE.read(9, 5, (x, y) -> 0.005 * x);
+        LiftLimit none = new LiftLimit(new Plane(0, 0, 0), 0, board.length(), board.width());
+
+        Simulation held = Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, none, 1);
+
+        assertArrayEquals(held.asItLies().sorted(), held.levelled().sorted(), 1e-9);
+        assertEquals(25.5, held.asItLies().median(), 0.3);
+        assertEquals(30, simulate(board).levelled().median(), 0.3);
+    }
+
     @Test
     void moreReadingsNarrowTheRange() {
         ThicknessRange few = simulate(SHAPE.read(3, 3, SHAPE.bow(2))).levelled();
@@ -68,6 +97,8 @@ class SimulationTest {
         assertEquals(5, range.median());
         assertEquals(0.5, range.low(), 1e-12);
         assertEquals(9.5, range.high(), 1e-12);
+        assertEquals(0, range.quantile(0));
+        assertEquals(10, range.quantile(1));
         assertEquals(8 / 11.0, range.chanceOf(3), 1e-12);
         assertEquals(1, range.chanceOf(-1));
         assertEquals(0, range.chanceOf(11));
@@ -92,6 +123,62 @@ class SimulationTest {
         assertEquals(Math.sqrt(0.5), next.get(0).left(), 0.02);
     }
 
+    // Worked by hand: t = 2·a + b of two independent heights of variance one has variance 5; without noise, reading a
+    // leaves 1 of it, reading b then nothing. Ends and edges are not touched off nearer than 10 mm, or a quarter of a
+    // narrow board.
+    @Test
+    void furtherPlacesCountWhatEarlierOnesWillHaveTold() {
+        Places places = Places.grid(new Region(100, 50, 1000, 70), 3, 3);
+        SplittableRandom random = new SplittableRandom(20260602);
+        List<SampledBoard> boards = IntStream.range(0, 20_000)
+            .mapToObj(i -> new SampledBoard(places, random.doubles(9).map(d -> random.nextGaussian()).toArray(),
+                new double[9])).toList();
+        double[] slabs = boards.stream().mapToDouble(board -> 30 - 2 * board.top()[0] - board.top()[8]).toArray();
+
+        List<NextReading> next = NextReading.of(boards, slabs, 0, 3);
+
+        assertEquals(2, next.size());
+        assertEquals(110, next.get(0).x());
+        assertEquals(55, next.get(0).y());
+        assertEquals(Math.sqrt(0.2), next.get(0).left(), 0.01);
+        assertEquals(990, next.get(1).x());
+        assertEquals(65, next.get(1).y());
+        assertEquals(0, next.get(1).left(), 1e-6);
+    }
+
+    @Test
+    void ofPlacesThatTellAlikeTheFirstIsNext() {
+        Places places = Places.grid(new Region(0, 0, 900, 180), 3, 3);
+        List<SampledBoard> boards = IntStream.range(0, 2).mapToObj(i -> {
+            double[] top = new double[9];
+            top[3] = i;
+            top[5] = i;
+            return new SampledBoard(places, top, new double[9]);
+        }).toList();
+
+        NextReading next = NextReading.of(boards, new double[] {30, 31}, 0, 1).get(0);
+
+        assertEquals(10, next.x());
+        assertEquals(90, next.y());
+    }
+
+    // Worked by hand: noise of nine times the variance leaves √0.9 = 0.949 of the width, worth a walk; twelve times
+    // leaves √(12/13) = 0.961, which is not.
+    @Test
+    void aReadingThatNarrowsByLessThanATwentiethIsNotAskedFor() {
+        Places places = Places.grid(new Region(0, 0, 900, 180), 3, 3);
+        SplittableRandom random = new SplittableRandom(20260603);
+        List<SampledBoard> boards = IntStream.range(0, 20_000).mapToObj(i -> {
+            double[] top = new double[9];
+            top[4] = random.nextGaussian();
+            return new SampledBoard(places, top, new double[9]);
+        }).toList();
+        double[] slabs = boards.stream().mapToDouble(board -> board.top()[4]).toArray();
+
+        assertEquals(1, NextReading.of(boards, slabs, 3, 1).size());
+        assertEquals(0, NextReading.of(boards, slabs, Math.sqrt(12), 1).size());
+    }
+
     @Test
     void nothingIsNextWhereNothingIsOpen() {
         Places places = Places.grid(new Region(0, 0, 900, 180), 3, 3);
@@ -107,5 +194,6 @@ class SimulationTest {
         assertEquals(Verdict.DOUBTFUL, Verdict.of(0.94));
         assertEquals(Verdict.DOUBTFUL, Verdict.of(0.06));
         assertEquals(Verdict.NO, Verdict.of(0.05));
+        assertEquals(List.of("yes", "doubtful", "no", "none"), Stream.of(Verdict.values()).map(Verdict::word).toList());
     }
 }

@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Against gstat, nlme and scikit-learn (src/test/resources/kriging/README.md), and identities. */
 class KrigingTest {
@@ -183,6 +185,27 @@ class KrigingTest {
                 without(field.z, i), without(noises, i));
             assertEquals(field.z[i] - rest.mean(field.x[i], field.y[i], trend[i]), leftOut.residuals()[i], 1e-10);
             assertEquals(rest.variance(field.x[i], field.y[i], trend[i]) + noises[i], leftOut.variances()[i], 1e-10);
+        }
+    }
+
+    // Worked by hand: three places on a line and one beside it, all that a trend 1, x, y has to tell the slope across by.
+    // Left out, nothing foretells it, in any unit of height; each of the others is foretold by the rest.
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-5, 1, 1e5})
+    void whatTheTrendLeansOnAloneIsForetoldByNothing(double unit) {
+        double[] x = {0, 100, 200, 100};
+        double[] y = {0, 0, 0, 90};
+        double[] z = {0, 2 * unit, unit, 5 * unit};
+        double[][] trend = {{1, 0, 0}, {1, 1, 0}, {1, 2, 0}, {1, 1, 1}};
+        double[] noises = new double[4];
+        Arrays.fill(noises, 0.01 * unit * unit);
+
+        Kriging.LeftOut left = Kriging.of(new Matern52(unit * unit, 90, 90), x, y, trend, z, noises).leavingOut(z);
+
+        assertEquals(Double.POSITIVE_INFINITY, left.variances()[3]);
+        assertEquals(0, left.residuals()[3]);
+        for (int i = 0; i < 3; i++) {
+            assertTrue(left.variances()[i] < 100 * unit * unit, left.variances()[i] + " at " + i);
         }
     }
 

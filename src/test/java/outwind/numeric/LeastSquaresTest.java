@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LeastSquaresTest {
 
@@ -104,6 +105,38 @@ class LeastSquaresTest {
         assertTrue(fit.residualStandardDeviation().isEmpty());
     }
 
+    // Identity: a parabola fitted about x = 3 and told about x = 0 is the parabola fitted about x = 0, errors and all.
+    // With u = x − 3: a + b·u + c·u² = (a − 3b + 9c) + (b − 6c)·x + c·x².
+    @Test
+    void aFitToldInOtherCoordinatesIsTheFitInThem() {
+        double[] z = {1, 3, 2, 5, 4, 9};
+        double[][] aboutThree = new double[6][];
+        double[][] aboutZero = new double[6][];
+        for (int x = 0; x < 6; x++) {
+            aboutThree[x] = new double[] {1, x - 3, (x - 3) * (x - 3)};
+            aboutZero[x] = new double[] {1, x, x * x};
+        }
+        LinearFit expected = LeastSquares.fit(aboutZero, z);
+
+        LinearFit told = LeastSquares.fit(aboutThree, z).inTermsOf(new double[][] {{1, -3, 9}, {0, 1, -6}, {0, 0, 1}});
+
+        assertArrayEquals(expected.coefficients(), told.coefficients(), 1e-12);
+        for (int j = 0; j < 3; j++) {
+            assertArrayEquals(expected.unscaledCovariance()[j], told.unscaledCovariance()[j], 1e-12);
+        }
+        assertArrayEquals(expected.standardErrors().orElseThrow(), told.standardErrors().orElseThrow(), 1e-12);
+        assertArrayEquals(expected.residuals(), told.residuals(), 1e-12);
+        assertEquals(expected.rSquared(), told.rSquared(), 1e-12);
+    }
+
+    // By definition: where there is nothing to explain, all of it is explained.
+    @Test
+    void readingsThatAreAllAlikeAreExplained() {
+        LinearFit fit = LeastSquares.fit(new double[][] {{1, 0}, {1, 1}, {1, 2}}, new double[] {4, 4, 4});
+
+        assertEquals(1, fit.rSquared());
+    }
+
     @Test
     void dependentColumnIsRefusedByName() {
         double[][] design = {{1, 2, 4}, {1, 3, 6}, {1, 4, 8}, {1, 5, 10}};
@@ -127,5 +160,58 @@ class LeastSquaresTest {
         double[][] design = {{1, -1, 0.01}, {1, 0, -0.01}, {1, 1, 0.01}, {1, 0.5, 0}};
 
         assertArrayEquals(new boolean[] {true, true, false}, LeastSquares.independentColumns(design, 0.05));
+    }
+
+    // Worked by hand: the second column is a + b/2²⁷ and the third b, a combination of the first two to the last bit. The
+    // second stands out by so little that its rounding is a hundred-millionth of what is left of it, and one round of
+    // Gram–Schmidt would take that for something new.
+    @Test
+    void whatIsTakenOffOnceLeavesNoDependentColumnStanding() {
+        double little = Math.scalb(1.0, -27);
+        double[][] design = new double[3][];
+        for (int i = 0; i < 3; i++) {
+            double b = new double[] {1, 2, -3}[i];
+            design[i] = new double[] {1, 1 + little * b, b};
+        }
+
+        assertArrayEquals(new boolean[] {true, true, false}, LeastSquares.independentColumns(design, 1e-10));
+    }
+
+    // Worked by hand: the last column stands off the first two by an angle of about a thousandth.
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-6, 1, 1e6})
+    void theUnitOfTheColumnsDoesNotMatterForWhatIsIndependent(double unit) {
+        double[][] design = {{unit, 0, unit}, {0, unit, unit}, {0, 0, unit / 1000}};
+
+        assertArrayEquals(new boolean[] {true, true, true}, LeastSquares.independentColumns(design, 1e-4));
+        assertArrayEquals(new boolean[] {true, true, false}, LeastSquares.independentColumns(design, 1e-2));
+    }
+
+    @Test
+    void aColumnOfZerosIsNeitherIndependentNorFitted() {
+        double[][] zeros = {{0, 0}, {0, 0}};
+        double[][] beside = {{1, 0}, {2, 0}, {3, 0}};
+
+        var refused = assertThrows(IllegalArgumentException.class, () -> LeastSquares.fit(beside, new double[3]));
+
+        assertEquals("column 2 of 2 depends linearly on those before it", refused.getMessage());
+        assertArrayEquals(new boolean[2], LeastSquares.independentColumns(zeros, 1e-9));
+        assertArrayEquals(new boolean[] {true, false}, LeastSquares.independentColumns(beside, 1e-9));
+        assertArrayEquals(new boolean[0], LeastSquares.independentColumns(new double[0][], 1e-9));
+    }
+
+    @Test
+    void fewerRowsThanColumnsAreRefused() {
+        double[][] wide = {{1, 2}};
+        double[][] square = {{1, 0}, {1, 1}};
+        double[][] without = {{}, {}};
+
+        var refused = assertThrows(IllegalArgumentException.class, () -> LeastSquares.fit(wide, new double[1]));
+
+        assertEquals("least squares needs at least as many rows as columns, got 1 rows, 2 columns, 1 observations",
+            refused.getMessage());
+        assertThrows(IllegalArgumentException.class, () -> LeastSquares.fit(square, new double[3]));
+        assertThrows(IllegalArgumentException.class, () -> LeastSquares.fit(without, new double[2]));
+        assertThrows(IllegalArgumentException.class, () -> LeastSquares.fit(new double[0][], new double[0]));
     }
 }

@@ -109,6 +109,12 @@ class OrthotropicPlateTest {
 
         assertEquals(5, plate.deflection()[middle][middle], 1e-4);
         assertEquals(0, plate.deflection()[middle][nearest(plate, 100, 0)], 1e-4);
+        // The free corner hangs on the three others by 1, 1 and −1; the middle of the plate by ½, ½ and 0.
+        int free = nearest(plate, 100, 50);
+        int centre = nearest(plate, 50, 25);
+        assertEquals(10 * (1 + 1 + 1), plate.deflection()[free][free], 1e-4);
+        assertEquals(10 * (0.5 + 0.5), plate.deflection()[free][centre], 1e-4);
+        assertEquals(10 * (0.25 + 0.25), plate.deflection()[centre][centre], 1e-4);
     }
 
     @Test
@@ -119,6 +125,34 @@ class OrthotropicPlateTest {
             () -> OrthotropicPlate.compliance(new double[] {0, 2, 2}, even(1, 2), rigidity));
 
         assertEquals("lines of a mesh must start at 0 and rise, got [0.0, 2.0, 2.0]", refused.getMessage());
+        for (double[] lines : new double[][] {{}, {0}, {1, 2}, {0, 2, 1}, {0, Double.POSITIVE_INFINITY}}) {
+            assertThrows(IllegalArgumentException.class,
+                () -> OrthotropicPlate.compliance(even(1, 2), lines, rigidity));
+        }
+    }
+
+    // By definition: the three corners are held, so no force moves them and a force on them moves nothing.
+    @Test
+    void heldCornersNeitherMoveNorYield() {
+        Compliance plate = OrthotropicPlate.compliance(even(60, 3), even(20, 2), isotropic(0.3));
+
+        for (int node = 0; node < plate.size(); node++) {
+            boolean held = plate.x()[node] == 0 && plate.y()[node] != 10 || plate.x()[node] == 60 && plate.y()[node] == 0;
+            assertEquals(!held, plate.deflection()[node][node] > 0, "node " + node);
+            for (int other = 0; other < plate.size() && held; other++) {
+                assertEquals(0, plate.deflection()[node][other], 1e-9);
+                assertEquals(0, plate.deflection()[other][node], 1e-9);
+            }
+        }
+    }
+
+    // Closed form: one element bent by a force F at its free corner (a, b), the other three held, is a pure twist,
+    // w = k·x·y, which the element holds exactly; F·w/2 = ½·4·Dxy·k²·a·b gives w = F·a·b/(4·Dxy).
+    @Test
+    void oneElementHeldAtThreeCornersIsTwistedByAForceOnTheFourth() {
+        Compliance plate = OrthotropicPlate.compliance(even(60, 1), even(20, 1), new Rigidity(5000, 700, 90, 800));
+
+        assertEquals(60 * 20 / (4.0 * 800), plate.deflection()[3][3], 1e-12);
     }
 
     private static Rigidity isotropic(double poisson) {

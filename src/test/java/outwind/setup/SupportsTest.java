@@ -8,9 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeSet;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +28,7 @@ class SupportsTest {
 
     // Independent: SplinePlate, another method on a finer basis, with supports and pushes where they are and not at
     // nodes. Pushed: corners, middles of ends, halfway between neighbours along each edge, and random places.
+    @Tag("long")
     @Test
     void noPushMovesASimulatedBoardMuchOverTheGive() {
         SplittableRandom random = new SplittableRandom(20);
@@ -71,6 +76,88 @@ class SupportsTest {
         held.restOn(mesh.countedContacts());
 
         assertFalse(someHold(held, places, 0, supports.shims().size() - 2), board + ": " + supports);
+    }
+
+    // What the search promises, tried move by move: without any one shim the board does not hold, nor with one shim in the
+    // stead of two (any two of a few, two neighbours of many), nor with a row spaced evenly with one fewer.
+    @Test
+    void noMoveThatIsPromisedThinsTheShims() {
+        SplittableRandom random = new SplittableRandom(21);
+        int many = 0;
+        for (int board = 0; board < 20; board++) {
+            Warped warped = board < 8 ? Warped.random(random) : Warped.random(random).sized(1800, 120, 24);
+            Supports supports = warped.supports();
+            if (supports.inside() || !supports.holds()) {
+                continue;
+            }
+            BoardMesh mesh = BoardMesh.of(warped.length, warped.width, warped.thickness, WOOD, warped::gap, Push.USUAL);
+            Set<Integer> shims = nodes(mesh, supports.shims());
+            many += shims.size() > 8 ? 1 : 0;
+
+            HeldBoard held = mesh.held();
+            assertTrue(holds(held, mesh, shims), warped.toString());
+            for (Set<Integer> thinner : thinner(mesh, shims)) {
+                assertFalse(holds(held, mesh, thinner), warped + " holds on " + thinner + " of " + shims);
+            }
+        }
+        assertTrue(many > 3, many + " boards of many shims");
+    }
+
+    private static Set<Integer> nodes(BoardMesh mesh, List<Shim> shims) {
+        return IntStream.range(0, mesh.gap().length).filter(node -> shims.contains(mesh.support(node))).boxed()
+            .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static boolean holds(HeldBoard held, BoardMesh mesh, Set<Integer> shims) {
+        List<Integer> all = new ArrayList<>(mesh.countedContacts());
+        all.addAll(shims);
+        held.restOn(all);
+        return held.greatest(Push.USUAL.give()) < Push.USUAL.give();
+    }
+
+    /** Every choice that one of the promised moves leads to. */
+    private static List<Set<Integer>> thinner(BoardMesh mesh, Set<Integer> shims) {
+        List<Set<Integer>> choices = new ArrayList<>();
+        for (int one : shims) {
+            choices.add(changed(shims, Set.of(one), Set.of()));
+            for (int other : shims) {
+                for (int place = 0; place < mesh.gap().length && one < other; place++) {
+                    boolean edge = mesh.lineAcross(place) % BoardMesh.ACROSS == 0
+                        && mesh.lineAlong(place) >= mesh.first()
+                        && mesh.lineAlong(place) < mesh.x().length - mesh.first();
+                    boolean tried = shims.size() <= 8 || areNeighbours(mesh, one, other, shims)
+                        && mesh.lineAcross(place) == mesh.lineAcross(one) && one < place && place < other;
+                    if (edge && tried && mesh.support(place).isNeeded() && !shims.contains(place)) {
+                        choices.add(changed(shims, Set.of(one, other), Set.of(place)));
+                    }
+                }
+            }
+        }
+        for (int j : new int[] {0, BoardMesh.ACROSS}) {
+            Set<Integer> row = shims.stream().filter(node -> mesh.lineAcross(node) == j).collect(Collectors.toSet());
+            Set<Integer> even = new TreeSet<>();
+            int steps = mesh.x().length - 1 - 2 * mesh.first();
+            for (int s = 0; s <= row.size() - 2 && row.size() > 2; s++) {
+                even.add(mesh.node(mesh.first() + (int) Math.round((double) steps * s / (row.size() - 2)), j));
+            }
+            even.removeAll(mesh.contacts());
+            if (row.size() > 2) {
+                choices.add(changed(shims, row, even));
+            }
+        }
+        return choices;
+    }
+
+    private static boolean areNeighbours(BoardMesh mesh, int one, int other, Set<Integer> shims) {
+        return mesh.lineAcross(one) == mesh.lineAcross(other) && shims.stream().noneMatch(node ->
+            mesh.lineAcross(node) == mesh.lineAcross(one) && one < node && node < other);
+    }
+
+    private static Set<Integer> changed(Set<Integer> shims, Set<Integer> less, Set<Integer> more) {
+        Set<Integer> changed = new TreeSet<>(shims);
+        changed.removeAll(less);
+        changed.addAll(more);
+        return changed;
     }
 
     private static boolean someHold(HeldBoard held, List<Integer> places, int from, int more) {
@@ -240,6 +327,11 @@ class SupportsTest {
                 }
             }
             return new Warped(board.length, board.width, board.thickness, board.twist, board.bow, board.cup, lowest);
+        }
+
+        /** The same warp on a board of another size. */
+        Warped sized(double otherLength, double otherWidth, double otherThickness) {
+            return new Warped(otherLength, otherWidth, otherThickness, twist, bow, cup, lowest);
         }
 
         double gap(double x, double y) {

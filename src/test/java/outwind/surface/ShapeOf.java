@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.board.Face;
@@ -52,6 +53,16 @@ public record ShapeOf(double length, double width, double thickness, Underside u
         return new Board("test board", Units.MILLIMETRES, length, width, stated, Optional.empty(),
             OptionalDouble.empty(), Optional.empty(), target, OptionalDouble.of(0), trim, underside,
             Optional.empty(), List.of(), readings, calipers, List.of());
+    }
+
+    /** Both faces as they are, at these places. */
+    public static SampledBoard sampled(Places places, DoubleBinaryOperator top, DoubleBinaryOperator underside) {
+        return new SampledBoard(places, heights(places, top), heights(places, underside));
+    }
+
+    private static double[] heights(Places places, DoubleBinaryOperator face) {
+        return IntStream.range(0, places.size())
+            .mapToDouble(i -> face.applyAsDouble(places.x()[i], places.y()[i])).toArray();
     }
 
     /** Corners {@code q} up and down in turn off the mean plane, straight along every edge. */

@@ -1,0 +1,108 @@
+package outwind.flatten;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+import org.junit.jupiter.api.Test;
+import outwind.board.Board;
+import outwind.numeric.Plane;
+import outwind.surface.Fits;
+import outwind.surface.Places;
+import outwind.surface.Region;
+import outwind.surface.SampledBoard;
+import outwind.surface.ShapeOf;
+
+/** Boards 900 x 180 mm, 30 mm thick everywhere. */
+class PlanesTest {
+
+    private static final LiftLimit FREE = new LiftLimit(new Plane(0, 0, 0), Double.POSITIVE_INFINITY, 900, 180);
+
+    private static Planes compare(DoubleBinaryOperator top, double skim, LiftLimit limit, boolean liesWell,
+                                  boolean liftingDecides) {
+        Board board = ShapeOf.board().trimmed(90, 0).read(5, 3, top);
+        return Planes.compare(sampled(Region.whole(board), top), sampled(Region.kept(board), top), Region.kept(board),
+            Fits.of(board), skim, limit, liesWell, liftingDecides);
+    }
+
+    private static SampledBoard sampled(Region region, DoubleBinaryOperator top) {
+        return ShapeOf.sampled(Places.grid(region, 11, 5), top, (x, y) -> top.applyAsDouble(x, y) - 30);
+    }
+
+    // Worked by hand: tilted by 4.5 mm in 900, trimmed to the 720 mm between 90 and 810. Cut level, face A comes off
+    // down to 0.45 mm and face B up to 4.05 - 30 mm: 26.4 mm are left. The far end stands 4.5 - 0.45 mm above that cut,
+    // and what comes off is a wedge 810 mm long: 4.05 · 810 / 2 · 180 mm³. The near end lies below the cut, in air.
+    @Test
+    void aBoardThatOnlyTiltsLosesItsTiltUnlessItIsLevelled() {
+        Planes planes = compare((x, y) -> 0.005 * x, 0, FREE, false, false);
+
+        ReferencePlane asItLies = planes.named(PlaneName.AS_IT_LIES);
+        assertEquals(26.4, asItLies.thickness(), 1e-12);
+        assertEquals(4.05, asItLies.deepestCut(), 1e-12);
+        assertEquals(4.05 * 810 / 2 * 180, asItLies.removed(), 1e-6);
+        for (PlaneName name : PlaneName.values()) {
+            if (name != PlaneName.AS_IT_LIES) {
+                assertEquals(0.005, planes.named(name).slab().faceA().slopeX(), 1e-12, name.words());
+                assertEquals(30, planes.named(name).thickness(), 1e-9, name.words());
+                assertEquals(0, planes.named(name).removed(), 1e-6, name.words());
+            }
+        }
+        assertEquals(Arrays.asList(PlaneName.values()), planes.all().stream().map(ReferencePlane::name).toList());
+        assertEquals(PlaneName.THICKEST_SLAB, planes.chosen().name());
+        assertEquals(planes.chosen(), planes.best());
+    }
+
+    // The same board, 0.3 mm of skim on each face: both cuts lie that much deeper in the wood.
+    @Test
+    void skimMovesBothCutsIntoTheWood() {
+        ReferencePlane asItLies = compare((x, y) -> 0.005 * x, 0.3, FREE, false, false).named(PlaneName.AS_IT_LIES);
+
+        assertEquals(0.45 - 0.3, asItLies.slab().faceA().height(), 1e-12);
+        assertEquals(4.05 - 30 + 0.3, asItLies.slab().faceB().height(), 1e-12);
+        assertEquals(25.8, asItLies.thickness(), 1e-12);
+        assertEquals(4.35, asItLies.deepestCut(), 1e-12);
+    }
+
+    // Identity: of a face that is a plane, the least-squares, minimum zone and least-wood planes are that plane.
+    @Test
+    void everyPlaneOfAPlaneHasItsSlopesBothWays() {
+        Planes planes = compare((x, y) -> 0.002 * x - 0.01 * y, 0, FREE, false, false);
+
+        for (PlaneName name : List.of(PlaneName.LEAST_SQUARES, PlaneName.MINIMUM_ZONE, PlaneName.LEAST_WOOD)) {
+            assertEquals(0.002, planes.named(name).slab().faceA().slopeX(), 1e-12, name.words());
+            assertEquals(-0.01, planes.named(name).slab().faceA().slopeY(), 1e-12, name.words());
+        }
+    }
+
+    @Test
+    void aBoardThatLiesWellIsNotLifted() {
+        assertEquals(PlaneName.AS_IT_LIES, compare((x, y) -> 0.005 * x, 0, FREE, true, false).chosen().name());
+    }
+
+    // Over the 720 mm that are kept, a tilt of 0.0001 costs 0.07 mm, one of 0.0002 twice that.
+    @Test
+    void liftingForLessThanATenthIsAskedForOnlyWhereItDecides() {
+        assertEquals(PlaneName.AS_IT_LIES, compare((x, y) -> 0.0001 * x, 0, FREE, false, false).chosen().name());
+        assertEquals(PlaneName.THICKEST_SLAB, compare((x, y) -> 0.0001 * x, 0, FREE, false, true).chosen().name());
+        assertEquals(PlaneName.THICKEST_SLAB, compare((x, y) -> 0.0002 * x, 0, FREE, false, false).chosen().name());
+    }
+
+    // Worked by hand: held to a seat that slopes by 0.01, the slab of a level board loses 7.2 mm over the 720 mm kept.
+    @Test
+    void whatLiftingMaySpoilIsCutAsItLies() {
+        LiftLimit tilted = new LiftLimit(new Plane(0, 0.01, 0), 0, 900, 180);
+
+        Planes planes = compare((x, y) -> 0, 0, tilted, false, true);
+
+        assertEquals(22.8, planes.named(PlaneName.THICKEST_SLAB).thickness(), 1e-9);
+        assertEquals(PlaneName.AS_IT_LIES, planes.best().name());
+        assertEquals(PlaneName.AS_IT_LIES, planes.chosen().name());
+    }
+
+    @Test
+    void planesAreCalledByTheirTradeNames() {
+        assertEquals(List.of("as it lies", "least squares", "minimum zone", "least wood", "thickest slab"),
+            Arrays.stream(PlaneName.values()).map(PlaneName::words).toList());
+    }
+}
