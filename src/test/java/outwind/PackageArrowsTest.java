@@ -15,7 +15,7 @@ class PackageArrowsTest {
     private static final List<String> ORDER = List.of("numeric", "board", "scan", "surface", "flatten", "setup",
         "cutting", "stock", "report", "cli");
 
-    private static final JavaClasses CLASSES = new ClassFileImporter()
+    static final JavaClasses CLASSES = new ClassFileImporter()
         .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
         .importPackages("outwind");
 

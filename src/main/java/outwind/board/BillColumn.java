@@ -21,6 +21,11 @@ enum BillColumn {
         return Arrays.stream(values()).filter(column -> column.word.equals(lower)).findFirst();
     }
 
+    /** What a column of no such name may have been meant for, as the beginning of an advice; perhaps empty. */
+    static String suggestion(String name) {
+        return Spelling.suggestion(name, Arrays.stream(values()).map(BillColumn::word).toList());
+    }
+
     String word() {
         return word;
     }

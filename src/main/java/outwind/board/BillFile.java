@@ -1,7 +1,6 @@
 package outwind.board;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,6 +21,9 @@ public final class BillFile {
 
     /** More rows than a board has room for blanks, and few enough to read at once. */
     static final int MOST_ROWS = 1000;
+
+    /** Room for as many rows, at 1000 characters each. */
+    private static final int MOST_BYTES = 1_000 * MOST_ROWS;
 
     private static final int MOST_OF_ONE = 10_000;
     private static final Pattern UNITS_LINE = Pattern.compile("\\s*+\"?\\s*+#\\s*+(?<key>[^:]*?)\\s*+:(?<value>.*)");
@@ -44,12 +46,8 @@ public final class BillFile {
      */
     public static CuttingBill read(Path file, Units whenUnsaid) throws IOException, BadBoardFile {
         FaultList faults = new FaultList(file.toString());
-        if (Files.size(file) > 1_000L * MOST_ROWS) {
-            faults.addForFile("a file of at most " + 1_000 * MOST_ROWS + " bytes", Files.size(file) + " bytes",
-                "A cutting bill has one row for each size of blank.");
-            faults.throwIfAny();
-        }
-        return parse(file.toString(), BoardFile.decode(Files.readAllBytes(file), faults), whenUnsaid);
+        byte[] bytes = BoardFile.bytes(file, MOST_BYTES, "A cutting bill has one row for each size of blank.", faults);
+        return parse(file.toString(), BoardFile.decode(bytes, faults), whenUnsaid);
     }
 
     /**

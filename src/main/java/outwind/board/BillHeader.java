@@ -62,7 +62,7 @@ final class BillHeader {
         if (column.isEmpty() || unit != null && (!column.get().isLength() || Units.find(unit).isEmpty())) {
             if (!cell.isBlank()) {
                 faults.add(cell, "a column name, length, width, thickness, quantity, value or any grain",
-                    "Rename it or take it out.");
+                    BillColumn.suggestion(cell.text()) + "Rename it or take it out.");
             }
             return;
         }

@@ -1,6 +1,7 @@
 package outwind.board;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -166,19 +167,14 @@ public record Board(String name, Units units, double length, double width, Optio
             + " it takes 1 more beside that line") : Optional.empty();
     }
 
+    /** Seen from the first, the one furthest away shows the line: no two can lie further apart than twice as far. */
     private boolean calipersLieInLine() {
         CaliperReading first = calipers.get(0);
-        for (CaliperReading second : calipers) {
-            for (CaliperReading third : calipers) {
-                double area = (second.x() - first.x()) * (third.y() - first.y())
-                    - (third.x() - first.x()) * (second.y() - first.y());
-                // Beside a line by less than a hundredth of the board, a caliper reading says nothing of the tilt.
-                if (Math.abs(area) > 0.01 * length * width) {
-                    return false;
-                }
-            }
-        }
-        return true;
+        CaliperReading far = calipers.stream()
+            .max(Comparator.comparingDouble(c -> Math.hypot(c.x() - first.x(), c.y() - first.y()))).orElseThrow();
+        // Beside a line by less than a hundredth of the board, a caliper reading says nothing of the tilt.
+        return calipers.stream().allMatch(third -> Math.abs((far.x() - first.x()) * (third.y() - first.y())
+            - (third.x() - first.x()) * (far.y() - first.y())) <= 0.01 * length * width);
     }
 
     /** This board lying on a face that is flat. */

@@ -1,6 +1,7 @@
 package outwind.board;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CoderResult;
@@ -19,8 +20,8 @@ import java.util.Optional;
  */
 public final class BoardFile {
 
-    // Room for the most rows a table may have, at 64 characters each.
-    private static final long MOST_BYTES = 64L * Table.MOST_ROWS;
+    // Room for the most readings a table may have, at 64 characters each.
+    private static final int MOST_BYTES = 64 * Table.MOST_READINGS;
 
     // Three points fix a plane; below that there is nothing to judge.
     private static final int FEWEST_TOUCH_OFFS = 3;
@@ -37,9 +38,8 @@ public final class BoardFile {
     public static Board read(Path file, Given given) throws IOException, BadBoardFile {
         FaultList faults = new FaultList(file.toString());
         refuseOtherFormats(file.toString(), faults);
-        refuseSize(Files.size(file), faults);
-        faults.throwIfAny();
-        TornTail tail = TornTail.of(Files.readAllBytes(file));
+        TornTail tail = TornTail.of(bytes(file, MOST_BYTES, "Thin out the readings, for instance to every tenth.",
+            faults));
         Board board = parse(file.toString(), decode(tail.whole(), faults), given);
         return tail.isTorn() ? board.remarked(tail.inWords()) : board;
     }
@@ -88,10 +88,17 @@ public final class BoardFile {
         faults.throwIfAny();
     }
 
-    private static void refuseSize(long bytes, FaultList faults) {
-        if (bytes > MOST_BYTES) {
-            faults.addForFile("a file of at most " + MOST_BYTES + " bytes", bytes + " bytes",
-                "Thin out the scan, for instance to every tenth point.");
+    /** All bytes of a file; of one that is too large, or never ends as a pipe may, no more than needed to refuse it. */
+    static byte[] bytes(Path file, int most, String mend, FaultList faults) throws IOException, BadBoardFile {
+        try (InputStream in = Files.newInputStream(file)) {
+            long stated = Files.size(file);
+            byte[] bytes = stated > most ? new byte[0] : in.readNBytes(most + 1);
+            if (stated > most || bytes.length > most) {
+                faults.addForFile("a file of at most " + most + " bytes", stated > most ? stated + " bytes" : "more",
+                    mend);
+                faults.throwIfAny();
+            }
+            return bytes;
         }
     }
 

@@ -14,6 +14,11 @@ enum Column {
         return Arrays.stream(values()).filter(column -> column.word().equals(lower)).findFirst();
     }
 
+    /** What a column of no such name may have been meant for, as the beginning of an advice; perhaps empty. */
+    static String suggestion(String name) {
+        return Spelling.suggestion(name, Arrays.stream(values()).map(Column::word).toList());
+    }
+
     String word() {
         return name().toLowerCase(Locale.ROOT);
     }

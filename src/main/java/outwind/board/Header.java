@@ -98,7 +98,7 @@ final class Header {
             }
         } else if (!cell.isBlank()) {
             faults.add(cell, "a column x, y, z, thickness, face or note",
-                "Rename it or take it out; remarks go into a column named note.");
+                Column.suggestion(cell.text()) + "Rename it or take it out; remarks go into a column named note.");
         }
     }
 

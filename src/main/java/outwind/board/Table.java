@@ -6,8 +6,8 @@ import java.util.Optional;
 /** Reads the rows of a sheet in whichever layout they have: named columns, readings in cells, or bare points. */
 final class Table {
 
-    // A dense scan has some hundred thousand points; more would fill the memory and tell no more of a board.
-    static final int MOST_ROWS = 1_000_000;
+    // More than anybody touches off or types; a scan has a reader of its own.
+    static final int MOST_READINGS = 50_000;
 
     private final Sheet sheet;
     private final Units units;
@@ -37,9 +37,9 @@ final class Table {
                 : "Add a header row such as \"x,y,z\" and below it one row for each point.");
             return false;
         }
-        if (sheet.rows().size() > MOST_ROWS) {
-            faults.add(sheet.rows().get(MOST_ROWS).number(), 1, "at most " + MOST_ROWS + " rows",
-                sheet.rows().size() + " rows", "Thin out the scan, for instance to every tenth point.");
+        int headers = sheet.delimiter() == Delimiter.SPACE ? 0 : 1;
+        if (sheet.rows().size() - headers > MOST_READINGS) {
+            refuseReadings(sheet.rows().get(MOST_READINGS + headers), sheet.rows().size() - headers + " rows");
             return false;
         }
         if (sheet.delimiter() == Delimiter.SPACE) {
@@ -47,6 +47,11 @@ final class Table {
             return true;
         }
         return Row.split(sheet.rows().get(0), sheet.delimiter(), faults).map(this::readBelow).orElse(false);
+    }
+
+    private void refuseReadings(Line beyond, String found) {
+        faults.add(beyond.number(), 1, "at most " + MOST_READINGS + " readings", found,
+            "Thin them out, for instance to every tenth.");
     }
 
     private void readPoint(Line line) {
@@ -64,6 +69,12 @@ final class Table {
 
     private boolean readBelow(Row header) {
         if (Header.isCorner(header.cell(0))) {
+            // One row of a table like this holds many readings.
+            long cells = (header.cells().size() - 1L) * below().size();
+            if (cells > MOST_READINGS) {
+                refuseReadings(below().get(MOST_READINGS / (header.cells().size() - 1)), cells + " cells");
+                return false;
+            }
             readCells(header);
             return true;
         }

@@ -13,6 +13,7 @@ import outwind.report.BlankChart;
 import outwind.report.BlankJson;
 import outwind.report.BlankReport;
 import outwind.report.Figures;
+import outwind.report.ReportNames;
 import outwind.stock.BlankPlan;
 import outwind.stock.LengthsPlan;
 import outwind.stock.Request;
@@ -114,8 +115,6 @@ final class BlanksCommand implements Callable<Integer> {
     }
 
     private String name() {
-        String whole = file.getFileName().toString();
-        int dot = whole.lastIndexOf('.');
-        return (dot > 0 ? whole.substring(0, dot) : whole) + "-blanks";
+        return ReportNames.stem(file) + "-blanks";
     }
 }

@@ -3,11 +3,9 @@ package outwind.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -20,6 +18,7 @@ import outwind.board.Turned;
 import outwind.report.Chart;
 import outwind.report.Figures;
 import outwind.report.JsonReport;
+import outwind.report.ReportNames;
 import outwind.report.Reports;
 import outwind.report.SetupSheet;
 import outwind.report.TextReport;
@@ -74,7 +73,7 @@ final class JudgeCommand implements Callable<Integer> {
     public Integer call() {
         Reports reports = output.reports(Stream.concat(files.stream(), Stream.of(faceB, beforeCut)
             .filter(Objects::nonNull)).toList());
-        Set<String> names = new HashSet<>();
+        ReportNames names = new ReportNames();
         if (output.charts()) {
             CompletableFuture.runAsync(Chart::getReady);
         }
@@ -85,14 +84,14 @@ final class JudgeCommand implements Callable<Integer> {
         return allAnswered ? 0 : 1;
     }
 
-    private boolean judge(Path file, Reports reports, Set<String> names) {
+    private boolean judge(Path file, Reports reports, ReportNames names) {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Board read = BoardInput.read(file, options.given());
             // Once face A is cut the board lies on it, and it is flat.
             Board board = options.asAsked(without(withFaceB(beforeCut == null ? read : read.onFlatUnderside())));
             Judgement judgement = sinceFaceA(Judgement.of(board, machine.request(board, options.seed())));
-            write(judgement, reports, freeName(file, names));
+            write(judgement, reports, names.free(file, "-setup"));
             return true;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
@@ -201,17 +200,5 @@ final class JudgeCommand implements Callable<Integer> {
         } catch (BadValue e) {
             throw new ParameterException(spec.commandLine(), "--leave-out " + place + ": " + e.getMessage());
         }
-    }
-
-    /** The file's name without its ending; numbered if another file of this run has the same. */
-    private static String freeName(Path file, Set<String> taken) {
-        String whole = file.getFileName().toString();
-        int dot = whole.lastIndexOf('.');
-        String name = dot > 0 ? whole.substring(0, dot) : whole;
-        String free = name;
-        for (int i = 2; !taken.add(free); i++) {
-            free = name + "-" + i;
-        }
-        return free;
     }
 }

@@ -1,33 +1,48 @@
 package outwind.cli;
 
 import java.io.InputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
+import java.io.Writer;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** From heights touched off on a rough board to what it will finish at. */
-@Command(name = "outwind", mixinStandardHelpOptions = true, version = "outwind 0.1.0", sortOptions = false,
+@Command(name = "outwind", mixinStandardHelpOptions = true, version = Main.VERSION, sortOptions = false,
     description = "From heights touched off on a rough board to what it will finish at, how to set it down, and how"
         + " deep to cut.",
+    footer = {"", "Example: outwind judge --target 20mm hall-table.csv"},
     subcommands = {PointsCommand.class, RecordCommand.class, JudgeCommand.class, BlanksCommand.class,
-        StackCommand.class})
+        StackCommand.class, CompletionCommand.class})
 public final class Main implements Runnable {
+
+    static final String VERSION = "outwind 0.1.0";
+
+    private static final String QUIET = "--quiet";
+    private static final String QUIETLY = "Print nothing but what went wrong; files and exit code tell the rest.";
 
     @Spec
     private CommandSpec spec;
 
+    @Option(names = QUIET, scope = ScopeType.INHERIT, description = QUIETLY)
+    private boolean quiet;
+
     /** Runs a command and leaves with its exit code. */
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");
-        int code = run(new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true),
-            new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true), args);
+        Terminal terminal = Terminal.of(System.getenv(), System.getProperties());
+        Call call = Call.of(System.in, args);
+        int code = run(call.command().setUsageHelpWidth(terminal.helpColumns()), terminal.writer(System.out, "stdout"),
+            terminal.writer(System.err, "stderr"), call.args());
         if (code != 0) {
             System.exit(code);
         }
@@ -40,24 +55,81 @@ public final class Main implements Runnable {
 
     /** The same with answers typed into {@code input}. */
     static int run(InputStream input, PrintWriter out, PrintWriter err, String... args) {
-        IFactory commands = new Commands(input);
-        Optional<CommandLine> called = called(commands, args);
-        CommandLine commandLine = called.orElseGet(() -> new CommandLine(new Main(), commands));
+        Call call = Call.of(input, args);
+        return run(call.command(), out, err, call.args());
+    }
+
+    /** The same with any command as the first. */
+    static int run(CommandLine commandLine, PrintWriter out, PrintWriter err, String... args) {
+        boolean trace = "1".equals(System.getenv("OUTWIND_TRACE"));
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        int code = commandLine.execute(called.isEmpty() ? args : Arrays.copyOfRange(args, 1, args.length));
+        commandLine.registerConverter(Path.class, new PathConverter());
+        commandLine.setExecutionStrategy(Main::perhapsQuietly);
+        commandLine.setParameterExceptionHandler(new BadCommandLine());
+        commandLine.setExecutionExceptionHandler((thrown, command, parsed) -> {
+            Breakdown.tell(thrown, err, trace);
+            return 1;
+        });
+        int code = 1;
+        try {
+            code = commandLine.execute(args);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            Breakdown.tell(e, err, trace);
+        }
         out.flush();
         err.flush();
         return code;
     }
 
-    /** The command that is called, by itself: to read the options of the others as well would only take time. */
-    private static Optional<CommandLine> called(IFactory commands, String... args) {
-        return Arrays.stream(Main.class.getAnnotation(Command.class).subcommands())
-            .filter(command -> args.length > 0 && command.getAnnotation(Command.class).name().equals(args[0]))
-            .findFirst()
-            .map(command -> new CommandLine(command, commands).setCommandName("outwind " + args[0]));
+    /** The program with all its commands. */
+    static CommandLine whole(InputStream input) {
+        return new CommandLine(new Main(), new Commands(input));
+    }
+
+    private static int perhapsQuietly(ParseResult parsed) {
+        ParseResult last = parsed;
+        while (last.hasSubcommand()) {
+            last = last.subcommand();
+        }
+        boolean quietly = parsed.hasMatchedOption(QUIET) || last.hasMatchedOption(QUIET);
+        if (quietly && !last.isUsageHelpRequested() && !last.isVersionHelpRequested()) {
+            parsed.commandSpec().commandLine().setOut(new PrintWriter(Writer.nullWriter()));
+        }
+        return new CommandLine.RunLast().execute(parsed);
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    /**
+     * A command and what it is given.
+     *
+     * @param command the one that is called, by itself: to read the options of the others as well would only take time;
+     *                where none is, all of them
+     * @param args    of that command
+     */
+    private record Call(CommandLine command, String[] args) {
+
+        /** @param input where answers are typed */
+        static Call of(InputStream input, String... args) {
+            IFactory commands = new Commands(input);
+            Optional<Class<?>> called = Arrays.<Class<?>>stream(Main.class.getAnnotation(Command.class).subcommands())
+                .filter(command -> args.length > 0
+                    && command.getAnnotation(Command.class).name().equals(args[0])
+                    && command != CompletionCommand.class)
+                .findFirst();
+            if (called.isEmpty()) {
+                return new Call(whole(input), args);
+            }
+            CommandLine alone = new CommandLine(called.get(), commands).setCommandName("outwind " + args[0]);
+            alone.getCommandSpec().addOption(OptionSpec.builder(QUIET).type(boolean.class).arity("0")
+                .description(QUIETLY).build());
+            return new Call(alone, Arrays.copyOfRange(args, 1, args.length));
+        }
     }
 
     /**
@@ -72,10 +144,5 @@ public final class Main implements Runnable {
             return made == RecordCommand.class ? made.cast(new RecordCommand(input))
                 : CommandLine.defaultFactory().create(made);
         }
-    }
-
-    @Override
-    public void run() {
-        spec.commandLine().usage(spec.commandLine().getOut());
     }
 }

@@ -23,7 +23,9 @@ final class OutputOptions {
 
     /** The folder, with what was read protected from being written over. */
     Reports reports(Collection<Path> inputs) {
-        return new Reports(out, inputs);
+        Reports reports = new Reports(out, inputs);
+        reports.sweep();
+        return reports;
     }
 
     boolean charts() {

@@ -210,7 +210,8 @@ public final class LeastSquares {
     private static double[] columnNorms(double[][] design) {
         double[] norms = new double[design[0].length];
         for (int j = 0; j < norms.length; j++) {
-            // A power of two, so that scaling rounds nothing; above zero even for a column of zeros, which so stays one.
+            // A power of two, so that scaling rounds nothing; above zero even for a column of zeros, which so stays
+            // one.
             norms[j] = Math.scalb(1.0, Math.getExponent(Math.sqrt(sumOfSquares(column(design, j), 0))));
         }
         return norms;

@@ -33,6 +33,9 @@ final class Sentences {
     /** A touch-off that leaves more of the range's width than this is hardly worth the walk. */
     private static final double SETTLES_LITTLE = 0.8;
 
+    /** Places at which it is looked how sure the face is; a board touched off by hand has fewer. */
+    private static final int MOST_LOOKED_AT = 10_000;
+
     private final Judgement judgement;
     private final Figures figures;
 
@@ -203,7 +206,9 @@ final class Sentences {
     String sureness() {
         double most = 0;
         int where = 0;
-        for (int i = 0; i < judgement.whole().size(); i++) {
+        // How sure the face is changes slowly from place to place: of very many a part tells.
+        int step = 1 + judgement.whole().size() / MOST_LOOKED_AT;
+        for (int i = 0; i < judgement.whole().size(); i += step) {
             double deviation = judgement.shape().topDeviationAt(judgement.whole().x()[i], judgement.whole().y()[i]);
             if (deviation > most) {
                 most = deviation;

@@ -154,9 +154,9 @@ final class HeldBoard {
     }
 
     /**
-     * At least how far a push would move the board at one of its supports, were that taken away (mm): the others hold it
-     * no better than by staying as they are. Enough to rule a shim needed, not to rule it needless. Nothing is told, 0,
-     * where a support bears nothing under weight alone: it may yet catch the board.
+     * At least how far a push would move the board at one of its supports, were that taken away (mm): the others hold
+     * it no better than by staying as they are. Enough to rule a shim needed, not to rule it needless. Nothing is
+     * told, 0, where a support bears nothing under weight alone: it may yet catch the board.
      */
     double movementWithout(int support) {
         boolean allBear = Arrays.stream(supports).allMatch(s -> bears[s]);

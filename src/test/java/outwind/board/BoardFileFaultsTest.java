@@ -3,6 +3,7 @@ package outwind.board;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
@@ -331,27 +332,51 @@ class BoardFileFaultsTest {
     }
 
     @Test
-    void scanHasABound() {
+    void readingsHaveABound() {
         BadBoardFile bad = assertThrows(BadBoardFile.class,
-            () -> BoardFile.parse("t.xyz", KEYS + "1 1 0\n".repeat(1_000_001), Given.NOTHING));
+            () -> BoardFile.parse("t.xyz", KEYS + "1 1 0\n".repeat(50_001), Given.NOTHING));
 
         assertEquals("""
-            t.xyz:1000004:1: expected at most 1000000 rows but found 1000001 rows
-              Thin out the scan, for instance to every tenth point.""", bad.getMessage());
+            t.xyz:50004:1: expected at most 50000 readings but found 50001 rows
+              Thin them out, for instance to every tenth.""", bad.getMessage());
+    }
+
+    @Test
+    void readingsInCellsHaveTheSameBound() {
+        String row = "1" + ",0".repeat(2000) + "\n";
+        String cells = "y\\x" + ",1".repeat(2000) + "\n" + row.repeat(26);
+
+        assertEquals("""
+            t.csv:30:1: expected at most 50000 readings but found 52000 cells
+              Thin them out, for instance to every tenth.""",
+            assertThrows(BadBoardFile.class, () -> BoardFile.parse("t.csv", KEYS + cells, Given.NOTHING))
+                .getMessage());
     }
 
     @Test
     void hugeFileIsRefusedUnread(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("t.csv");
         try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
-            sparse.setLength(64_000_001);
+            sparse.setLength(3_200_001);
         }
 
         BadBoardFile bad = assertThrows(BadBoardFile.class, () -> BoardFile.read(file, Given.NOTHING));
 
         assertEquals(file + """
-            :1:1: expected a file of at most 64000000 bytes but found 64000001 bytes
-              Thin out the scan, for instance to every tenth point.""", bad.getMessage());
+            :1:1: expected a file of at most 3200000 bytes but found 3200001 bytes
+              Thin out the readings, for instance to every tenth.""", bad.getMessage());
+    }
+
+    // A device or a pipe states no size.
+    @Test
+    void aFileThatNeverEndsIsRefused() {
+        Path endless = Path.of("/dev/zero");
+        assumeTrue(Files.exists(endless));
+
+        assertEquals("""
+            /dev/zero:1:1: expected a file of at most 3200000 bytes but found more
+              Thin out the readings, for instance to every tenth.""",
+            assertThrows(BadBoardFile.class, () -> BoardFile.read(endless, Given.NOTHING)).getMessage());
     }
 
     @Test

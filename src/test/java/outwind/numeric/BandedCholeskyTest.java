@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class BandedCholeskyTest {
 
-    // Closed form: of 2 on the diagonal and −1 beside it, n rows, the inverse is i·(n + 1 − j)/(n + 1) for i ≤ j from 1.
+    // Closed form: of 2 on the diagonal and −1 beside it, n rows, the inverse is i·(n + 1 − j)/(n + 1) for i ≤ j from
+    // 1.
     @Test
     void aChainOfSpringsIsInvertedAsWorkedByHand() {
         int n = 5;

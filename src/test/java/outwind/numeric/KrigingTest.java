@@ -188,8 +188,8 @@ class KrigingTest {
         }
     }
 
-    // Worked by hand: three places on a line and one beside it, all that a trend 1, x, y has to tell the slope across by.
-    // Left out, nothing foretells it, in any unit of height; each of the others is foretold by the rest.
+    // Worked by hand: three places on a line and one beside it, all that a trend 1, x, y has to tell the slope across
+    // by. Left out, nothing foretells it, in any unit of height; each of the others is foretold by the rest.
     @ParameterizedTest
     @ValueSource(doubles = {1e-5, 1, 1e5})
     void whatTheTrendLeansOnAloneIsForetoldByNothing(double unit) {

@@ -162,9 +162,9 @@ class LeastSquaresTest {
         assertArrayEquals(new boolean[] {true, true, false}, LeastSquares.independentColumns(design, 0.05));
     }
 
-    // Worked by hand: the second column is a + b/2²⁷ and the third b, a combination of the first two to the last bit. The
-    // second stands out by so little that its rounding is a hundred-millionth of what is left of it, and one round of
-    // Gram–Schmidt would take that for something new.
+    // Worked by hand: the second column is a + b/2²⁷ and the third b, a combination of the first two to the last bit.
+    // The second stands out by so little that its rounding is a hundred-millionth of what is left of it, and one round
+    // of Gram–Schmidt would take that for something new.
     @Test
     void whatIsTakenOffOnceLeavesNoDependentColumnStanding() {
         double little = Math.scalb(1.0, -27);

@@ -137,7 +137,8 @@ class OrthotropicPlateTest {
         Compliance plate = OrthotropicPlate.compliance(even(60, 3), even(20, 2), isotropic(0.3));
 
         for (int node = 0; node < plate.size(); node++) {
-            boolean held = plate.x()[node] == 0 && plate.y()[node] != 10 || plate.x()[node] == 60 && plate.y()[node] == 0;
+            boolean held = plate.x()[node] == 0 && plate.y()[node] != 10
+                || plate.x()[node] == 60 && plate.y()[node] == 0;
             assertEquals(!held, plate.deflection()[node][node] > 0, "node " + node);
             for (int other = 0; other < plate.size() && held; other++) {
                 assertEquals(0, plate.deflection()[node][other], 1e-9);

@@ -48,9 +48,9 @@ class BoardMeshTest {
         assertEquals(weight / (1200 * 200) * mesh.x()[1] * mesh.y()[1] / 4, mesh.weight()[0], 1e-12);
     }
 
-    // Worked by hand on the limits told in the class. Long board: 40 mm, clear of the corner. Light board of 300 x 100 x
-    // 20 mm, 2.648 N: a push of 50 N tips it at 2.648·150/52.648 = 7.54 mm, half of which is under 5 mm, so the shims lie
-    // under the corners. A board of 500 x 200 x 20 mm, 8.826 N: 8.826·250/58.826/2 = 18.75 mm.
+    // Worked by hand on the limits told in the class. Long board: 40 mm, clear of the corner. Light board of 300 x 100
+    // x 20 mm, 2.648 N: a push of 50 N tips it at 2.648·150/52.648 = 7.54 mm, half of which is under 5 mm, so the shims
+    // lie under the corners. A board of 500 x 200 x 20 mm, 8.826 N: 8.826·250/58.826/2 = 18.75 mm.
     @ParameterizedTest
     @CsvSource({"long, 1200, 300, 40, 40", "light, 300, 100, 20, 0", "between, 500, 200, 20, 18.7537"})
     void outermostShimsLieClearOfTheCornersOfABoardThatDoesNotTip(String board, double length, double width,
@@ -77,7 +77,8 @@ class BoardMeshTest {
         assertArrayEquals(IntStream.rangeClosed(0, 6).mapToDouble(j -> width * j / 6).toArray(), mesh.y(), 1e-12);
         // At least four elements to a span that beam theory allows, unless there are forty; never fewer than sixteen.
         assertTrue(last - first == 40 || element <= mesh.limit().along() / 4 + 1e-9, element + " mm");
-        assertTrue(last - first == 16 || (last - first - 1) * mesh.limit().along() / 4 < mesh.x()[last] - mesh.x()[first]);
+        assertTrue(last - first == 16
+            || (last - first - 1) * mesh.limit().along() / 4 < mesh.x()[last] - mesh.x()[first]);
         assertTrue(last - first >= 16 && last - first <= 40, last - first + " elements");
     }
 

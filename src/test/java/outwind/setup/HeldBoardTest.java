@@ -106,8 +106,8 @@ class HeldBoardTest {
         }
     }
 
-    // Independent: supports push up and never pull, so of all choices of bearing supports one fits; each is tried, by the
-    // solver of another library. Light boards let go of supports and tip, heavy ones do not.
+    // Independent: supports push up and never pull, so of all choices of bearing supports one fits; each is tried, by
+    // the solver of another library. Light boards let go of supports and tip, heavy ones do not.
     @Test
     void movementsAreThoseOfEveryChoiceOfBearingSupportsTriedInTurn() {
         Random random = new Random(20260701);
@@ -160,8 +160,8 @@ class HeldBoardTest {
         }
     }
 
-    // Identity: under a weight that keeps every support bearing, all is linear, and what one support more or less does is
-    // told exactly before it is put in or taken out.
+    // Identity: under a weight that keeps every support bearing, all is linear, and what one support more or less does
+    // is told exactly before it is put in or taken out.
     @Test
     void whatOneSupportMoreOrLessDoesToAHeavyBoardIsToldBeforehand() {
         Random random = new Random(20260703);

@@ -74,9 +74,9 @@ class RestingPoseTest {
         assertEquals(1, pose.widest(), 1e-9);
     }
 
-    // Lever rule: a wedge that thickens from nothing at x = 0 has its centre of gravity at two thirds of its length, and
-    // one that thickens across at two thirds of its width. Trapezoids over 18 and 6 parts: the second moment of the grid
-    // lies 1/(2·18²) and 1/(2·6²) of the whole above the third that it should be.
+    // Lever rule: a wedge that thickens from nothing at x = 0 has its centre of gravity at two thirds of its length,
+    // and one that thickens across at two thirds of its width. Trapezoids over 18 and 6 parts: the second moment of the
+    // grid lies 1/(2·18²) and 1/(2·6²) of the whole above the third that it should be.
     @Test
     void theHeavierEndBearsMore() {
         DoubleBinaryOperator onThree = (x, y) -> x == 0 && y % 180 == 0 || x == 900 && y == 90 ? 0 : 1;
@@ -90,8 +90,9 @@ class RestingPoseTest {
         assertEquals(0.75 - across, loadAt(acrossHeavy, 0, 0), 1e-9);
     }
 
-    // Lever rule: 30 mm thick, give or take 4 at the ends, its centre of gravity lies 450·4/30/3 = 20 mm past the middle.
-    // On two places in the middle and one 450 mm further on, that one bears 4.4 %: the board rocks about the others.
+    // Lever rule: 30 mm thick, give or take 4 at the ends, its centre of gravity lies 450·4/30/3 = 20 mm past the
+    // middle. On two places in the middle and one 450 mm further on, that one bears 4.4 %: the board rocks about the
+    // others.
     @Test
     void aPlaceThatBearsUnderATwentiethSteadiesNothing() {
         RestingPose pose = lie((x, y) -> x == 450 && y % 180 == 0 || x == 900 && y == 90 ? 0 : 1,
@@ -120,8 +121,8 @@ class RestingPoseTest {
         assertEquals(2, pose.widest(), 1e-9);
     }
 
-    // Worked by hand: a board cut off flat below is flat on a bed of any slope, as is one that dips by a sheet of paper.
-    // Twisted by q, a high corner can go down and up again by 4·q.
+    // Worked by hand: a board cut off flat below is flat on a bed of any slope, as is one that dips by a sheet of
+    // paper. Twisted by q, a high corner can go down and up again by 4·q.
     @Test
     void aBoardThatLiesFlatNeitherRocksNorStandsOff() {
         RestingPose tilted = lie((x, y) -> 3 + 0.01 * x - 0.02 * y);

@@ -78,8 +78,8 @@ class SupportsTest {
         assertFalse(someHold(held, places, 0, supports.shims().size() - 2), board + ": " + supports);
     }
 
-    // What the search promises, tried move by move: without any one shim the board does not hold, nor with one shim in the
-    // stead of two (any two of a few, two neighbours of many), nor with a row spaced evenly with one fewer.
+    // What the search promises, tried move by move: without any one shim the board does not hold, nor with one shim in
+    // the stead of two (any two of a few, two neighbours of many), nor with a row spaced evenly with one fewer.
     @Test
     void noMoveThatIsPromisedThinsTheShims() {
         SplittableRandom random = new SplittableRandom(21);

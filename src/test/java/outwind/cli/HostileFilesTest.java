@@ -1,0 +1,123 @@
+package outwind.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Large files made to do harm: each is answered, with a verdict or in words, within ten seconds of a processor and in
+ * 512 MB of memory. What a file costs is bounded here and not measured; it usually is far less.
+ */
+class HostileFilesTest {
+
+    private static final String HEAD = "# length: 1000\n# width: 200\n# thickness: 30\n";
+    private static final int SIZE = 10_000_000;
+
+    /** The largest that is read as touch-offs; beyond that the size alone refuses a file. */
+    private static final int LARGEST = 3_200_000;
+
+    private static final double MOST_SECONDS = 10;
+
+    @TempDir
+    private Path folder;
+
+    private final Random random = new Random(11);
+
+    private void write(String name, String head, String row, int bytes) throws IOException {
+        try (BufferedWriter file = Files.newBufferedWriter(folder.resolve(name))) {
+            file.write(head);
+            for (int written = head.length(); written + row.length() <= bytes; written += row.length()) {
+                file.write(row);
+            }
+        }
+    }
+
+    private String readings(int count, String separator) {
+        StringBuilder rows = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            rows.append(random.nextInt(1001)).append(separator).append(random.nextInt(201)).append(separator)
+                .append(random.nextInt(3)).append('\n');
+        }
+        return rows.toString();
+    }
+
+    private void writeAll() throws IOException {
+        for (int bytes : new int[] {SIZE, LARGEST}) {
+            write(bytes + "-one-line.csv", "", "x", bytes);
+            write(bytes + "-commas.csv", HEAD + "x,y,z\n", ",", bytes);
+            write(bytes + "-remarks.csv", "", "#\n", bytes);
+            write(bytes + "-keys.csv", "", "#a:b\n", bytes);
+            write(bytes + "-quotes.csv", "", "\"", bytes);
+            write(bytes + "-lines-of-quotes.csv", "", "\"".repeat(9998) + "\n", bytes);
+            write(bytes + "-digits.csv", "", "7", bytes);
+            write(bytes + "-long-numbers.csv", HEAD + "x,y,z\n", "7".repeat(3000) + ",1,2\n", bytes);
+            write(bytes + "-no-text.csv", "", "\0", bytes);
+            write(bytes + "-empty-lines.csv", "", "\n", bytes);
+            write(bytes + "-one-line.xyz", "", "1 ", bytes);
+        }
+        write("same-key.csv", "", "# length: 1000\n", LARGEST);
+        write("defects.csv", HEAD, "# defect: 1 1 9 9\n", LARGEST);
+        write("no-face.csv", HEAD + "x,y,z,face\n", "1,1,1,Q\n", 800_000);
+        write("fractions.csv", "# units: in\n# length: 40\n# width: 8\n# thickness: 1\nx,y,z\n", "1 1/3,1 1/7,1/64\n",
+            840_000);
+        Files.writeString(folder.resolve("million.csv"), HEAD + "x,y,z\n" + readings(1_000_000, ","));
+        Files.writeString(folder.resolve("million.xyz"), HEAD + readings(1_000_000, " "));
+        Files.writeString(folder.resolve("most.csv"), HEAD + "x,y,z\n" + readings(49_990, ","));
+        // Caliper readings that all lie in one line do not tie face B to face A, however one looks at them.
+        write("calipers.csv", HEAD + "# turned: along\nx,y,z,face,thickness\n1,1,0,B,\n90,1,0,B,\n1,90,0,B,\n",
+            "500,100,1,,30\n", 740_000);
+        write("cells.csv", HEAD + "y\\x" + ",7".repeat(2000) + "\n", "1" + ",0".repeat(2000) + "\n", LARGEST);
+        Files.write(folder.resolve("not-utf-8.csv"), new byte[] {(byte) 0xff, (byte) 0xff, (byte) 0xff});
+    }
+
+    @Test
+    void everyOneIsAnsweredInTimeAndInLittleMemory() throws Exception {
+        writeAll();
+        List<String> files = new ArrayList<>();
+        try (var all = Files.list(folder)) {
+            all.map(Path::toString).sorted().forEach(files::add);
+        }
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        List<String> command = new ArrayList<>(List.of(java, "-Xmx512m", "-cp", System.getProperty("java.class.path"),
+            "outwind.cli.HostileFiles", folder.resolve("reports").toString()));
+        command.addAll(files);
+        Path printed = folder.resolve("printed");
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(printed.toFile())
+            .start();
+        boolean ended = process.waitFor(15, TimeUnit.MINUTES);
+        if (!ended) {
+            process.destroyForcibly();
+        }
+
+        List<String> lines = Files.readAllLines(printed, StandardCharsets.UTF_8);
+        assertTrue(ended, lines.toString());
+        assertEquals(files.size(), lines.size(), String.join("\n", lines));
+        Map<String, Integer> codes = new TreeMap<>();
+        for (String line : lines) {
+            String[] told = line.split("\t", 4);
+            codes.put(Path.of(told[2]).getFileName().toString(), Integer.parseInt(told[0]));
+            assertTrue(Double.parseDouble(told[1]) < MOST_SECONDS, line);
+            assertTrue(told[0].equals("0") ? told[3].isEmpty() : told[3].contains(": expected "), line);
+            assertFalse(line.contains("memory"), line);
+        }
+        // The answers are not all of one kind, or only one part of the way would have been tried.
+        assertEquals(0, codes.get("most.csv"));
+        assertEquals(0, codes.get("fractions.csv"));
+        assertEquals(1, codes.get("calipers.csv"));
+        assertEquals(1, codes.get("cells.csv"));
+    }
+}
