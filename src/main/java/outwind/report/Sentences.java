@@ -210,7 +210,8 @@ final class Sentences {
         int step = 1 + judgement.whole().size() / MOST_LOOKED_AT;
         for (int i = 0; i < judgement.whole().size(); i += step) {
             double deviation = judgement.shape().topDeviationAt(judgement.whole().x()[i], judgement.whole().y()[i]);
-            if (deviation > most) {
+            // Of places that rounding alone tells apart the first is named.
+            if (deviation > most * (1 + 1e-9)) {
                 most = deviation;
                 where = i;
             }

@@ -238,10 +238,8 @@ final class HeldBoard {
             }
             wrong = wrongSupport(value, bearing, step);
         }
-        int own = chosen[p] ? Arrays.binarySearch(supports, p) : -1;
-        boolean caught = own >= 0 && bearing[own];
-        double sunk = caught ? 0 : table[p][n] + push.force() * table[p][p] - dot(table[p], switched, y);
-        return orTipped(sunk - table[p][n]);
+        // Where the push drives the board onto an idle support at its own place, this is the gap that was left there.
+        return orTipped(push.force() * table[p][p] - dot(table[p], switched, y));
     }
 
     private static int[] toggled(int[] switched, int k) {

@@ -153,6 +153,45 @@ class SieveTest {
         }
     }
 
+    // The same from below, where the place is the upper set: the lowest plane over many points.
+    @Test
+    void portionsDoNotChangeTheLowestPlaneAtAPlace() {
+        SplittableRandom random = new SplittableRandom(20260207);
+        double[] nought = {0};
+        for (int trial = 0; trial < 200; trial++) {
+            Cloud c = Cloud.of(Lie.GRID, trial % 2 == 0 ? Face.ROUGH : Face.ROUNDED, random);
+            WidestGap program = WidestGap.over(new double[] {1}, new double[] {1}, c.x, c.y);
+
+            Gap gap = program.in(TINY).between(nought, c.top);
+
+            assertEquals(program.in(WHOLE).between(nought, c.top).width(), gap.width(), 1e-10, "case " + trial);
+            for (int i = 0; i < c.x.length; i++) {
+                assertTrue(gap.lower().at(c.x[i], c.y[i]) >= c.top[i] - 1e-10, "point " + i + ", case " + trial);
+            }
+        }
+    }
+
+    // Faces read at places of their own, the lower one also beyond the ends of the upper and not in as many places.
+    @Test
+    void portionsDoNotChangeASlabBetweenFacesReadAtOtherPlaces() {
+        SplittableRandom random = new SplittableRandom(20260208);
+        for (int trial = 0; trial < 200; trial++) {
+            Cloud upper = Cloud.of(Lie.SCATTERED, Face.ROUGH, random);
+            Cloud lower = Cloud.of(Lie.SCATTERED, Face.ROUGH, random);
+            double[] lowerX = Arrays.stream(lower.x).map(x -> 2 * x - 600).toArray();
+            double[] lowerY = Arrays.stream(lower.y).map(y -> 3 * y - 200).toArray();
+            WidestGap program = WidestGap.over(upper.x, upper.y, lowerX, lowerY);
+
+            Gap gap = program.in(TINY).between(upper.top, lower.under);
+
+            assertEquals(program.in(WHOLE).between(upper.top, lower.under).width(), gap.width(), 1e-10,
+                "case " + trial);
+            for (int j = 0; j < lowerX.length; j++) {
+                assertTrue(gap.lower().at(lowerX[j], lowerY[j]) >= lower.under[j] - 1e-10, "case " + trial);
+            }
+        }
+    }
+
     @Test
     void outsideTheOutlineOfManyPointsNoPlaneIsHighestEither() {
         Cloud c = Cloud.of(Lie.GRID, Face.ROUGH, new SplittableRandom(20260205));

@@ -6,8 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
@@ -327,6 +332,162 @@ class WidestGapTest {
         Gap gap = WidestGap.over(x, y, x, y).tiltedByAtMost(1, new Plane(0, 0, 0), 600, 100).between(z, z);
 
         assertEquals(-2, gap.width(), 1e-12);
+    }
+
+    // Worked by hand: along a row that runs 2 in x to 1 in y the heights rise by 6 mm and sag by 1.5 mm halfway. The
+    // planes rise as the ends do, steepest along the row: 600·0.008 + 300·0.004 = 6.
+    @Test
+    void aRowAtAnyAngleIsFollowedAlongItself() {
+        double[] x = {0, 300, 600};
+        double[] y = {0, 150, 300};
+
+        Zone zone = WidestGap.minimumZone(x, y, new double[] {0, 1.5, 6});
+
+        assertEquals(1.5, zone.width(), 1e-12);
+        assertEquals(0.008, zone.middle().slopeX(), 1e-15);
+        assertEquals(0.004, zone.middle().slopeY(), 1e-15);
+        assertEquals(-0.75, zone.middle().at(0, 0), 1e-12);
+    }
+
+    // Worked by hand: over a rectangle that the row is the diagonal of, planes that may rise by 1.5 rise along it by
+    // 1.5; of 6 mm that the row rises by, 4.5 are left.
+    @ParameterizedTest
+    @CsvSource({"up, 1, 1", "down, -1, 1", "across the other way, 1, -1", "both, -1, -1"})
+    void aRowAtAnyAngleHasAZoneOfLimitedTilt(String way, double rises, double runs) {
+        double[] x = {0, 300, 600};
+        double[] y = {0, 150 * runs, 300 * runs};
+        double[] z = {0, 3 * rises, 6 * rises};
+
+        Gap gap = WidestGap.over(x, y, x, y).tiltedByAtMost(1.5, new Plane(9, 0, 0), 600, 300).between(z, z);
+
+        assertEquals(-4.5, gap.width(), 1e-12, way);
+        assertEquals(0.002 * rises, gap.upper().slopeX(), 1e-14, way);
+        assertEquals(0.001 * rises * runs, gap.upper().slopeY(), 1e-14, way);
+    }
+
+    // Worked by hand: a place amid a slanted row. There the row hangs between its two middle points, at 1 and 2, 200
+    // mm in x and 100 mm in y apart: 1.5, and a slope of 200·0.004 + 100·0.002 = 1 along it.
+    @Test
+    void aPlaneAtAPlaceInARowLiesBetweenItsNeighbours() {
+        double[] x = {0, 200, 400, 600};
+        double[] y = {0, 100, 200, 300};
+        double[] atX = {300};
+        double[] atY = {150};
+
+        Gap under = WidestGap.over(x, y, atX, atY).between(new double[] {5, 1, 2, 5}, new double[] {0});
+        Gap over = WidestGap.over(atX, atY, x, y).between(new double[] {0}, new double[] {-5, -1, -2, -5});
+
+        assertEquals(1.5, under.width(), 1e-12);
+        assertEquals(0.004, under.upper().slopeX(), 1e-14);
+        assertEquals(0.002, under.upper().slopeY(), 1e-14);
+        assertEquals(1.5, over.width(), 1e-12);
+        assertEquals(-0.004, over.upper().slopeX(), 1e-14);
+        assertEquals(-0.002, over.upper().slopeY(), 1e-14);
+    }
+
+    // Of two rows side by side, one above and one below, the planes may be tilted as steeply as one likes.
+    @Test
+    void betweenTwoParallelRowsNoPlaneIsBest() {
+        double[] x = {0, 300, 600};
+        double[] near = {0, 0, 0};
+        double[] far = {100, 100, 100};
+        WidestGap program = WidestGap.over(x, near, x, far);
+
+        assertThrows(IllegalArgumentException.class, () -> program.between(new double[3], new double[3]));
+    }
+
+    // Worked by hand: of a thousand level points in a row and one beside it, 5 mm higher and 10 mm away, that point
+    // holds the slope across the row, and all lie in one plane.
+    @ParameterizedTest
+    @ValueSource(ints = {0, 7, 500, 999})
+    void onePlaceBesideALongRowHoldsTheSlopeAcrossIt(int beside) {
+        double[] x = new double[1000];
+        double[] y = new double[1000];
+        double[] z = new double[1000];
+        Arrays.setAll(x, i -> i);
+        y[beside] = 10;
+        z[beside] = 5;
+
+        Zone zone = WidestGap.minimumZone(x, y, z);
+
+        assertEquals(0, zone.width(), 1e-9);
+        assertEquals(0.5, zone.middle().slopeY(), 1e-9);
+    }
+
+    @Test
+    void placesThatAreNotNumbersAreRefusedOnEitherSide() {
+        double[] x = {0, 600, 0};
+        double[] y = {0, 0, 300};
+        double[] wrong = {0, Double.NaN, 300};
+
+        for (var program : List.<Executable>of(() -> WidestGap.over(wrong, y, x, y),
+            () -> WidestGap.over(x, wrong, x, y), () -> WidestGap.over(x, y, wrong, y),
+            () -> WidestGap.over(x, y, x, wrong))) {
+            assertEquals("places need finite coordinates",
+                assertThrows(IllegalArgumentException.class, program).getMessage());
+        }
+        assertEquals("expected as many x as y, at least one, for the lower points, got 0 and 0",
+            assertThrows(IllegalArgumentException.class,
+                () -> WidestGap.over(x, y, new double[0], new double[0])).getMessage());
+        assertEquals("expected 3 upper and 3 lower heights, got 3 and 2", assertThrows(IllegalArgumentException.class,
+            () -> WidestGap.over(x, y, x, y).between(new double[3], new double[2])).getMessage());
+    }
+
+    /** On the line x = 0 two points at height 0, beyond it a parabola of points ever nearer to the line. */
+    private static double[][] parabolaBesideALine(int count) {
+        double[][] points = new double[3][count + 3];
+        points[1][0] = -1;
+        points[1][1] = 1;
+        points[0][2] = -1;
+        points[2][2] = 1;
+        for (int k = 0; k < count; k++) {
+            points[0][3 + k] = Math.scalb(1.0, -k);
+            points[2][3 + k] = Math.scalb(1.0, -2 * k);
+        }
+        return points;
+    }
+
+    // Worked by hand: at the middle of the two points on the line no plane lies higher than they do, and each bears
+    // half. Turned about the line, a plane meets the parabola at one point after the other, half as far out each time:
+    // a run of exchanges that gain nothing, which Bland's rule has to end.
+    @Test
+    void aLongRunOfExchangesThatGainNothingEnds() {
+        double[][] points = parabolaBesideALine(24);
+
+        SupportingPlane highest = WidestGap.highestPlaneUnder(points[0], points[1], points[2], 0, 0);
+
+        double[] shares = new double[27];
+        highest.contacts().forEach(contact -> shares[contact.index()] += contact.multiplier());
+        assertEquals(0, highest.plane().at(0, 0), 1e-15);
+        assertEquals(0.5, shares[0], 1e-12);
+        assertEquals(0.5, shares[1], 1e-12);
+        for (int i = 0; i < 27; i++) {
+            assertTrue(highest.plane().at(points[0][i], points[1][i]) <= points[2][i] + 1e-11, "point " + i);
+        }
+    }
+
+    // The same from below, the points turned about the line x = z = 0 by half a turn; and with a tilt that is limited,
+    // but by so much that it never matters.
+    @ParameterizedTest
+    @ValueSource(doubles = {3, 1e3, Double.POSITIVE_INFINITY})
+    void aLongRunOfExchangesThatGainNothingEndsFromBelowAndWithinATilt(double most) {
+        double[][] points = parabolaBesideALine(24);
+        double[] place = {0};
+        double[] turned = Arrays.stream(points[0]).map(x -> -x).toArray();
+        double[] under = Arrays.stream(points[2]).map(z -> -z).toArray();
+        Plane level = new Plane(0, 0, 0);
+
+        Gap below = WidestGap.over(place, place, turned, points[1]).tiltedByAtMost(most, level, 1, 1)
+            .between(new double[] {5}, under);
+        Gap above = WidestGap.over(points[0], points[1], place, place).tiltedByAtMost(most, level, 1, 1)
+            .between(points[2], new double[] {-5});
+
+        assertEquals(5, below.width(), 1e-12);
+        assertEquals(5, above.width(), 1e-12);
+        for (int i = 0; i < 27; i++) {
+            assertTrue(below.lower().at(turned[i], points[1][i]) >= under[i] - 1e-11, "point " + i);
+            assertTrue(above.upper().at(points[0][i], points[1][i]) <= points[2][i] + 1e-11, "point " + i);
+        }
     }
 
     @Test

@@ -50,9 +50,11 @@ class BoardMeshTest {
 
     // Worked by hand on the limits told in the class. Long board: 40 mm, clear of the corner. Light board of 300 x 100
     // x 20 mm, 2.648 N: a push of 50 N tips it at 2.648·150/52.648 = 7.54 mm, half of which is under 5 mm, so the shims
-    // lie under the corners. A board of 500 x 200 x 20 mm, 8.826 N: 8.826·250/58.826/2 = 18.75 mm.
+    // lie under the corners. A board of 500 x 200 x 20 mm, 8.826 N: 8.826·250/58.826/2 = 18.75 mm. A stout block of 53
+    // N: a tenth of its length.
     @ParameterizedTest
-    @CsvSource({"long, 1200, 300, 40, 40", "light, 300, 100, 20, 0", "between, 500, 200, 20, 18.7537"})
+    @CsvSource({"long, 1200, 300, 40, 40", "light, 300, 100, 20, 0", "between, 500, 200, 20, 18.7537",
+        "stout, 300, 400, 100, 30"})
     void outermostShimsLieClearOfTheCornersOfABoardThatDoesNotTip(String board, double length, double width,
             double thickness, double inset) {
         BoardMesh mesh = mesh(length, width, thickness, (x, y) -> 1);
@@ -122,8 +124,19 @@ class BoardMeshTest {
         BoardMesh end = mesh(1200, 200, 30, (x, y) -> x == 0 ? 0 : 1);
         assertEquals(List.of(0, 2, 4, 6), end.countedContacts());
 
-        BoardMesh two = mesh(1200, 200, 30, (x, y) -> x == 0 && y < 40 ? 0 : 1);
-        assertEquals(List.of(0, 1), two.countedContacts());
+    }
+
+    // A line that lies between two others only on one side carries the rim of its patch.
+    @ParameterizedTest
+    @CsvSource({"first two across, 0, 0, 0, 1", "second two across, 0, 0, 1, 2", "first two along, 0, 1, 2, 2",
+        "second two along, 1, 2, 2, 2", "one alone, 3, 3, 3, 3"})
+    void theRimOfAPatchOfContactsCounts(String patch, int i1, int i2, int j1, int j2) {
+        BoardMesh lines = mesh(1200, 200, 30, (x, y) -> 1);
+        BoardMesh mesh = mesh(1200, 200, 30, (x, y) -> x >= lines.x()[i1] && x <= lines.x()[i2]
+            && y >= lines.y()[j1] && y <= lines.y()[j2] ? 0 : 1);
+
+        assertEquals((i2 - i1 + 1) * (j2 - j1 + 1), mesh.contacts().size(), patch);
+        assertEquals(mesh.contacts(), mesh.countedContacts(), patch);
     }
 
     // Identity: held at three corners that bear its weight, the board moves under a push as the plate's compliance on

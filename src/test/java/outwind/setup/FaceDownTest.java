@@ -39,6 +39,38 @@ class FaceDownTest {
         assertFalse(twisted.isBetterTurned());
     }
 
+    private static FaceDown flatAboveHollowBelow(double hollow) {
+        SampledBoard whole = ShapeOf.sampled(Places.grid(new Region(0, 0, 900, 180), 19, 7), (x, y) -> 30,
+            (x, y) -> -hollow * Math.pow(x / 450 - 1, 2));
+        return FaceDown.of(RestingPose.of(whole), whole, 180);
+    }
+
+    private static FaceDown turned(FaceDown lying) {
+        return new FaceDown(lying.turned(), lying.asTouched());
+    }
+
+    // Worked by hand: flat on one face, hollow by 2 mm on the other, a board lies steady on either; on the flat one it
+    // is nowhere off the bed. By 0.2 mm that is no reason to turn it.
+    @Test
+    void aBoardSteadyBothWaysLiesBetterOnItsFlatFaceUnlessItHardlyMatters() {
+        assertTrue(flatAboveHollowBelow(2).isBetterTurned());
+        assertFalse(flatAboveHollowBelow(2).isAlike());
+        assertFalse(turned(flatAboveHollowBelow(2)).isBetterTurned());
+        assertFalse(turned(flatAboveHollowBelow(2)).isAlike());
+        assertFalse(flatAboveHollowBelow(0.2).isBetterTurned());
+        assertTrue(flatAboveHollowBelow(0.2).isAlike());
+    }
+
+    // Worked by hand: bowed by 3 mm, its ends stand that far off the bed one way and its middle the other.
+    @Test
+    void aBoardThatRocksOneWayOnlyIsNotAlikeBothWays() {
+        FaceDown bowed = lie(SHAPE.bow(3));
+
+        assertEquals(bowed.asTouched().widest(), bowed.turned().widest(), 1e-9);
+        assertFalse(bowed.isAlike());
+        assertTrue(lie(SHAPE.twist(2)).isAlike());
+    }
+
     @Test
     void turningTheBoardTwiceChangesNothing() {
         Board board = SHAPE.read(5, 3, SHAPE.bow(1));

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.ShapeOf;
@@ -101,6 +103,23 @@ class RestingPoseTest {
         assertTrue(pose.rocks());
         assertEquals(2, pose.contacts().size());
         pose.contacts().forEach(contact -> assertEquals(450, contact.x()));
+    }
+
+    // Lever rule: the centre of gravity lies within three places, but these within a ninth of the length, or a sixth
+    // of the width: one place for a board to tip over. Within a third of the length, and a third of the width, they
+    // hold it.
+    @ParameterizedTest
+    @CsvSource({"near along, 400, 500, 0, 180, true", "near across, 0, 900, 75, 105, true",
+        "apart along, 300, 600, 0, 180, false", "apart across, 0, 900, 60, 120, false"})
+    void placesThatLieTogetherHoldNoBoard(String how, double one, double two, double low, double high, boolean rocks) {
+        DoubleBinaryOperator underside = (x, y) ->
+            x == one && (y == low || y == high) || x == two && y == 90 ? 0 : 1;
+
+        RestingPose pose = RestingPose.of(ShapeOf.sampled(Places.grid(new Region(0, 0, 900, 180), 19, 13),
+            (x, y) -> 31, underside));
+
+        assertEquals(3, pose.contacts().size(), how);
+        assertEquals(rocks, pose.rocks(), how);
     }
 
     // The lowest place amid a hump is one place, however many samples touch there: it spins and tips.

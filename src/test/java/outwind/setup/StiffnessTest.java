@@ -74,4 +74,20 @@ class StiffnessTest {
         assertEquals("wood needs positive moduli and density, got along=0.0, across=450.0, shear=540.0, poisson=0.45,"
             + " density=450.0", refused.getMessage());
     }
+
+    // ν_LT·ν_TL = ν²·across/along must stay under 1, or some bending would take no work.
+    @ParameterizedTest
+    @CsvSource({"9000, 0, 540, 0.45, 450", "9000, 450, 0, 0.45, 450", "9000, 450, 540, 0.45, 0",
+        "9000, 450, 540, 4.5, 450", "9000, 36000, 540, 0.5, 450", "NaN, 450, 540, 0.45, 450"})
+    void woodThatGivesWithoutAForceIsRefused(double along, double across, double shear, double poisson,
+            double density) {
+        assertThrows(IllegalArgumentException.class,
+            () -> new Stiffness(along, across, shear, poisson, density, Optional.empty()));
+    }
+
+    // Plies crossed so that it is stiffer across: 0.45²·10000 = 2025, under 9000.
+    @Test
+    void woodMayBeStifferAcrossThanAlong() {
+        assertEquals(10_000, new Stiffness(9000, 10_000, 540, 0.45, 450, Optional.empty()).across());
+    }
 }

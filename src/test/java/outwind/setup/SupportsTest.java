@@ -279,6 +279,13 @@ class SupportsTest {
         assertEquals("board needs positive sizes, got 1000.0 x 150.0 x 0.0", refused.getMessage());
     }
 
+    @ParameterizedTest
+    @CsvSource({"0, 150, 20", "1000, 0, 20", "1000, 150, NaN", "Infinity, 150, 20", "1000, 150, -20"})
+    void aBoardWithoutASizeIsRefused(double length, double width, double thickness) {
+        assertThrows(IllegalArgumentException.class,
+            () -> Supports.of(length, width, thickness, WOOD, LIFTED, Push.USUAL));
+    }
+
     private static int shims(double length, double width, double thickness) {
         Supports supports = Supports.of(length, width, thickness, WOOD, LIFTED, Push.USUAL);
         assertTrue(supports.holds());

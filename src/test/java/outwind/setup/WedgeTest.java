@@ -25,5 +25,7 @@ class WedgeTest {
         assertThrows(IllegalArgumentException.class, () -> new Wedge(0, 12));
         assertThrows(IllegalArgumentException.class, () -> new Wedge(150, 0));
         assertThrows(IllegalArgumentException.class, () -> new Wedge(Double.POSITIVE_INFINITY, 12));
+        assertThrows(IllegalArgumentException.class,
+            () -> new Wedge(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
     }
 }
