@@ -94,7 +94,8 @@ record BedPlane(Plane plane, double clear) {
         double by = points.y()[k] - points.y()[i];
         double bz = points.z()[k] - points.z()[i];
         double area = ax * by - bx * ay;
-        if (Math.abs(area) < 0.05 * (ax * ax + ay * ay + bx * bx + by * by)) {
+        // Three points at one place have no area either.
+        if (Math.abs(area) <= 0.05 * (ax * ax + ay * ay + bx * bx + by * by)) {
             return null;
         }
         double slopeX = (az * by - bz * ay) / area;

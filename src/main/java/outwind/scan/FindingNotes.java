@@ -75,11 +75,12 @@ final class FindingNotes {
     }
 
     /** What was left out. */
-    void onPoints(int all, int[] leftOut, int flying) {
+    void onPoints(int all, int astray, int[] leftOut, int flying) {
         List<String> parts = new ArrayList<>();
         part(parts, leftOut[-CellPoints.BELOW], overBed ? "on the bed or below the face" : "well below the face");
         part(parts, leftOut[-CellPoints.ABOVE], "well above it, such as clamps");
         part(parts, leftOut[-CellPoints.BEYOND], "beyond its sides");
+        part(parts, astray, "out of all reach");
         part(parts, flying, "that hang in the air by themselves");
         if (!parts.isEmpty()) {
             sentences.add("Of " + count(all) + " points left out: " + String.join(", ", parts) + ".");

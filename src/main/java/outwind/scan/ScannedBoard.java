@@ -37,11 +37,19 @@ public final class ScannedBoard {
     /** The least plane trimmed down to this share of the points is the face's, clamps or not. */
     private static final double MOST_OF_IT = 0.75;
 
+    /** Least share that the places' smaller variance has of the larger; a strip of 1 : 1000 has a hundred times it. */
+    private static final double NO_SPREAD = 1e-8;
+
+    /** Of the points, may lie out of all reach; with more of them the unit is wrong, or it is no scan. */
+    private static final double MOST_ASTRAY = 0.05;
+
     private final PointCloud points;
+    private final int astray;
     private final ScanHeader header;
 
-    private ScannedBoard(PointCloud points, ScanHeader header) {
-        this.points = points;
+    private ScannedBoard(Reach reach, ScanHeader header) {
+        this.points = reach.points();
+        this.astray = reach.astray();
         this.header = header;
     }
 
@@ -58,17 +66,22 @@ public final class ScannedBoard {
         boolean oneFile = lines.stream().map(HeaderLine::file).distinct().count() == 1;
         List<Statement> statements = lines.stream()
             .map(line -> new Statement(line.key(), line.value(), line.line(), line.column())).toList();
-        return new ScannedBoard(scan.points(), ScanHeader.read(fileName, oneFile ? lines.get(0).file() : fileName,
-            statements, given)).find();
+        ScanHeader header = ScanHeader.read(fileName, oneFile ? lines.get(0).file() : fileName, statements, given);
+        return new ScannedBoard(Reach.of(scan.points(), header.units().toMillimetres(1)), header).find();
     }
 
     private Board find() throws BadBoardFile {
-        if (points.size() < FEWEST) {
-            throw header.fault("a scan of at least " + FEWEST + " points", String.valueOf(points.size()),
+        if (points.size() + astray < FEWEST) {
+            throw header.fault("a scan of at least " + FEWEST + " points", String.valueOf(points.size() + astray),
                 "Scan more finely, or write the points as touch-offs into a board file with the header x,y,z.");
+        }
+        if (astray > MOST_ASTRAY * (points.size() + astray)) {
+            throw header.fault("points within 1 km of each other", astray + " further away",
+                "Crop the scan to the board, and check its units.");
         }
         Placement inMillimetres = Placement.scaledBy(header.units().toMillimetres(1));
         PointCloud sample = Sample.of(points, inMillimetres);
+        requireSpread(sample);
         Optional<BedPlane> bed = BedPlane.in(sample);
         if (bed.isEmpty() && header.thickness().isEmpty()) {
             throw header.fault("the board's thickness", "nothing", "Give --thickness, or add a line such as"
@@ -103,7 +116,7 @@ public final class ScannedBoard {
         double thickness = header.thickness().orElseGet(() -> lowest(cells));
         notes.onPlace(squared, levelled && !overBed);
         notes.onThickness(lowest(cells));
-        notes.onPoints(points.size(), sorted.leftOut(), sorted.points().size() - kept.size());
+        notes.onPoints(points.size() + astray, astray, sorted.leftOut(), sorted.points().size() - kept.size());
         notes.onCells(cells);
         return header.board(squared.length(), squared.width(), thickness,
             new ScannedFace(kept.points(), cells, overBed), notes.sentences());
@@ -139,6 +152,26 @@ public final class ScannedBoard {
             count += band.side(x[count], y[count], level.z(px, py, pz)) == 0 ? 1 : 0;
         }
         return new double[][] {Arrays.copyOf(x, count), Arrays.copyOf(y, count)};
+    }
+
+    /** Points at one place, or in one line seen from above, show no face: the moments of their places tell. */
+    private void requireSpread(PointCloud sample) throws BadBoardFile {
+        double meanX = Arrays.stream(sample.x()).limit(sample.size()).average().orElseThrow();
+        double meanY = Arrays.stream(sample.y()).limit(sample.size()).average().orElseThrow();
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
+        for (int i = 0; i < sample.size(); i++) {
+            double dx = sample.x()[i] - meanX;
+            double dy = sample.y()[i] - meanY;
+            xx += dx * dx;
+            xy += dx * dy;
+            yy += dy * dy;
+        }
+        if (xx * yy - xy * xy <= NO_SPREAD * (xx + yy) * (xx + yy)) {
+            throw header.fault("points over the whole of a face", "points at one place or in one line",
+                "Save the scan anew with x along the board, y across it and z up, and all of the face in view.");
+        }
     }
 
     private void requireArea(double[][] face) throws BadBoardFile {

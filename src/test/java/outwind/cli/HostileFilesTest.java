@@ -77,11 +77,25 @@ class HostileFilesTest {
         Files.writeString(folder.resolve("million.csv"), HEAD + "x,y,z\n" + readings(1_000_000, ","));
         Files.writeString(folder.resolve("million.xyz"), HEAD + readings(1_000_000, " "));
         Files.writeString(folder.resolve("most.csv"), HEAD + "x,y,z\n" + readings(26_000, ","));
+        writeScans();
         // Caliper readings that all lie in one line do not tie face B to face A, however one looks at them.
         write("calipers.csv", HEAD + "# turned: along\nx,y,z,face,thickness\n1,1,0,B,\n90,1,0,B,\n1,90,0,B,\n",
             "500,100,1,,30\n", LARGEST);
         write("cells.csv", HEAD + "y\\x" + ",7".repeat(2000) + "\n", "1" + ",0".repeat(2000) + "\n", LARGEST);
         Files.write(folder.resolve("not-utf-8.csv"), new byte[] {(byte) 0xff, (byte) 0xff, (byte) 0xff});
+    }
+
+    /** Scans of no board: all points at one place, in one line, at three places, far apart, or some out of all reach. */
+    private void writeScans() throws IOException {
+        int bytes = 400_000;
+        write("scan-of-one-place.csv", HEAD + "x,y,z\n", "1,1,1\n", bytes);
+        write("scan-of-a-line.csv", HEAD + "x,y,z\n", "0,1,1\n500,101,1\n900,181,1\n", bytes);
+        write("scan-of-three-places.csv", HEAD + "x,y,z\n", "1,1,1\n500,1,1\n900,181,1\n", bytes);
+        write("scan-of-the-sky.csv", HEAD + "x,y,z\n", "1,1,1e300\n500,1,-1e300\n900,181,1\n", bytes);
+        write("scan-of-a-county.csv", HEAD + "x,y,z\n", "1,1,1\n5e8,1,1\n900,1e8,1\n", bytes);
+        write("scan-of-a-street.csv", HEAD + "x,y,z\n", "1,1,1\n5e5,1,1\n900,1e5,1\n7e5,4e5,90\n", bytes);
+        Files.writeString(folder.resolve("scan-with-strays.csv"), HEAD + "x,y,z\n" + (readings(1_000, ",")
+            + "1e200,-1e200,1e200\n1e9,5,5\n").repeat(40));
     }
 
     @Test
@@ -117,6 +131,8 @@ class HostileFilesTest {
         // The answers are not all of one kind, or only one part of the way would have been tried.
         assertEquals(0, codes.get("most.csv"));
         assertEquals(0, codes.get("fractions.csv"));
+        assertEquals(0, codes.get("scan-with-strays.csv"));
+        assertEquals(1, codes.get("scan-of-one-place.csv"));
         assertEquals(1, codes.get("calipers.csv"));
         assertEquals(1, codes.get("cells.csv"));
     }

@@ -88,6 +88,57 @@ class ScannedBoardTest {
         }
     }
 
+    // Identity: what the scanner wrote where nothing came back is no part of the board.
+    @Test
+    void pointsOutOfAllReachAreLeftOutAndSaid() {
+        PointCloud points = scan(ScannedBoardTest::warped).points();
+        PointCloud spoiled = new PointCloud(points.x().clone(), points.y().clone(), points.z().clone());
+        for (int i = 0; i < points.size(); i += 100) {
+            spoiled.x()[i] = 1e30;
+            spoiled.y()[i] = -1e9;
+            spoiled.z()[i] = -1e300;
+        }
+
+        Board board = sized(new MadeScan(spoiled));
+
+        assertEquals(39_600, board.pointsOnFaceA(), 5);
+        assertTrue(board.remarks().stream().anyMatch(remark -> remark.startsWith("Of 40\u00a0000 points left out: ")
+            && remark.contains("400 out of all reach")), "" + board.remarks());
+        assertEquals(warp(sized(scan(ScannedBoardTest::warped))).twist().orElseThrow().value(),
+            warp(board).twist().orElseThrow().value(), 0.02);
+    }
+
+    private static BadBoardFile refused(double[] x, double[] y, double[] z) {
+        return assertThrows(BadBoardFile.class, () -> ScannedBoard.in(new Scan(List.of(
+            new HeaderLine("scan.csv", 1, 1, "thickness", "30")), new PointCloud(x, y, z), 0), "scan.csv",
+            Given.NOTHING));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.2, -3})
+    void pointsAtOnePlaceOrInOneLineAreNoFace(double slope) {
+        double[] x = new double[2_000];
+        double[] y = new double[2_000];
+        Arrays.setAll(x, i -> slope == 0 ? 7 : i);
+        Arrays.setAll(y, i -> 50 + slope * x[i]);
+
+        BadBoardFile bad = refused(x, y, new double[2_000]);
+
+        assertTrue(bad.getMessage().startsWith("scan.csv:1:1: expected points over the whole of a face but found points"
+            + " at one place or in one line"), bad.getMessage());
+    }
+
+    @Test
+    void aScanOfManyKilometresIsNone() {
+        double[] x = new double[2_000];
+        Arrays.setAll(x, i -> i * 1e6);
+
+        BadBoardFile bad = refused(x, new double[2_000], new double[2_000]);
+
+        assertTrue(bad.getMessage().startsWith("scan.csv:1:1: expected points within 1 km of each other but found 1997"
+            + " further away"), bad.getMessage());
+    }
+
     private static Warp warp(Board board) {
         return Warp.of(board, Fits.of(board));
     }
