@@ -56,7 +56,7 @@ final class BlanksCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            Board board = options.asAsked(BoardInput.read(file, options.given()));
+            Board board = options.asAsked(BoardInput.read(file, options.given(), spec.commandLine().getOut()));
             if (bill == null) {
                 cutToLength(board);
             } else {

@@ -1,6 +1,7 @@
 package outwind.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import outwind.board.BadBoardFile;
 import outwind.board.Board;
@@ -16,8 +17,8 @@ final class BoardInput {
     private BoardInput() { }
 
     /** Reads a board, with a bar on the terminal while a large scan is read. */
-    static Board read(Path file, Given given) throws IOException, BadBoardFile {
-        ProgressBar bar = new ProgressBar("reading");
+    static Board read(Path file, Given given, PrintWriter out) throws IOException, BadBoardFile {
+        ProgressBar bar = new ProgressBar(out, "reading");
         try {
             return read(file, given, bar);
         } finally {

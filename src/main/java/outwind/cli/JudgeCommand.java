@@ -87,9 +87,9 @@ final class JudgeCommand implements Callable<Integer> {
     private boolean judge(Path file, Reports reports, ReportNames names) {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            Board read = BoardInput.read(file, options.given());
+            Board alone = read(file);
             // Once face A is cut the board lies on it, and it is flat.
-            Board board = options.asAsked(without(withFaceB(beforeCut == null ? read : read.onFlatUnderside())));
+            Board board = options.asAsked(without(withFaceB(beforeCut == null ? alone : alone.onFlatUnderside())));
             Judgement judgement = sinceFaceA(Judgement.of(board, machine.request(board, options.seed())));
             write(judgement, reports, names.free(file, "-setup"));
             return true;
@@ -101,6 +101,10 @@ final class JudgeCommand implements Callable<Integer> {
             err.println(file + ": " + FileTrouble.inWords(e));
         }
         return false;
+    }
+
+    private Board read(Path path) throws IOException, BadBoardFile {
+        return BoardInput.read(path, options.given(), spec.commandLine().getOut());
     }
 
     private void write(Judgement judgement, Reports reports, String name) throws IOException {
@@ -121,7 +125,7 @@ final class JudgeCommand implements Callable<Integer> {
         if (beforeCut == null) {
             return judgement;
         }
-        Board before = options.asAsked(BoardInput.read(beforeCut, options.given()));
+        Board before = options.asAsked(read(beforeCut));
         if (before.length() != judgement.board().length() || before.width() != judgement.board().width()) {
             throw new BadInput("the board is of another size in " + beforeCut
                 + "; it keeps its length and width while it is cut");
@@ -137,7 +141,7 @@ final class JudgeCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--face-b goes with one board file, not with "
                 + files.size());
         }
-        Board other = BoardInput.read(faceB, options.given());
+        Board other = read(faceB);
         if (other.length() != board.length() || other.width() != board.width()) {
             throw new BadInput("the board is of another size in " + faceB + "; both faces have one length and one"
                 + " width");

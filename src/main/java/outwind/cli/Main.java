@@ -88,13 +88,17 @@ public final class Main implements Runnable {
         return new CommandLine(new Main(), new Commands(input));
     }
 
+    /** True if nothing is to be printed but what went wrong. */
+    static boolean isQuiet(ParseResult parsed) {
+        return parsed.hasMatchedOption(QUIET) || parsed.hasSubcommand() && isQuiet(parsed.subcommand());
+    }
+
     private static int perhapsQuietly(ParseResult parsed) {
         ParseResult last = parsed;
         while (last.hasSubcommand()) {
             last = last.subcommand();
         }
-        boolean quietly = parsed.hasMatchedOption(QUIET) || last.hasMatchedOption(QUIET);
-        if (quietly && !last.isUsageHelpRequested() && !last.isVersionHelpRequested()) {
+        if (isQuiet(parsed) && !last.isUsageHelpRequested() && !last.isVersionHelpRequested()) {
             parsed.commandSpec().commandLine().setOut(new PrintWriter(Writer.nullWriter()));
         }
         return new CommandLine.RunLast().execute(parsed);

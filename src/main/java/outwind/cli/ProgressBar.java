@@ -1,5 +1,6 @@
 package outwind.cli;
 
+import java.io.PrintWriter;
 import outwind.scan.Progress;
 
 /** A bar on a terminal, gone when all is done; nothing where the output is read by a program. */
@@ -11,11 +12,16 @@ final class ProgressBar implements Progress {
     private static final long PATIENCE = 1_000_000_000;
 
     private final long start = System.nanoTime();
+    private final PrintWriter out;
     private final String what;
     private int drawn = -1;
 
-    /** @param what what is done, as "reading"; one or two words */
-    ProgressBar(String what) {
+    /**
+     * @param out  where else the report is printed, so that neither is shown where nothing is wanted
+     * @param what what is done, as "reading"; one or two words
+     */
+    ProgressBar(PrintWriter out, String what) {
+        this.out = out;
         this.what = what;
     }
 
@@ -26,15 +32,15 @@ final class ProgressBar implements Progress {
             return;
         }
         drawn = filled;
-        System.err.print("\r" + what + " [" + "#".repeat(filled) + ".".repeat(WIDTH - filled) + "]");
-        System.err.flush();
+        out.print("\r" + what + " [" + "#".repeat(filled) + ".".repeat(WIDTH - filled) + "]");
+        out.flush();
     }
 
     /** Wipes the bar away. */
     synchronized void done() {
         if (drawn >= 0) {
-            System.err.print("\r" + " ".repeat(WIDTH + what.length() + 3) + "\r");
-            System.err.flush();
+            out.print("\r" + " ".repeat(WIDTH + what.length() + 3) + "\r");
+            out.flush();
         }
     }
 }

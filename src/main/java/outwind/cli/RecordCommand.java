@@ -103,6 +103,10 @@ final class RecordCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
+        if (isTyped() && Main.isQuiet(spec.root().commandLine().getParseResult())) {
+            throw new ParameterException(spec.commandLine(), "--quiet would hide the questions: leave it out, or pipe"
+                + " the heights in");
+        }
         try (Asker asker = asker(out)) {
             RecordingFile kept = RecordingFile.at(file);
             Recording begun = begin(asker, out);
@@ -124,7 +128,7 @@ final class RecordCommand implements Callable<Integer> {
 
     private Asker asker(PrintWriter out) {
         // A dumb terminal shows what is typed and can do no more: lines are read from it as from a pipe.
-        if (input == System.in && System.console() != null && !"dumb".equals(System.getenv("TERM"))) {
+        if (isTyped() && !"dumb".equals(System.getenv("TERM"))) {
             try {
                 return new TerminalAsker(out);
             } catch (IOException e) {
@@ -133,6 +137,11 @@ final class RecordCommand implements Callable<Integer> {
             }
         }
         return plainAsker(out);
+    }
+
+    /** True if a person types into a terminal and reads from it. */
+    private boolean isTyped() {
+        return input == System.in && System.console() != null;
     }
 
     private Asker plainAsker(PrintWriter out) {

@@ -29,6 +29,7 @@ import outwind.report.Reports;
 import outwind.report.StackChart;
 import outwind.report.StackReport;
 import outwind.scan.Progress;
+import outwind.scan.ScanFile;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
@@ -196,14 +197,14 @@ final class StackCommand implements Callable<Integer> {
 
     private static boolean isBoardFile(Path file) {
         String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        return Files.isRegularFile(file) && BOARD_FILES.stream().anyMatch(name::endsWith);
+        return Files.isRegularFile(file) && BOARD_FILES.stream().anyMatch(name::endsWith) && !ScanFile.isBeside(file);
     }
 
     /** Every board on whichever core is free; the order of the files is kept. */
     private List<Outcome> price(List<Path> files) {
         Rates rates = new Rates(Optional.ofNullable(price), Optional.ofNullable(shopRate));
         AtomicInteger done = new AtomicInteger();
-        ProgressBar bar = new ProgressBar("judging");
+        ProgressBar bar = new ProgressBar(spec.commandLine().getOut(), "judging");
         List<Outcome> outcomes = files.parallelStream().map(file -> {
             Outcome outcome = price(file, rates);
             bar.at(done.incrementAndGet(), files.size());

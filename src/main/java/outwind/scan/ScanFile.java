@@ -28,6 +28,9 @@ public final class ScanFile {
     /** A text up to this size (bytes) may have been written by hand, and is for {@link outwind.board.BoardFile}. */
     static final long LARGEST_BY_HAND = 256 * 1024;
 
+    /** What a file beside a scan has behind the scan's own name. */
+    private static final String BESIDE = ".txt";
+
     private ScanFile() { }
 
     /** Whether a file is a scan: any {@code .ply}; {@code .xyz .csv .tsv .txt} if larger than 256 KiB. */
@@ -40,6 +43,16 @@ public final class ScanFile {
             // Whoever opens it will say so.
             return false;
         }
+    }
+
+    /** True if a file is no board but tells of the scan it lies beside. */
+    public static boolean isBeside(Path file) {
+        String name = file.getFileName().toString();
+        if (!name.endsWith(BESIDE)) {
+            return false;
+        }
+        Path scan = file.resolveSibling(name.substring(0, name.length() - BESIDE.length()));
+        return Files.isRegularFile(scan) && isScan(scan);
     }
 
     /**
@@ -87,7 +100,7 @@ public final class ScanFile {
 
     /** The lines of the file beside the scan, if there is one. */
     private static List<HeaderLine> beside(Path scan) throws IOException, BadBoardFile {
-        Path file = scan.resolveSibling(scan.getFileName() + ".txt");
+        Path file = scan.resolveSibling(scan.getFileName() + BESIDE);
         if (!Files.isRegularFile(file)) {
             return List.of();
         }

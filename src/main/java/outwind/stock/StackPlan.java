@@ -212,9 +212,4 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         double cost = cost().doubleValue();
         return cost > 0 ? (cost - least.doubleValue()) / cost : 0;
     }
-
-    /** What is short: rows of the bill, from 0. */
-    public List<Integer> shortItems() {
-        return IntStream.range(0, missing.size()).filter(i -> missing.get(i).isPresent()).boxed().toList();
-    }
 }

@@ -57,6 +57,20 @@ class BlanksCommandTest {
         }
     }
 
+    // The scan is of a board that the sizes of the blanks are made up for: two go side by side.
+    @Test
+    void aScannedBoardIsCutLikeAnyOther() throws IOException {
+        Path bill = Files.writeString(folder.resolve("bill.csv"),
+            "name,length,width,thickness,quantity\nhalf,600,120,33,2\n");
+
+        Run run = blanks("sample-probes/bread-board-scan.ply", "--bill", bill.toString(), "--json");
+
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("bread-board-scan-blanks.json").toFile());
+        assertEquals(2, json.at("/items/0/cut").asInt(), json.toPrettyString());
+    }
+
     @Test
     void withoutABillLengthsAreCutForTheTarget() throws IOException {
         Run run = blanks(RAIL, "--json");

@@ -303,6 +303,24 @@ class CommandLineTest {
     }
 
     @Test
+    void aScanInAStackIsPricedAndWhatLiesBesideItIsNoBoard() throws IOException {
+        Path stack = Files.createDirectory(folder.resolve("in"));
+        Files.copy(Path.of(SAMPLE), stack.resolve("a.csv"));
+        Files.copy(Path.of("sample-probes/bread-board-scan.ply"), stack.resolve("b.ply"));
+        Files.writeString(stack.resolve("b.ply.txt"), "# price: 38 per board\n");
+
+        Run run = stack("--no-chart", "--json", stack.toString());
+
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        JsonNode boards = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/boards");
+        assertEquals(2, boards.size());
+        JsonNode scanned = boards.get(0).at("/file").asText().endsWith("b.ply") ? boards.get(0) : boards.get(1);
+        assertEquals(38, scanned.at("/cost").asDouble(), boards.toPrettyString());
+        assertTrue(scanned.at("/median").asDouble() > 33, boards.toPrettyString());
+    }
+
+    @Test
     void aBillThatTheStackDoesNotYieldIsSaidToBeShort() throws IOException {
         Path bill = write("bill.csv", "name,length,width,thickness,quantity\ntop,1100,190,25,2\nbeam,3000,60,20,1\n");
 

@@ -13,15 +13,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import outwind.board.BadBoardFile;
 import outwind.board.Recording;
 
@@ -45,12 +48,13 @@ class RecordTerminalTest {
     private final StringBuilder screen = new StringBuilder();
     private int seen;
 
-    private void start(String terminal) throws IOException {
+    private void start(String terminal, String... options) throws IOException {
         Map<String, String> environment = new HashMap<>(System.getenv());
         environment.put("TERM", terminal);
-        process = new PtyProcessBuilder(new String[] {Path.of(System.getProperty("java.home"), "bin", "java")
-            .toString(), "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "outwind.cli.Main",
-            "record", file().toString(), "--length", "1180", "--width", "212", "--thickness", "31.5"})
+        Stream<String> command = Stream.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "outwind.cli.Main", "record",
+            file().toString(), "--length", "1180", "--width", "212", "--thickness", "31.5");
+        process = new PtyProcessBuilder(Stream.concat(command, Arrays.stream(options)).toArray(String[]::new))
             .setEnvironment(environment).setInitialColumns(100).setInitialRows(30).start();
         Thread reader = new Thread(this::watch);
         reader.setDaemon(true);
@@ -165,6 +169,18 @@ class RecordTerminalTest {
         assertEquals(saysGoodbye, screen.indexOf("1 touch-off is in ") >= 0, screen.toString());
         assertTrue(Files.readString(file()).endsWith("\n"));
         assertFalse(screen.toString().contains("Exception"), screen.toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"xterm", "dumb"})
+    void toAPersonQuestionsCannotBeAskedQuietly(String terminal) throws IOException,
+            InterruptedException {
+        start(terminal, "--quiet");
+
+        await("--quiet would hide the questions");
+        assertTrue(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS), screen.toString());
+        assertEquals(2, process.exitValue());
+        assertFalse(Files.exists(file()));
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import outwind.board.BadBoardFile;
 import outwind.board.BadValue;
 import outwind.board.BillFile;
@@ -30,6 +31,7 @@ import outwind.scan.ScanFile;
  * {@code JAZZER_FUZZ=1} in the environment, a method run alone makes up new ones, guided by what the code does with
  * them, and keeps those that found something.
  */
+@Tag("any-input")
 class AnyInputTest {
 
     @FuzzTest(maxDuration = "1h", maxExecutions = 2_000_000)
