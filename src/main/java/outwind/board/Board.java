@@ -122,7 +122,7 @@ public record Board(String name, Units units, double length, double width, Optio
         List<String> more = new ArrayList<>(remarks);
         more.add(remark);
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, more);
+            underside, turned, defects, readings, calipers, more, scan);
     }
 
     /**

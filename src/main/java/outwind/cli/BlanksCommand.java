@@ -15,6 +15,7 @@ import outwind.report.BlankReport;
 import outwind.report.Figures;
 import outwind.report.ReportNames;
 import outwind.stock.BlankPlan;
+import outwind.stock.ImpossibleBoard;
 import outwind.stock.LengthsPlan;
 import outwind.stock.Request;
 import picocli.CommandLine.Command;
@@ -65,7 +66,7 @@ final class BlanksCommand implements Callable<Integer> {
             return 0;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
-        } catch (BadInput e) {
+        } catch (BadInput | ImpossibleBoard e) {
             err.println(file + ": " + e.getMessage());
         } catch (IOException e) {
             err.println(FileTrouble.inWords(e));

@@ -216,8 +216,9 @@ final class StackCommand implements Callable<Integer> {
 
     private Outcome price(Path file, Rates rates) {
         try {
-            Board board = options.asAsked(BoardInput.read(file, options.given(), Progress.UNSEEN));
-            return new Outcome(Optional.of(PricedBoard.of(board, machine.request(board, options.seed()),
+            Board bought = BoardInput.read(file, options.given(), Progress.UNSEEN);
+            Board board = options.asAsked(bought);
+            return new Outcome(Optional.of(PricedBoard.of(bought, board, machine.request(board, options.seed()),
                 file.toString(), rates)),
                 Optional.of(board), rates.currencyOf(board), "");
         } catch (BadBoardFile e) {

@@ -19,6 +19,10 @@ import outwind.numeric.Plane;
 public record Cut(Face face, Plane plane, double depth, double meanDepth, List<Pass> passes, double removed,
                   double keepBelow, double thicknessLeft) {
 
+    /** Nothing that holds wood from beside is lower than this (mm): our choice. */
+    private static final double LOWEST_CLAMP = 1;
+
+
     public Cut {
         passes = List.copyOf(passes);
     }
@@ -31,5 +35,10 @@ public record Cut(Face face, Plane plane, double depth, double meanDepth, List<P
     /** Minutes of cutting with air skipped. */
     public double woodMinutes() {
         return passes.stream().mapToDouble(Pass::woodMinutes).sum();
+    }
+
+    /** True if anything can hold the board from beside, clear of the cutter. */
+    public boolean leavesRoomForClamps() {
+        return keepBelow >= LOWEST_CLAMP;
     }
 }

@@ -35,25 +35,35 @@ public record Movement(Warp change, double greatest, double tolerance, int readi
     private static final double DEVIATIONS = 3;
 
     /**
+     * One place of face B.
+     *
+     * @param difference what was read there less what was foretold
+     * @param deviation  standard deviation of the face there, as it was known before (mm)
+     */
+    private record Compared(Reading difference, double deviation) { }
+
+    /**
      * @param shape  the board as it was before
      * @param cuts   the cut that was made on face A
      * @param before the board as it was measured before
-     * @param after  face B touched off as the face, with the board lying on its new face A
+     * @param after  face B touched off as the face, with the board lying on its new face A, turned along unless it
+     *               says otherwise
      */
     public static Movement between(MeasuredShape shape, CuttingPlan cuts, Board before, Board after) {
-        Turned turned = after.turned().or(before::turned).orElse(Turned.ALONG);
-        List<Reading> differences = after.readingsOf(Face.A).stream().map(reading -> {
+        // How it was turned to touch off face B before the cut says nothing of how it was turned after it.
+        Turned turned = after.turned().orElse(Turned.ALONG);
+        List<Compared> compared = after.readingsOf(Face.A).stream().map(reading -> {
             double x = turned.alongFaceA(reading.x(), before.length());
             double y = turned.acrossFaceA(reading.y(), before.width());
-            return reading.withHeight(reading.z() - (cuts.faceA().plane().at(x, y) - shape.undersideAt(x, y)));
+            return new Compared(reading.withHeight(reading.z()
+                - (cuts.faceA().plane().at(x, y) - shape.undersideAt(x, y))), shape.topDeviationAt(x, y));
         }).toList();
+        List<Reading> differences = compared.stream().map(Compared::difference).toList();
         Board difference = after.withReadings(differences);
         Fits fits = Fits.of(difference);
         double greatest = differences.stream()
             .mapToDouble(reading -> Math.abs(reading.z() - fits.plane().at(reading.x(), reading.y()))).max().orElse(0);
-        double deviation = differences.stream().mapToDouble(reading -> shape.topDeviationAt(
-            turned.alongFaceA(reading.x(), before.length()),
-            turned.acrossFaceA(reading.y(), before.width()))).max().orElse(0);
+        double deviation = compared.stream().mapToDouble(Compared::deviation).max().orElse(0);
         return new Movement(Warp.of(difference, fits), greatest,
             DEVIATIONS * Math.hypot(shape.noise().deviation(), deviation), differences.size());
     }

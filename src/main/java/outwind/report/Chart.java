@@ -3,6 +3,7 @@ package outwind.report;
 import java.util.List;
 import org.knowm.xchart.XYChart;
 import outwind.board.Board;
+import outwind.cutting.Cut;
 import outwind.stock.Judgement;
 
 /**
@@ -148,10 +149,10 @@ public final class Chart {
         plan.explain(key);
         SectionView.explain(key, judgement);
         int bottom = key.draw(left, top, room);
-        double keepBelow = judgement.cuts().faceA().keepBelow();
+        Cut cut = judgement.cuts().faceA();
         // Where no board is left between the cuts there is nothing to clamp.
-        return judgement.cuts().thickness() <= 0 || keepBelow <= 0 ? bottom
-            : paper.paragraph("While face A is cut, keep clamps and shims below " + figures.atMost(keepBelow)
+        return judgement.cuts().thickness() <= 0 || !cut.leavesRoomForClamps() ? bottom
+            : paper.paragraph("While face A is cut, keep clamps and shims below " + figures.atMost(cut.keepBelow())
                 + " above the bed.", Type.STRONG, left, bottom + 12, room, 3);
     }
 }

@@ -41,8 +41,8 @@ final class CuttingNotes {
         boolean isWide = room >= boxWidth(a) + 2 * GAP + least;
         int y = (isWide ? besideEachOther(a, left, top, room) : oneBelowTheOther(a, left, top, room)) + GAP;
         String faceB = b.passes().isEmpty() ? NOTHING : figures.small(b.depth()) + " deep, " + work(b);
-        y = paper.paragraph("Then turn it over on to face A. Face B: " + faceB + "; keep below "
-            + figures.atMost(b.keepBelow()) + ".", Type.TEXT, left, y, room, 4) + GAP;
+        String beside = b.leavesRoomForClamps() ? "keep below " + figures.atMost(b.keepBelow()) : "no clamp beside it";
+        y = paper.paragraph("Then turn it over on to face A. Face B: " + faceB + "; " + beside + ".", Type.TEXT, left, y, room, 4) + GAP;
         return paper.paragraph("Finished: " + figures.length(judgement.cuts().thickness()) + " thick", Type.NAME, left,
             y, room, 2);
     }
@@ -56,7 +56,7 @@ final class CuttingNotes {
     }
 
     private int besideEachOther(Cut cut, int left, int top, int room) {
-        if (cut.keepBelow() <= 0) {
+        if (!cut.leavesRoomForClamps()) {
             return depth(cut, left, top, room);
         }
         int beside = left + boxWidth(cut) + 2 * GAP;
@@ -89,7 +89,7 @@ final class CuttingNotes {
     }
 
     private int keepBelow(Cut cut, int left, int top, int room) {
-        if (cut.keepBelow() <= 0) {
+        if (!cut.leavesRoomForClamps()) {
             return top;
         }
         int inside = left + PADDING;

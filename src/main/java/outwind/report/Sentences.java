@@ -9,6 +9,7 @@ import outwind.board.Board;
 import outwind.board.CellHeights;
 import outwind.board.Face;
 import outwind.board.Reading;
+import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
 import outwind.flatten.PlaneName;
 import outwind.flatten.ThicknessRange;
@@ -395,26 +396,36 @@ final class Sentences {
                 ? " Shims that are not at an edge are slid in from the end." : "") + spans;
     }
 
+    /** How the work is held from beside while face A is cut. */
+    String holding() {
+        Cut cut = judgement.cuts().faceA();
+        return cut.leavesRoomForClamps() ? "Hold the work from the sides, below " + figures.atMost(cut.keepBelow())
+            + " above the bed, which is " + figures.small(CuttingPlan.CLEAR) + " clear of the cutter." : clamps(cut);
+    }
+
+    /** How high clamps may stand. */
+    String clamps(Cut cut) {
+        return cut.leavesRoomForClamps() ? "Keep clamps below " + figures.atMost(cut.keepBelow()) + "."
+            : "No clamp may stand beside it, the cutter comes too near to the bed: glue or tape it down.";
+    }
+
     /** What the cutter would meet. */
     List<String> warnings() {
         List<String> warnings = new ArrayList<>();
         double keepBelow = judgement.cuts().faceA().keepBelow();
-        double finished = judgement.cuts().faceB().keepBelow();
         judgement.request().clamp().ifPresent(clamp -> {
-            if (clamp >= keepBelow) {
-                warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face A is cut:"
-                    + " keep them below " + figures.atMost(keepBelow) + ".");
-            }
-            if (clamp >= finished) {
-                warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face B is cut:"
-                    + " keep them below " + figures.atMost(finished) + ".");
+            for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
+                if (clamp >= cut.keepBelow()) {
+                    warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face "
+                        + cut.face().name() + " is cut. " + clamps(cut));
+                }
             }
         });
         double tallest = judgement.setup().shims().stream().mapToDouble(Shim::height).max().orElse(0);
         if (tallest >= keepBelow) {
             warnings.add("WARNING: a shim of " + figures.length(tallest)
                 + " stands in the cutter's way, which must be clear"
-                + " from " + figures.atMost(keepBelow) + " up" + ": do not cut it like this.");
+                + " from " + figures.atMost(keepBelow) + " up: do not cut it like this.");
         }
         return warnings;
     }
@@ -432,7 +443,7 @@ final class Sentences {
             }
             return "THE BOARD HAS MOVED while face A was cut: since then twist " + change(movement.change().twist())
                 + ", bow " + change(movement.change().bow()) + ", cup " + change(movement.change().cup())
-                + ". Face A is no longer flat by as much. Let it rest, then judge it anew from face A; if there is wood"
+                + ", and a place reads otherwise by " + figures.fineLength(movement.greatest()) + ". Face A is no longer flat by as much. Let it rest, then judge it anew from face A; if there is wood"
                 + " to spare, cut face B as below and skim face A again.";
         });
     }

@@ -104,12 +104,13 @@ public final class SetupSheet {
         boolean isShimmed = supports.stream().anyMatch(Support::isShimmed);
         String inside = supports.stream().anyMatch(support -> support.where() == Support.Where.INSIDE)
             ? " Those inside go in from the end." : "";
+        String unshimmed = judgement.setup().held().holds() ? ": it needs no shims." : ".";
         if (judgement.lifts()) {
             return isShimmed ? "LEVELLED: slide each shim in until the board stands on all of them." + inside
-                : "LEVELLED: it needs no shims.";
+                : "LEVELLED" + unshimmed;
         }
         return isShimmed ? "AS IT LIES: slide each shim in until it just touches; lift nothing." + inside
-            : "AS IT LIES: it needs no shims.";
+            : "AS IT LIES" + unshimmed;
     }
 
     /** Along the lower edge; where they begin (px). */

@@ -10,7 +10,6 @@ import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.Cut;
 import outwind.cutting.Cutter;
-import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBCheck;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.ReferencePlane;
@@ -85,8 +84,13 @@ public final class TextReport {
         page.paragraph(sentences.faceDown());
         page.gap();
         int step = 1;
+        boolean isHeld = judgement.setup().held().holds();
         if (makeable().isEmpty()) {
-            page.item(step++ + ".", "Lay the board on the bed with face A up. It needs no shims.");
+            page.item(step++ + ".", "Lay the board on the bed with face A up." + (isHeld
+                ? " It needs no shims." : ""));
+            if (!isHeld) {
+                page.item("  ", sentences.held());
+            }
         } else {
             page.item(step++ + ".", judgement.lifts()
                 ? "Lay the board on the bed with face A up and level it with these shims, slid in from the edges:"
@@ -97,17 +101,15 @@ public final class TextReport {
             sentences.unsureShims().ifPresent(words -> page.item("  ", words));
             page.item("  ", sentences.held());
         }
-        page.item(step++ + ".", "Press on each corner. It must not move. Hold the work from the sides, below "
-            + figures.atMost(judgement.cuts().faceA().keepBelow()) + " above the bed, which is "
-            + figures.small(CuttingPlan.CLEAR) + " clear of the cutter. If it moves, shim it where it gives.");
+        page.item(step++ + ".", "Press on each corner. It must not move. " + sentences.holding() + " If it moves, shim it where it gives.");
         for (String warning : sentences.warnings()) {
             page.item("  ", warning);
         }
         page.item(step++ + ".", cut(judgement.cuts().faceA(), "Touch off the cutter on the highest spot of face A"
             + highestSpot() + "."));
         page.item(step++ + ".", "Mark the near edge, and turn the board over along its length on to its new flat face:"
-            + " the marked edge is now the far one. It needs no shims. Keep clamps below "
-            + figures.atMost(judgement.cuts().faceB().keepBelow()) + ". Touch off face B at these places; above the bed"
+            + " the marked edge is now the far one. It needs no shims. "
+            + sentences.clamps(judgement.cuts().faceB()) + " Touch off face B at these places; above the bed"
             + " it should read:");
         checkTable();
         page.item("  ", "If a place reads otherwise by more than it may, the board has moved or a shim slipped:"
@@ -302,7 +304,7 @@ public final class TextReport {
         for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
             rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
                 Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()),
-                figures.number(figures.roundedDown(cut.keepBelow())),
+                cut.leavesRoomForClamps() ? figures.number(figures.roundedDown(cut.keepBelow())) : "none",
                 figures.number(cut.thicknessLeft())));
         }
         page.line("Cuts (lengths in " + figures.unitInFull() + ", wood in " + figures.volumeUnit() + ")");

@@ -4,8 +4,7 @@ import java.util.List;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.board.Defect;
-import outwind.surface.Bed;
-import outwind.surface.MeasuredShape;
+import outwind.surface.Faces;
 import outwind.surface.Region;
 
 /**
@@ -29,13 +28,16 @@ record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, Region u
      * @param sure     0.5 to 1
      * @param enough   chance above which more makes no difference, {@code sure} to 1
      * @throws IllegalArgumentException if {@code sure} is out of range or the end trim leaves no board
+     * @throws ImpossibleBoard          if no board can have given such readings
      */
     static BlankPlaces of(Board measured, CuttingBill bill, Saw saw, double sure, double enough, double skim,
             long seed) {
         BlankPlan.requireSure(sure);
-        Board board = Bed.measuredFrom(measured);
+        Faces faces = Faces.of(measured);
+        Forecast.requireWood(faces);
+        Board board = faces.board();
         Region usable = BlankPlan.usable(board, saw);
-        BlankThickness wood = BlankThickness.of(MeasuredShape.of(board), usable, skim, seed);
+        BlankThickness wood = BlankThickness.of(faces.shape(), usable, skim, seed);
         List<Piece> pieces = Piece.of(bill);
         Stops along = Stops.of(usable.x1(), usable.x2(), saw, pieces.stream().map(Piece::along).distinct().toList(),
             board.defects().stream().map(Defect::x1).toList(), board.defects().stream().map(Defect::x2).toList());

@@ -1,14 +1,17 @@
 package outwind.stock;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
+import outwind.board.CellHeights;
 import outwind.board.Defect;
-import outwind.board.Face;
+import outwind.board.PointCloud;
 import outwind.board.Reading;
+import outwind.board.ScannedFace;
 import outwind.board.Underside;
 import outwind.setup.Moisture;
 import outwind.setup.Shrinkage;
@@ -32,8 +35,8 @@ public final class Drying {
         Shrinkage shrinkage = Shrinkage.of(board.species());
         double factor = shrinkage.factor(moisture);
         double width = board.width() * factor;
-        // Over a bed that was touched, heights on face A are thicknesses.
-        double rise = board.underside() == Underside.FLAT && !board.readingsOf(Face.BED).isEmpty() ? factor : 1;
+        // Over a bed that was touched or scanned, heights on face A are thicknesses.
+        double rise = board.underside() == Underside.FLAT && board.isToldFromBed() ? factor : 1;
         List<Reading> readings = board.readings().stream().map(r -> new Reading(r.x(),
             across(r.y(), board, factor), r.z() * rise, r.face(), r.note(), r.line())).toList();
         List<CaliperReading> calipers = board.calipers().stream().map(c -> new CaliperReading(c.x(),
@@ -46,7 +49,8 @@ public final class Drying {
             ? OptionalDouble.of(board.thickness().getAsDouble() * factor) : OptionalDouble.empty();
         return new Board(board.name(), board.units(), board.length(), width, thickness, board.species(),
             board.repeatability(), board.price(), board.target(), board.skim(), board.trim(), board.underside(),
-            board.turned(), defects, readings, calipers, remarks);
+            board.turned(), defects, readings, calipers, remarks,
+            board.scan().map(scan -> dried(scan, width, factor, rise)));
     }
 
     /** What was done to many boards, as a sentence. */
@@ -54,6 +58,18 @@ public final class Drying {
         return "Reckoned at " + plain(moisture.to()) + " % moisture, read at " + plain(moisture.from())
             + " %: thickness and width of each board are changed by its own wood's figures. Boards may warp anew: touch"
             + " them off again then.";
+    }
+
+    private static ScannedFace dried(ScannedFace scan, double width, double factor, double rise) {
+        PointCloud points = scan.points();
+        CellHeights cells = scan.cells();
+        return new ScannedFace(new PointCloud(points.x(), times(points.y(), factor), times(points.z(), rise)),
+            new CellHeights(cells.length(), width, cells.columns(), cells.rows(), times(cells.height(), rise),
+                cells.scatter(), cells.count(), cells.noise()), scan.aboveBed());
+    }
+
+    private static double[] times(double[] values, double factor) {
+        return Arrays.stream(values).map(value -> value * factor).toArray();
     }
 
     /** A place across the board; the far edge stays the far edge whatever rounding does. */

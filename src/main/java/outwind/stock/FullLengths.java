@@ -8,9 +8,8 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import outwind.board.Board;
 import outwind.board.Defect;
-import outwind.surface.Bed;
 import outwind.surface.BoardShape;
-import outwind.surface.MeasuredShape;
+import outwind.surface.Faces;
 import outwind.surface.Region;
 
 /**
@@ -63,10 +62,12 @@ public final class FullLengths {
      *
      * @param measured as read; its defects are cut around, its trim across is cut away
      * @param sure     chance of the thickness from which on a length counts, 0 to 1
+     * @throws ImpossibleBoard if no board can have given such readings
      */
     public static FullLengths of(Board measured, double thickness, Saw saw, double sure, double skim, long seed) {
-        Board board = Bed.measuredFrom(measured);
-        return of(board, MeasuredShape.of(board), thickness, saw, sure, skim, seed);
+        Faces faces = Faces.of(measured);
+        Forecast.requireWood(faces);
+        return of(faces.board(), faces.shape(), thickness, saw, sure, skim, seed);
     }
 
     static FullLengths of(Board board, BoardShape shape, double thickness, Saw saw, double sure, double skim,
@@ -170,7 +171,7 @@ public final class FullLengths {
     public Optional<List<Blank>> fewest() {
         List<List<Blank>> all = new ArrayList<>();
         for (int count = 1; count <= MOST; count++) {
-            equal(count).ifPresent(all::add);
+            (count == 1 ? longest().map(List::of) : equal(count)).ifPresent(all::add);
             if (!all.isEmpty() && total(all.get(all.size() - 1)) > (1 - WORTH_A_CUT) * (usable.x2() - usable.x1())) {
                 break;
             }

@@ -22,7 +22,7 @@ import outwind.surface.SampledBoard;
  * @param median         finished thickness to expect (mm)
  * @param high           finished thickness that one board in twenty like it passes (mm)
  * @param feet           what it counts as, rough
- * @param roughVolume    mm³
+ * @param roughVolume    as it is bought (mm³)
  * @param finishedVolume wood left when both faces are cut (mm³)
  * @param finishedArea   of the part that must clean up (mm²)
  * @param minutes        of cutting, both faces
@@ -32,21 +32,28 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
                           double low, double median, double high, BoardFeet feet, double roughVolume,
                           double finishedVolume, double finishedArea, double minutes, Optional<BigDecimal> cost) {
 
-    /** Foretells and prices a board; what was drawn and sampled for it is let go. */
-    public static PricedBoard of(Board measured, Request request, String file, Rates rates) {
-        Forecast forecast = Forecast.of(Faces.of(measured), request);
+    /**
+     * Foretells and prices a board; what was drawn and sampled for it is let go.
+     *
+     * @param bought as it was measured, which is what is paid for
+     * @param used   as it will be used: the same, or dried since
+     */
+    public static PricedBoard of(Board bought, Board used, Request request, String file, Rates rates) {
+        Forecast forecast = Forecast.of(Faces.of(used), request);
         Board board = forecast.faces().board();
         SampledBoard whole = forecast.faces().whole();
-        double rough = whole.integral(i -> whole.top()[i] - whole.underside()[i]);
-        double thickness = rough / (board.length() * board.width());
-        BoardFeet feet = new BoardFeet(board.length(), board.width(), board.thickness().orElse(thickness));
+        // Wood shrinks alike in thickness and width, and hardly in length.
+        double shrunk = board.width() / bought.width();
+        double rough = whole.integral(i -> whole.top()[i] - whole.underside()[i]) / (shrunk * shrunk);
+        BoardFeet feet = new BoardFeet(bought.length(), bought.width(),
+            bought.thickness().orElse(rough / (bought.length() * bought.width())));
         double area = (board.length() - 2 * board.trim().along()) * (board.width() - 2 * board.trim().across());
         CuttingPlan cuts = forecast.cuts();
         double minutes = cuts.faceA().minutes() + cuts.faceB().minutes();
         ThicknessRange range = forecast.outlook().levelled();
         return new PricedBoard(board.name(), file, forecast.verdict(), forecast.chance(), board.target(), range.low(),
             range.median(), range.high(), feet, rough, Math.max(0, cuts.finished()), area, minutes,
-            rates.costOf(board, feet, rough, minutes));
+            rates.costOf(bought, feet, rough, minutes));
     }
 
     /** Chance that it comes out as wanted; without a target, that it can be flattened at all. */
@@ -54,7 +61,7 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
         return chance.orElse(median > 0 ? 1 : 0);
     }
 
-    /** Share of the rough wood that ends as shavings, 0 to 1. */
+    /** Share of the wood bought that ends as shavings or dries away, 0 to 1. */
     public double waste() {
         return 1 - finishedVolume / roughVolume;
     }

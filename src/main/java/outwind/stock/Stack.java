@@ -65,7 +65,10 @@ public record Stack(List<PricedBoard> boards, String currency) {
      * @return the number; empty if even the whole stack is not sure enough
      */
     public OptionalInt enoughFor(double wanted) {
-        int steps = (int) Math.min(Integer.MAX_VALUE - 8, Math.ceil(wanted / STEP - 1e-9));
+        if (boards.stream().mapToDouble(PricedBoard::finishedArea).sum() < wanted) {
+            return OptionalInt.empty();
+        }
+        int steps = (int) Math.ceil(wanted / STEP - 1e-9);
         // Chance of each area so far, in steps; whatever is enough is counted together.
         double[] chances = new double[steps + 1];
         chances[0] = 1;

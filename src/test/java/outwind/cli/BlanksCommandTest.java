@@ -57,6 +57,43 @@ class BlanksCommandTest {
         }
     }
 
+    // Worked by hand: face A level at 0 and the bed at −30, so the board is 30 mm thick: 28 mm come out of it, 40 never.
+    @Test
+    void heightsToldFromATouchedBedAreReckonedFromItOnce() throws IOException {
+        Path board = Files.writeString(folder.resolve("board.csv"), overBed(-30));
+        Path bill = Files.writeString(folder.resolve("bill.csv"),
+            "name,length,width,thickness,quantity\nthin,300,60,28,1\nthick,300,60,40,1\n");
+
+        Run run = blanks(board.toString(), "--bill", bill.toString(), "--json");
+
+        assertEquals(0, run.code(), run.err());
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("board-blanks.json").toFile());
+        assertEquals(1, json.at("/items/0/cut").asInt(), json.toPrettyString());
+        assertEquals(0, json.at("/items/1/cut").asInt(), json.toPrettyString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aBoardThatCannotBeIsNotCut(boolean toBill) throws IOException {
+        Path board = Files.writeString(folder.resolve("board.csv"), overBed(5));
+
+        Run run = toBill ? blanks(board.toString(), "--bill", BILL) : blanks(board.toString(), "--target", "20mm");
+
+        assertEquals(1, run.code());
+        assertTrue(run.err().startsWith(board + ": somewhere face A would lie below the underside"), run.err());
+    }
+
+    /** A level face A of 900 x 150 mm, and the bed it lies on with a flat underside. */
+    private static String overBed(double bed) {
+        StringBuilder text = new StringBuilder("# length: 900\n# width: 150\n# thickness: 31\n# underside: flat\nx,y,z,face\n");
+        for (int i = 0; i <= 4; i++) {
+            for (int j = 0; j <= 2; j++) {
+                text.append(225 * i).append(',').append(75 * j).append(",0,A\n");
+            }
+        }
+        return text + "-20,0," + bed + ",bed\n-20,150," + bed + ",bed\n920,75," + bed + ",bed\n";
+    }
+
     // The scan is of a board that the sizes of the blanks are made up for: two go side by side.
     @Test
     void aScannedBoardIsCutLikeAnyOther() throws IOException {

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
+import outwind.board.Turned;
 import outwind.flatten.Slab;
 import outwind.numeric.Plane;
 import outwind.setup.Setup;
@@ -55,6 +57,24 @@ class MovementTest {
 
         assertFalse(movement.isReal());
         assertEquals(0, movement.greatest(), 1e-9);
+    }
+
+    // Once the way it had been turned before the cut was taken for the way after it: a board that is not alike end for
+    // end "had moved".
+    @Test
+    void howItWasTurnedBeforeTheCutDoesNotMatterAfterIt() {
+        DoubleBinaryOperator uneven = (x, y) -> 12 * Math.pow(x / 900, 3);
+        Board read = SHAPE.read(9, 3, uneven);
+        Board before = read.withFaceB(List.of(), Turned.END_OVER_END);
+        MeasuredShape measured = MeasuredShape.of(read);
+        SampledBoard whole = measured.at(Places.fine(read, Region.whole(read)));
+        Plane level = new Plane(0, 0, 0);
+        CuttingPlan cuts = CuttingPlan.of(read, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), whole, whole,
+            Double.POSITIVE_INFINITY, Cutter.LIGHT);
+        Board after = SHAPE.read(9, 3, (x, y) -> 30 - uneven.applyAsDouble(x, 180 - y));
+
+        assertFalse(Movement.between(measured, cuts, before, after).isReal());
+        assertTrue(Movement.between(measured, cuts, before, after.withFaceB(List.of(), Turned.END_OVER_END)).isReal());
     }
 
     @Test

@@ -9,9 +9,12 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
+import outwind.board.CellHeights;
 import outwind.board.Defect;
 import outwind.board.Face;
+import outwind.board.PointCloud;
 import outwind.board.Reading;
+import outwind.board.ScannedFace;
 import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
@@ -62,6 +65,30 @@ class DryingTest {
             at(0, 200, 1, Face.BED))), DRYING);
 
         assertEquals(30 * FACTOR, dried.readings().get(0).z() - dried.readings().get(2).z(), 1e-12);
+    }
+
+    // A scan of two columns and one row above its bed: places across and heights shrink with the wood.
+    @Test
+    void aScanDriesWithItsBoard() {
+        ScannedFace scan = new ScannedFace(new PointCloud(new double[] {5, 800}, new double[] {10, 170},
+            new double[] {30, 31}), new CellHeights(900, 180, 2, 1, new double[] {30, 31}, new double[] {0.1, 0.1},
+            new int[] {1, 1}, OptionalDouble.empty()), true);
+        Board read = board(Underside.FLAT, List.of(at(225, 90, 30, Face.A), at(675, 90, 31, Face.A)));
+        Board scanned = new Board(read.name(), read.units(), read.length(), read.width(), read.thickness(),
+            read.species(), read.repeatability(), read.price(), read.target(), read.skim(), read.trim(),
+            read.underside(), read.turned(), read.defects(), read.readings(), read.calipers(), read.remarks(),
+            Optional.of(scan));
+
+        Board dried = Drying.of(scanned, DRYING);
+
+        PointCloud points = dried.scan().orElseThrow().points();
+        assertEquals(170 * FACTOR, points.y()[1], 1e-12);
+        assertEquals(31 * FACTOR, points.z()[1], 1e-12);
+        assertEquals(800, points.x()[1]);
+        CellHeights cells = dried.scan().orElseThrow().cells();
+        assertEquals(180 * FACTOR, cells.width(), 1e-12);
+        assertEquals(30 * FACTOR, cells.height()[0], 1e-12);
+        assertEquals(30 * FACTOR, dried.readings().get(0).z(), 1e-12);
     }
 
     // White oak radially 0.00180 for each percent (Wood Handbook, table 13-5).
