@@ -17,7 +17,10 @@ public record Reading(double x, double y, double z, Face face, String note, int 
     public Reading {
         Quantity.X.require(x);
         Quantity.Y.require(y);
-        Quantity.Z.require(z);
+        // What a person types is held to what a hand can touch; a height may also be reckoned from another zero.
+        if (!Double.isFinite(z)) {
+            throw new IllegalArgumentException("height must be finite, got " + z);
+        }
         Objects.requireNonNull(face, "face");
         Objects.requireNonNull(note, "note");
     }

@@ -3,6 +3,7 @@ package outwind.flatten;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import outwind.numeric.Plane;
 import outwind.numeric.WidestGap;
 import outwind.surface.Fits;
@@ -15,11 +16,12 @@ import outwind.surface.Term;
  *
  * @param all    in the order of {@link PlaneName}
  * @param chosen as it lies where that is good enough, or where lifting gains too little; else the thickest slab
+ * @param freer  the thickest slab if the board might be lifted as far as one likes; empty where that gains too little
  */
-public record Planes(List<ReferencePlane> all, ReferencePlane chosen) {
+public record Planes(List<ReferencePlane> all, ReferencePlane chosen, Optional<ReferencePlane> freer) {
 
-    /** Lifting that gains less than this is not asked for: shims are not made finer (mm). */
-    private static final double WORTH_LIFTING = 0.1;
+    /** Lifting that gains less than this is not worth the shims (mm): half of what a roughing pass takes. */
+    public static final double WORTH_LIFTING = 0.25;
 
     public Planes {
         all = List.copyOf(all);
@@ -44,14 +46,19 @@ public record Planes(List<ReferencePlane> all, ReferencePlane chosen) {
         slopes.put(PlaneName.MINIMUM_ZONE, WidestGap.minimumZone(kept.x(), kept.y(), kept.top()).middle());
         slopes.put(PlaneName.LEAST_WOOD, WidestGap.highestPlaneUnder(kept.x(), kept.y(), kept.top(),
             (region.x1() + region.x2()) / 2, (region.y1() + region.y2()) / 2).plane());
-        slopes.put(PlaneName.THICKEST_SLAB, limit.applyTo(WidestGap.over(kept.x(), kept.y(), kept.x(), kept.y()))
-            .between(kept.top(), kept.underside()).upper());
+        WidestGap free = WidestGap.over(kept.x(), kept.y(), kept.x(), kept.y());
+        Plane within = limit.applyTo(free).between(kept.top(), kept.underside()).upper();
+        slopes.put(PlaneName.THICKEST_SLAB, within);
         List<ReferencePlane> all = slopes.entrySet().stream()
             .map(entry -> ReferencePlane.of(entry.getKey(), entry.getValue(), whole, kept, skim)).toList();
         ReferencePlane asItLies = named(all, PlaneName.AS_IT_LIES);
         ReferencePlane best = thicker(named(all, PlaneName.THICKEST_SLAB), asItLies);
         boolean littleToGain = !liftingDecides && best.thickness() - asItLies.thickness() < WORTH_LIFTING;
-        return new Planes(all, liesWell || littleToGain ? asItLies : best);
+        Optional<ReferencePlane> freer = limit.isReachedBy(within)
+            ? Optional.of(ReferencePlane.of(PlaneName.THICKEST_SLAB,
+                free.between(kept.top(), kept.underside()).upper(), whole, kept, skim))
+            .filter(slab -> slab.thickness() - best.thickness() >= WORTH_LIFTING) : Optional.empty();
+        return new Planes(all, liesWell || littleToGain ? asItLies : best, freer);
     }
 
     private static ReferencePlane named(List<ReferencePlane> all, PlaneName name) {

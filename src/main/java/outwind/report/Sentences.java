@@ -12,6 +12,8 @@ import outwind.board.Reading;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
 import outwind.flatten.PlaneName;
+import outwind.flatten.Planes;
+import outwind.flatten.ReferencePlane;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.setup.BedContact;
@@ -23,6 +25,7 @@ import outwind.setup.Supports;
 import outwind.stock.Doubt;
 import outwind.stock.Judgement;
 import outwind.stock.Rescue;
+import outwind.stock.Saw;
 import outwind.surface.Term;
 import outwind.surface.TouchOffNoise;
 import outwind.surface.TrendFit;
@@ -104,11 +107,27 @@ final class Sentences {
         if (judgement.lifts()) {
             return most + ", levelled with shims. " + lying + "." + chance(judgement.outlook().levelled());
         }
-        if (figures.number(median()).equals(figures.number(asItLies.median()))) {
-            return most + ", cut as it lies; no lifting would gain anything." + chance(asItLies);
+        if (figures.precise(median()).equals(figures.precise(asItLies.median()))) {
+            return "The most that comes out of it is " + range(asItLies) + ", cut as it lies; no lifting "
+                + (freer().isPresent() ? "by up to " + figures.small(judgement.limit().most()) + " " : "")
+                + "would gain anything." + chance(asItLies);
         }
-        return most + ", if it were levelled. " + lying + (judgement.verdict() == Verdict.YES
-            ? ", which will do." : ", too little less to be worth lifting.") + chance(asItLies);
+        boolean littleLess = median() - asItLies.median() < Planes.WORTH_LIFTING;
+        return most + ", if it were levelled. " + lying + (judgement.verdict() == Verdict.YES ? ", which will do."
+            : littleLess ? ", too little less to be worth lifting."
+            : "; the touch-offs do not tell which way to lift it.") + chance(asItLies);
+    }
+
+    /** What comes out if it is lifted further than the limit; empty if that gains nothing, or the board is to lie. */
+    private Optional<ReferencePlane> freer() {
+        return judgement.planes().freer().filter(slab -> judgement.limit().most() > 0);
+    }
+
+    /** What the limit to lifting costs. */
+    private Optional<String> limited() {
+        return freer().map(slab -> "It is lifted no further than " + figures.small(judgement.limit().most())
+            + ". Lifted by " + figures.small(judgement.limit().liftFor(slab.slab().faceA()))
+            + " it would most likely give " + figures.precise(slab.thickness()) + "; --most-lift allows for that.");
     }
 
     private String range(ThicknessRange range) {
@@ -130,17 +149,24 @@ final class Sentences {
         if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL || !judgement.doubts().isEmpty()) {
             return Optional.empty();
         }
-        double safe = judgement.outlook().levelled().low();
-        String thinner = "Settle for " + figures.atMost(safe) + ", which it makes nineteen times in twenty, or";
-        Optional<Rescue> rescue = judgement.rescue();
-        if (rescue.isEmpty()) {
-            return Optional.of(safe > 0 ? thinner + " find thicker wood: no crosscutting makes it."
-                : "No crosscutting makes it: find thicker wood.");
+        double target = judgement.board().target().getAsDouble();
+        double safe = (judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asItLies()).low();
+        // The whole board in one length is no crosscut: it only shows what lifting it further would do.
+        Optional<Rescue> rescue = judgement.rescue()
+            .filter(found -> found.count() > 1 || found.length() < judgement.board().length() - Saw.USUAL_KERF);
+        List<String> ways = new ArrayList<>();
+        if (safe > 0) {
+            ways.add("settle for " + figures.atMost(safe) + ", which it makes nineteen times in twenty");
         }
-        return Optional.of((safe > 0 ? thinner : "What saves it is to") + " crosscut it first: "
-            + crosscut(rescue.get()) + " at " + figures.length(judgement.board().target().getAsDouble())
-            + ", the least sure with a chance of " + Figures.chance(rescue.get().chance())
-            + ". The command blanks lays out a cutting bill.");
+        freer().filter(slab -> slab.thickness() >= target).ifPresent(slab -> ways.add("lift it by "
+            + figures.small(judgement.limit().liftFor(slab.slab().faceA())) + " instead of by no more than "
+            + figures.small(judgement.limit().most()) + " (--most-lift), which most likely gives "
+            + figures.precise(slab.thickness())));
+        ways.add(rescue.map(found -> "crosscut it first: " + crosscut(found) + " at " + figures.length(target)
+            + ", the least sure with a chance of " + Figures.chance(found.chance())
+            + ". The command blanks lays out a cutting bill.").orElse("find thicker wood: no crosscutting makes it."));
+        String all = String.join(", or ", ways);
+        return Optional.of(Character.toUpperCase(all.charAt(0)) + all.substring(1));
     }
 
     private String crosscut(Rescue rescue) {
@@ -319,19 +345,16 @@ final class Sentences {
         int other = passes(judgement.otherCuts());
         String saves = figures.length(Math.max(0, gain)) + " of thickness and "
             + Figures.count(Math.max(0, judgement.lifts() ? other - chosen : chosen - other), "pass", "passes");
-        String limited = judgement.limit().isReachedBy(judgement.planes().best().slab().faceA())
-            && judgement.limit().most() > 0
-            ? " It is lifted no further than " + figures.small(judgement.limit().most()) + "; freely lifted it might"
-                + " give more." : "";
+        String limited = limited().map(words -> " " + words).orElse("");
+        boolean makesIt = judgement.verdict() == Verdict.YES || judgement.verdict() == Verdict.DOUBTFUL;
         if (judgement.lifts()) {
-            return shortfall() + (judgement.board().target().isPresent()
-                ? "Level it: as it lies it does not surely make it, and"
-                : "Level it:") + " lifting saves " + saves + "." + limited;
+            return shortfall() + (makesIt ? "Level it: as it lies it does not surely make it, and" : "Level it:")
+                + " lifting saves " + saves + "." + limited;
         }
         String gains = figures.number(gain).equals(figures.number(0)) ? "lifting saves nothing."
             : "lifting would save no more than " + saves + ".";
         return shortfall() + (judgement.verdict() == Verdict.YES
-            ? "Cut it as it lies: that makes the target, and " + gains : "Cut it as it lies: " + gains);
+            ? "Cut it as it lies: that makes the target, and " + gains : "Cut it as it lies: " + gains + limited);
     }
 
     /** Where the plan stops short of what was asked for, by how much. */
@@ -341,7 +364,7 @@ final class Sentences {
         if (target.isEmpty() || judgement.request().stopAt().isPresent() || reached > target.getAsDouble() - 1e-6) {
             return "";
         }
-        return "This plan stops at " + figures.length(reached) + ", short of the "
+        return "This plan stops at " + figures.atMost(reached) + ", short of the "
             + figures.length(target.getAsDouble()) + " asked for. ";
     }
 

@@ -170,8 +170,8 @@ public final class TextReport {
             cut.woodMinutes()) + " if you skip the air.";
         return before + " Go down " + figures.small(cut.depth()) + " in all: " + passes + last + "." + minutes + " "
             + (cut.face() == Face.A
-                ? "That leaves " + figures.length(cut.thicknessLeft()) + " at the thickest place."
-                : "That leaves " + figures.length(cut.thicknessLeft()) + " all over.");
+                ? "That leaves " + figures.atMost(cut.thicknessLeft()) + " at the thickest place."
+                : "That leaves " + figures.atMost(cut.thicknessLeft()) + " all over.");
     }
 
     private String edge(double y) {
@@ -305,7 +305,7 @@ public final class TextReport {
             rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
                 Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()),
                 cut.leavesRoomForClamps() ? figures.number(figures.roundedDown(cut.keepBelow())) : "none",
-                figures.number(cut.thicknessLeft())));
+                figures.number(figures.roundedDown(cut.thicknessLeft()))));
         }
         page.line("Cuts (lengths in " + figures.unitInFull() + ", wood in " + figures.volumeUnit() + ")");
         Cutter cutter = judgement.request().cutter();

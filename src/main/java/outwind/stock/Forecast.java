@@ -102,12 +102,14 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
     }
 
     /**
-     * The thickness to cut to: what is wanted if the most likely board bears it, else what is to be expected over all
-     * possible boards, which is less than the most likely one promises: that is smoother than any real one.
+     * The thickness to cut to: what is wanted if the most likely board bears it, else what it makes nineteen times in
+     * twenty. Where nothing is wanted, what is to be expected over all possible boards, which is less than the most
+     * likely one promises: that is smoother than any real one.
      */
     private double reachable(Slab slab, ThicknessRange range) {
         OptionalDouble wanted = request.stopAt().isPresent() ? request.stopAt() : faces.board().target();
         boolean borne = wanted.isPresent() && wanted.getAsDouble() <= slab.thickness();
-        return borne ? wanted.getAsDouble() : Math.min(slab.thickness(), range.median());
+        return borne ? wanted.getAsDouble()
+            : Math.min(slab.thickness(), wanted.isPresent() && range.low() > 0 ? range.low() : range.median());
     }
 }

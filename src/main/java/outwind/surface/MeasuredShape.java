@@ -176,7 +176,7 @@ public final class MeasuredShape implements BoardShape {
         double[] undersides = new double[n];
         for (int i = 0; i < n; i++) {
             tops[i] = topAt(places.x()[i], places.y()[i]);
-            undersides[i] = underside.at(places.x()[i], places.y()[i], tops[i]);
+            undersides[i] = undersideAt(places.x()[i], places.y()[i]);
         }
         return new SampledBoard(places, tops, undersides);
     }

@@ -1,12 +1,17 @@
 package outwind.surface;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.apache.commons.math3.distribution.FDistribution;
 import outwind.board.Board;
 import outwind.board.Face;
+import outwind.board.Place;
 import outwind.board.Reading;
 
 /**
@@ -17,7 +22,11 @@ import outwind.board.Reading;
  *   touch-off: repeatability where it is given; else what points touched more than once scatter by, pooled with the
  *   usual one:  (ν₀·s₀² + Σ(z − mean of its point)²) / (ν₀ + Σ(touches − 1))
  * </pre>
- * The step is the coarsest that every height was written to, such as 1/64 in; rounding to it is evenly spread.
+ * A place whose heights scatter so much that chance would show it in one board of a hundred holds a slip, not noise: it
+ * is left out of the sum, the worst first, each tested by F against the usual touch-off and the other places. The slip
+ * itself is told by {@link SuspectReading}.
+ *
+ * <p>The step is the coarsest that every height was written to, such as 1/64 in; rounding to it is evenly spread.
  * The usual touch-off counts as a handful of repeats, so that one lucky pair does not make a machine perfect.
  *
  * @param deviation standard deviation of one touch-off, texture in it (mm)
@@ -45,6 +54,9 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
 
     /** How many repeats the usual value counts for. */
     private static final int USUAL_COUNTS_FOR = 4;
+
+    /** Chance that a board without a slip is taken to have one. */
+    private static final double SLIP = 0.01;
 
     /** What touching off is usually good for on a rough face, where none was read. */
     static TouchOffNoise usual() {
@@ -85,20 +97,45 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
     private record Repeats(double variance, int count) {
 
         static Repeats among(List<Reading> readings) {
-            Map<List<Double>, double[]> sums = new HashMap<>();
-            for (Reading reading : readings) {
-                double[] sum = sums.computeIfAbsent(List.of(reading.x(), reading.y()), place -> new double[3]);
-                sum[0]++;
-                sum[1] += reading.z();
-                sum[2] += reading.z() * reading.z();
+            List<Repeated> places = new ArrayList<>(readings.stream()
+                .collect(Collectors.groupingBy(r -> new Place(r.x(), r.y()), LinkedHashMap::new, Collectors.toList()))
+                .values().stream().map(Repeated::of).filter(place -> place.count() > 0).toList());
+            for (Optional<Repeated> slip = slip(places); slip.isPresent(); slip = slip(places)) {
+                places.remove(slip.get());
             }
-            double squares = 0;
-            int repeats = 0;
-            for (double[] sum : sums.values()) {
-                squares += Math.max(0, sum[2] - sum[1] * sum[1] / sum[0]);
-                repeats += (int) sum[0] - 1;
-            }
-            return new Repeats((USUAL_COUNTS_FOR * USUAL * USUAL + squares) / (USUAL_COUNTS_FOR + repeats), repeats);
+            return pooled(places);
+        }
+
+        private static Repeats pooled(List<Repeated> places) {
+            double squares = places.stream().mapToDouble(Repeated::squares).sum();
+            int count = places.stream().mapToInt(Repeated::count).sum();
+            return new Repeats((USUAL_COUNTS_FOR * USUAL * USUAL + squares) / (USUAL_COUNTS_FOR + count), count);
+        }
+
+        /** The place that goes least with the usual touch-off and the other places, if it holds a slip. */
+        private static Optional<Repeated> slip(List<Repeated> places) {
+            return places.stream().max(Comparator.comparingDouble(place -> place.squares() / place.count()))
+                .filter(place -> {
+                    Repeats others = pooled(places.stream().filter(other -> other != place).toList());
+                    double chance = 1 - new FDistribution(null, place.count(), USUAL_COUNTS_FOR + others.count)
+                        .cumulativeProbability(place.squares() / place.count() / others.variance);
+                    return chance < SLIP / places.size();
+                });
+        }
+    }
+
+    /**
+     * One place touched more than once.
+     *
+     * @param squares sum of the squares of its heights about their mean (mm²)
+     * @param count   degrees of freedom: touches less one
+     */
+    private record Repeated(double squares, int count) {
+
+        static Repeated of(List<Reading> touches) {
+            double mean = touches.stream().mapToDouble(Reading::z).average().orElseThrow();
+            return new Repeated(touches.stream().mapToDouble(r -> Math.pow(r.z() - mean, 2)).sum(),
+                touches.size() - 1);
         }
     }
 

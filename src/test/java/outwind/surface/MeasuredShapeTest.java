@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
@@ -118,6 +120,58 @@ class MeasuredShapeTest {
         assertEquals(Math.sqrt(0.00912 + 0.0025), noise.deviation(), 1e-12);
         assertEquals(TouchOffNoise.Source.REPEATS, noise.source());
         assertEquals(1, noise.repeats());
+    }
+
+    // Worked by hand: touches 3 and 31 scatter by 392, which F(1, 4) hardly ever reaches over the usual 0.0064. The
+    // other places keep their say: (4·0.0064 + 0.02) / 5 again.
+    @Test
+    void aSlipAtAPlaceTouchedTwiceIsNoNoise() {
+        Board board = SHAPE.read(3, 3, (x, y) -> 0);
+        List<Reading> readings = new ArrayList<>(board.readings());
+        readings.add(new Reading(100, 50, 3, Face.A, "", 20));
+        readings.add(new Reading(100, 50, 31.004, Face.A, "", 21));
+
+        TouchOffNoise alone = TouchOffNoise.of(board, readings);
+        readings.add(new Reading(200, 50, 0.1, Face.A, "", 22));
+        readings.add(new Reading(200, 50, 0.3, Face.A, "", 23));
+        TouchOffNoise pooled = TouchOffNoise.of(board, readings);
+
+        assertEquals(TouchOffNoise.usual(), alone);
+        assertEquals(Math.sqrt(0.00912 + 0.0025), pooled.deviation(), 1e-12);
+        assertEquals(1, pooled.repeats());
+    }
+
+    // A machine that strays by 0.6 mm everywhere has no slip: its places agree in how much they scatter.
+    @Test
+    void aCoarseMachineIsBelieved() {
+        Board board = SHAPE.read(3, 3, (x, y) -> 0);
+        List<Reading> readings = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            double stray = i % 3 == 0 ? 0.9 : i % 3 == 1 ? 0.5 : 0.3;
+            readings.add(board.readings().get(i).withHeight(stray));
+            readings.add(board.readings().get(i).withHeight(-stray));
+        }
+
+        TouchOffNoise noise = TouchOffNoise.of(board, readings);
+
+        assertEquals(9, noise.repeats());
+        assertTrue(noise.deviation() > 0.5, noise.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"31, 3.1", "3.1, 31", "5.1, 3.1", "-3.1, 3.1"})
+    void ofTwoTouchesOfOnePlaceTheOneThatGoesLeastWithTheOthersIsNamed(double first, double second) {
+        Board board = SHAPE.read(5, 3, SHAPE.twist(3.1));
+        List<Reading> readings = new ArrayList<>(board.readings());
+        Reading corner = readings.get(0);
+        assertEquals(3.1, corner.z(), 1e-9);
+        readings.set(0, corner.withHeight(first));
+        readings.add(new Reading(corner.x(), corner.y(), second, Face.A, "", 99));
+
+        List<SuspectReading> suspects = MeasuredShape.of(with(board, readings, OptionalDouble.empty())).suspects(3);
+
+        assertEquals(1, suspects.size(), suspects.toString());
+        assertEquals(first == 3.1 ? second : first, suspects.get(0).reading().z());
     }
 
     @Test

@@ -112,6 +112,9 @@ class ScannedTopTest {
 
         assertEquals(1, shape.topAt(300, 70), 0.05);
         assertEquals(-30, shape.undersideAt(300, 70), 0.05);
+        SampledBoard sampled = shape.at(new Places(new double[] {300}, new double[] {70}, new double[] {1}, 1, 1));
+        assertEquals(1, sampled.top()[0], 0.05);
+        assertEquals(-30, sampled.underside()[0], 0.05);
     }
 
     @Test
