@@ -13,6 +13,9 @@ import java.util.function.ToDoubleFunction;
  */
 final class Assembly {
 
+    /** Share of the length at an end beyond which touch-offs elsewhere hardly tell of it: our choice. */
+    private static final double UNTOUCHED = 0.25;
+
     private final Keys keys;
     private final Given given;
     private final Gauge gauge;
@@ -84,9 +87,15 @@ final class Assembly {
         List<Defect> defects = keys.each(Key.DEFECT, text -> Defect.parse(text, gauge, length, width));
 
         faults.throwIfAny();
+        if (scan.isEmpty()) {
+            remarkOnUntouchedEnds(length.getAsDouble(), readings, remarks);
+        }
+        if (thickest.isPresent() && thickest.getAsDouble() > width.getAsDouble()) {
+            remarks.add("LOOK AGAIN at the sizes: the board is thicker than wide, " + gauge.shown(
+                thickest.getAsDouble()) + " by " + gauge.shown(width.getAsDouble()) + ".");
+        }
         Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
-            thickness,
-            species, repeatability, price, target, skim, trim.orElse(Trim.NONE), underside.orElse(Underside.ALIKE),
+            thickness, species, repeatability, price, target, skim, trim.orElse(Trim.NONE), underside.orElse(Underside.ALIKE),
             turned, defects, readings, calipers, remarks, scan);
         requireTie(board);
         return board;
@@ -135,6 +144,21 @@ final class Assembly {
     void remarkOnUnits(List<String> remarks) {
         if (!keys.has(Key.UNITS) && given.units().isEmpty()) {
             remarks.add("No units are stated: bare numbers are read in " + gauge.units().symbol() + ".");
+        }
+    }
+
+    /** What lies far beyond the touch-offs is their trend carried on, if it is there at all. */
+    private void remarkOnUntouchedEnds(double length, List<Reading> readings, List<String> remarks) {
+        DoubleSummaryStatistics touched = readings.stream().filter(reading -> reading.face() == Face.A)
+            .mapToDouble(Reading::x).summaryStatistics();
+        if (touched.getCount() == 0) {
+            return;
+        }
+        String untouched = length - touched.getMax() > UNTOUCHED * length ? "beyond x " + gauge.shown(touched.getMax())
+            : touched.getMin() > UNTOUCHED * length ? "before x " + gauge.shown(touched.getMin()) : "";
+        if (!untouched.isEmpty()) {
+            remarks.add("LOOK AGAIN at the length: nothing was touched off " + untouched + " of "
+                + gauge.shown(length) + ". What is said of that part only carries the rest on, and may be far off.");
         }
     }
 

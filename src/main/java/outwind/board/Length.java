@@ -1,14 +1,16 @@
 package outwind.board;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A length as people write it: {@code 20mm}, {@code 13/16in}, {@code 1 3/16"}, {@code -5/64}, {@code +0.3}.
+ * A length as people write it: {@code 20mm}, {@code 13/16in}, {@code 1 3/16"}, {@code -5/64}, {@code +0.3}; boards
+ * are sold by {@code 1.9m} and {@code 6ft} too.
  *
- * <p>A unit may follow; where none does, the caller says which is meant. Fractions are read in inches only, since
- * nobody reads a rule in fractions of a mm and a fraction there is most likely a forgotten unit.
+ * <p>A unit may follow; where none does, the caller says which is meant. Fractions are read in inches and feet only,
+ * since nobody reads a rule in fractions of a mm and a fraction there is most likely a forgotten unit.
  */
 public final class Length {
 
@@ -47,7 +49,7 @@ public final class Length {
      */
     public static double parse(String text, Units whenBare, boolean decimalComma) {
         return read(text, whenBare, decimalComma).orElseThrow(() -> new BadValue("a length such as 20mm or 13/16in",
-            text, slip(text, whenBare, decimalComma).orElse("Type a number with mm or in after it.")));
+            text, slip(text, whenBare, decimalComma).orElse("Type a number with mm, cm, m, in or ft after it.")));
     }
 
     /** The length (mm), or nothing if the text is none. */
@@ -58,8 +60,8 @@ public final class Length {
         }
         boolean fraction = written.group("decimal") == null;
         return unit(written, whenBare)
-            .filter(units -> !fraction || units == Units.INCHES)
-            .map(units -> units.toMillimetres(fraction ? fraction(written) : decimal(written)))
+            .filter(unit -> !fraction || unit.inFractions)
+            .map(unit -> unit.millimetres * (fraction ? fraction(written) : decimal(written)))
             .filter(Double::isFinite);
     }
 
@@ -87,8 +89,33 @@ public final class Length {
         return decimalComma ? spaced.replace(',', '.') : spaced;
     }
 
-    private static Optional<Units> unit(Matcher written, Units whenBare) {
-        return written.group("unit") == null ? Optional.of(whenBare) : Units.find(written.group("unit"));
+    /**
+     * What a length is counted in.
+     *
+     * @param inFractions true if people write fractions of it
+     */
+    private record Unit(double millimetres, boolean inFractions) {
+
+        static final Unit CENTIMETRE = new Unit(10, false);
+        static final Unit METRE = new Unit(1000, false);
+        static final Unit FOOT = new Unit(304.8, true);
+
+        static Unit of(Units units) {
+            return new Unit(units.toMillimetres(1), units == Units.INCHES);
+        }
+    }
+
+    private static Optional<Unit> unit(Matcher written, Units whenBare) {
+        String name = written.group("unit");
+        if (name == null) {
+            return Optional.of(Unit.of(whenBare));
+        }
+        return Units.find(name).map(Unit::of).or(() -> switch (name.strip().toLowerCase(Locale.ROOT)) {
+            case "cm" -> Optional.of(Unit.CENTIMETRE);
+            case "m" -> Optional.of(Unit.METRE);
+            case "ft", "foot", "feet", "'", "′" -> Optional.of(Unit.FOOT);
+            default -> Optional.empty();
+        });
     }
 
     private static double decimal(Matcher written) {

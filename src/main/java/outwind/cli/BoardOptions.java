@@ -6,16 +6,10 @@ import outwind.board.Given;
 import outwind.board.Units;
 import outwind.setup.Moisture;
 import outwind.stock.Drying;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** What every command that reads boards may be told about them. */
 final class BoardOptions {
-
-    @Spec(Spec.Target.MIXEE)
-    private CommandSpec spec;
 
     @Option(names = "--target", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Thickness wanted; goes before the file's own.")
@@ -59,14 +53,18 @@ final class BoardOptions {
         return Optional.ofNullable(option).map(LengthOption::text);
     }
 
-    /** The board with the target, skim and moisture that were asked for. */
-    Board asAsked(Board board) {
+    /**
+     * The board with the target, skim and moisture that were asked for.
+     *
+     * @throws BadInput if this board cannot be had so
+     */
+    Board asAsked(Board board) throws BadInput {
         try {
             Board asked = target == null ? board : board.withTarget(target.in(board.units()));
             asked = skim == null ? asked : asked.withSkim(skim.in(board.units()));
             return moisture == null ? asked : Drying.of(asked, moisture);
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage());
+            throw new BadInput(e.getMessage());
         }
     }
 

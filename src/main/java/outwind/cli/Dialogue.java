@@ -41,6 +41,7 @@ final class Dialogue {
 
     private final Asker asker;
     private final PrintWriter out;
+    private final PrintWriter complaints;
     private final RecordingFile file;
     private final String fileName;
     private final RecordingWords words;
@@ -52,29 +53,52 @@ final class Dialogue {
     private OptionalDouble doubted = OptionalDouble.empty();
     private Optional<Prospect> prospect = Optional.empty();
     private List<Reading> saidSuspects = List.of();
+    /** True if rows were taken that nothing was said of yet. */
+    private boolean unlooked;
+    private int refused;
     private boolean saidSettled;
     private boolean saidOver;
 
-    Dialogue(Asker asker, PrintWriter out, RecordingFile file, String fileName, Recording recording) {
+    /** @param complaints where it is said what was not taken */
+    Dialogue(Asker asker, PrintWriter out, PrintWriter complaints, RecordingFile file, String fileName, Recording recording) {
         this.asker = asker;
         this.out = out;
+        this.complaints = complaints;
         this.file = file;
         this.fileName = fileName;
         this.recording = recording;
         this.words = new RecordingWords(new Figures(recording.board().units()));
     }
 
-    /** Runs until the person is done or nothing more is typed. */
-    void run() throws IOException {
+    /**
+     * Runs until the person is done or nothing more is typed.
+     *
+     * @return true if all that was typed was taken; a person has typed again what was not
+     */
+    boolean run() throws IOException {
         file.keep(recording.text());
         out.println(words.beginning(recording, fileName));
         look();
         boolean going = true;
         while (going) {
+            if (unlooked && !asker.hasMore()) {
+                look();
+            }
             Optional<String> line = asker.ask(question());
             going = line.isPresent() && heed(Said.of(line.get()));
         }
+        if (unlooked) {
+            look();
+        }
         out.println(words.ending(recording, fileName));
+        leaveDoubted();
+        return refused == 0;
+    }
+
+    /** Says what was not taken; where nobody types it again, it stays so. */
+    private void refuse(String why) {
+        refused++;
+        complaints.println(why);
     }
 
     /** Does what a line says; false if it says that the person is done. */
@@ -94,14 +118,20 @@ final class Dialogue {
                 case WHY -> out.println(words.why(prospect,
                     place().flatMap(place -> foretold(place).stream().findFirst())));
                 case HELP -> out.print(RecordingWords.help());
-                case BY -> touchHere(sum(said.rest()));
+                case BY -> {
+                    if (recording.lastTouch().isPresent()) {
+                        touchHere(sum(said.rest()));
+                    } else {
+                        refuse("There is no touch-off to go on from: type the height itself.");
+                    }
+                }
                 case DONE -> {
                     finish();
                     return false;
                 }
             }
         } catch (BadValue e) {
-            out.println(capital(e.getMessage()) + ". " + e.mend());
+            refuse(capital(e.getMessage()) + ". " + e.mend());
         }
         return true;
     }
@@ -113,9 +143,7 @@ final class Dialogue {
                 recording.gauge().read(Quantity.Y, row.get().get(1)));
             // A log does not answer back: its rows are kept as they are, and looked at when no more of them come.
             keep(recording.touched(place, row.get().get(2)));
-            if (!asker.hasMore()) {
-                look();
-            }
+            unlooked = true;
         } else if (!said.isBlank()) {
             touchHere(said.rest());
         }
@@ -135,14 +163,14 @@ final class Dialogue {
         double z = recording.gauge().read(Quantity.Z, height);
         Optional<Place> place = place();
         if (place.isEmpty()) {
-            out.println("Type x and y before the height: no place is left to touch.");
+            refuse("Type x and y before the height: no place is left to touch.");
             return;
         }
         boolean insisted = doubted.isPresent() && doubted.getAsDouble() == z;
         Optional<ForetoldHeight> against = insisted ? Optional.empty() : contradicted(place.get(), z);
         if (against.isPresent()) {
             doubted = OptionalDouble.of(z);
-            out.println(words.unexpected(against.get(), bound(), recording.touchedAt(place.get())
+            complaints.println(words.unexpected(against.get(), bound(), recording.touchedAt(place.get())
                 .map(Recording.Entry::height).orElse(OptionalDouble.empty())));
             return;
         }
@@ -188,7 +216,7 @@ final class Dialogue {
     private String sum(String difference) {
         double step = recording.gauge().read(Quantity.Z, difference);
         Units units = recording.gauge().units();
-        double last = recording.lastTouch().map(entry -> entry.height().getAsDouble()).orElse(0.0);
+        double last = recording.lastTouch().orElseThrow().height().getAsDouble();
         return BigDecimal.valueOf(units.fromMillimetres(last + step)).setScale(DECIMALS, RoundingMode.HALF_EVEN)
             .stripTrailingZeros().toPlainString();
     }
@@ -203,6 +231,7 @@ final class Dialogue {
 
     /** Says what the board looks like so far, once it looks like anything. */
     private void look() {
+        unlooked = false;
         if (recording.board().readingsOf(Face.A).size() < Prospect.FEWEST) {
             return;
         }
@@ -274,6 +303,7 @@ final class Dialogue {
     }
 
     private void skip() throws IOException {
+        leaveDoubted();
         OptionalInt next = recording.next();
         if (chosen.isPresent() || next.isEmpty()) {
             chosen = Optional.empty();
@@ -295,8 +325,14 @@ final class Dialogue {
         chosen = where;
     }
 
-    private void choose(Optional<Place> place) {
+    /** A height that was doubted and not typed again is not taken. */
+    private void leaveDoubted() {
+        refused += doubted.isPresent() ? 1 : 0;
         doubted = OptionalDouble.empty();
+    }
+
+    private void choose(Optional<Place> place) {
+        leaveDoubted();
         chosen = place.or(() -> chosen);
         if (place.isEmpty()) {
             out.println("There is no such place; list shows their numbers.");

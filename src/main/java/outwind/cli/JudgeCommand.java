@@ -71,6 +71,9 @@ final class JudgeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        requireOneFile("--face-b", faceB != null);
+        requireOneFile("--before-cut", beforeCut != null);
+        requireOneFile("--leave-out", !leftOut.isEmpty());
         Reports reports = output.reports(Stream.concat(files.stream(), Stream.of(faceB, beforeCut)
             .filter(Objects::nonNull)).toList());
         ReportNames names = new ReportNames();
@@ -82,6 +85,13 @@ final class JudgeCommand implements Callable<Integer> {
             allAnswered &= judge(file, reports, names);
         }
         return allAnswered ? 0 : 1;
+    }
+
+    private void requireOneFile(String option, boolean isGiven) {
+        if (isGiven && files.size() > 1) {
+            throw new ParameterException(spec.commandLine(), option + " goes with one board file, not with "
+                + files.size());
+        }
     }
 
     private boolean judge(Path file, Reports reports, ReportNames names) {
@@ -136,10 +146,6 @@ final class JudgeCommand implements Callable<Integer> {
     private Board withFaceB(Board board) throws IOException, BadBoardFile, BadInput {
         if (faceB == null) {
             return board;
-        }
-        if (files.size() > 1) {
-            throw new ParameterException(spec.commandLine(), "--face-b goes with one board file, not with "
-                + files.size());
         }
         Board other = read(faceB);
         if (other.length() != board.length() || other.width() != board.width()) {

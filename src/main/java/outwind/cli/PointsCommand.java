@@ -126,6 +126,9 @@ final class PointsCommand implements Callable<Integer> {
         if (columns == null || rows == null) {
             throw new IllegalArgumentException("--columns and --rows go together");
         }
+        if (within != null) {
+            throw new IllegalArgumentException("--within looks for a grid; it does not go with --columns and --rows");
+        }
         if (Math.max(columns, rows) > MOST_LINES || columns * rows > MOST_SPOTS) {
             throw new IllegalArgumentException("a sheet has room for " + MOST_SPOTS + " spots and " + MOST_LINES
                 + " columns or rows, got " + columns + " x " + rows);

@@ -6,7 +6,8 @@ import outwind.scan.Progress;
 /** A bar on a terminal, gone when all is done; nothing where the output is read by a program. */
 final class ProgressBar implements Progress {
 
-    private static final int WIDTH = 40;
+    /** Fits on the narrowest terminal beside a word. */
+    private static final int WIDTH = 25;
 
     /** Work that takes less than this is done before anybody wonders (ns). */
     private static final long PATIENCE = 1_000_000_000;

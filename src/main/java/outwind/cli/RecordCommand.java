@@ -103,7 +103,8 @@ final class RecordCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        if (isTyped() && Main.isQuiet(spec.root().commandLine().getParseResult())) {
+        boolean isQuiet = Main.isQuiet(spec.root().commandLine().getParseResult());
+        if (isTyped() && isQuiet) {
             throw new ParameterException(spec.commandLine(), "--quiet would hide the questions: leave it out, or pipe"
                 + " the heights in");
         }
@@ -114,8 +115,9 @@ final class RecordCommand implements Callable<Integer> {
                 // A person takes longer over the first places than this takes.
                 CompletableFuture.runAsync(() -> Prospect.getReady(begun.board()));
             }
-            new Dialogue(asker, out, kept, file.toString(), begun).run();
-            return 0;
+            boolean all = new Dialogue(asker, out, isQuiet ? err : out, kept, file.toString(), begun).run();
+            // A person has been told at once.
+            return isTyped() || all ? 0 : 1;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
         } catch (BadInput e) {

@@ -3,11 +3,13 @@ package outwind.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -181,18 +183,27 @@ final class StackCommand implements Callable<Integer> {
         }
     }
 
+    /** Every file once, however often and by whatever path it was named. */
     private List<Path> boardFiles() throws IOException {
-        List<Path> files = new ArrayList<>();
+        Map<Path, Path> files = new LinkedHashMap<>();
         for (Path path : paths) {
-            if (Files.isDirectory(path)) {
-                try (Stream<Path> inside = Files.list(path)) {
-                    inside.filter(StackCommand::isBoardFile).sorted().forEach(files::add);
-                }
-            } else {
-                files.add(path);
+            List<Path> named = Files.isDirectory(path) ? boardFilesIn(path) : List.of(path);
+            for (Path file : named) {
+                files.putIfAbsent(Files.exists(file) ? file.toRealPath() : file, file);
             }
         }
-        return files;
+        return List.copyOf(files.values());
+    }
+
+    private static List<Path> boardFilesIn(Path folder) throws IOException {
+        try (Stream<Path> inside = Files.list(folder)) {
+            List<Path> files = inside.filter(StackCommand::isBoardFile).sorted().toList();
+            if (files.isEmpty()) {
+                throw new FileSystemException(folder.toString(), null, "no board file (" + String.join(" ",
+                    BOARD_FILES) + ") in this folder");
+            }
+            return files;
+        }
     }
 
     private static boolean isBoardFile(Path file) {
@@ -223,7 +234,7 @@ final class StackCommand implements Callable<Integer> {
                 Optional.of(board), rates.currencyOf(board), "");
         } catch (BadBoardFile e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", e.getMessage());
-        } catch (ImpossibleBoard e) {
+        } catch (ImpossibleBoard | BadInput e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", file + ": " + e.getMessage());
         } catch (IOException e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", file + ": " + FileTrouble.inWords(e));

@@ -1,6 +1,7 @@
 package outwind.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class BoardFileTest {
@@ -226,6 +228,20 @@ class BoardFileTest {
         assertEquals(4, board.readings().size());
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "1500 | 200 | 30 | LOOK AGAIN at the length: nothing was touched off beyond x 985 mm of 1500 mm.",
+        "1300 | 200 | 30 | ''",
+        "1000 | 185 | 190 | LOOK AGAIN at the sizes: the board is thicker than wide, 190 mm by 185 mm."})
+    void sizesThatLookLikeASlipAreRemarkedOn(String length, String width, String thickness, String remark)
+            throws BadBoardFile {
+        Board board = parse("# units: mm\n# length: " + length + "\n# width: " + width + "\n# thickness: " + thickness
+            + "\nx,y,z\n15,20,-0.4\n500,20,-1.10\n985,180,0.25\n");
+
+        assertEquals(remark.isEmpty() ? 0 : 1, board.remarks().size(), board.remarks().toString());
+        assertTrue(String.join("", board.remarks()).startsWith(remark), board.remarks().toString());
+    }
+
     @Test
     void keyLinesMayCarryWhatASpreadsheetAdds() throws BadBoardFile {
         Board board = parse("""
@@ -252,7 +268,7 @@ class BoardFileTest {
         Given given = new Given(Optional.of(Units.INCHES), Optional.of("900mm"), Optional.of("150mm"),
             Optional.of("25mm"));
 
-        Board silent = BoardFile.parse("bare.csv", "x,y,z\n1,1,0\n2,2,0\n3,1,0\n", given);
+        Board silent = BoardFile.parse("bare.csv", "x,y,z\n1,1,0\n20,2,0\n35,1,0\n", given);
         Board saying = BoardFile.parse("shelf.csv", SHELF, given);
 
         assertEquals(Units.INCHES, silent.units());

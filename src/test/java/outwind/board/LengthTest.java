@@ -28,6 +28,11 @@ class LengthTest {
         "no decimals        | 5.        | 5",
         "scientific         | 1e-3      | 0.001",
         "scientific in      | 1E1 in    | 254",
+        // International foot: exactly 0.3048 m.
+        "feet               | 6ft       | 1828.8",
+        "feet by a mark     | 5 1/2'    | 1676.4",
+        "metres             | 1.9 m     | 1900",
+        "centimetres        | 21cm      | 210",
     })
     void readsWhatPeopleWrite(String name, String text, double millimetres) {
         assertEquals(millimetres, Length.parse(text, Units.MILLIMETRES), 1e-14 * Math.abs(millimetres));
@@ -60,7 +65,7 @@ class LengthTest {
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "-", ".", "/", "1/", "/2", "1/0", "0/0", "NaN", "Infinity", "-Infinity", "0x1F",
         "1d", "1f", "1.5D", "1e", "1e+", "1e400", "1e308in", "1.2.3", "1,2,3", "1 2", "1 180", "1-3/16", "1/2/3",
-        "1.5 1/2in", "13/16mm", "--1", "- 1", "-1.1O", "20cm", "20 mm mm", "mm", "½", "١٢", "1_000"})
+        "1.5 1/2in", "13/16mm", "--1", "- 1", "-1.1O", "20dm", "20 mm mm", "1/2m", "1 1/2cm", "mm", "½", "١٢", "1_000"})
     void refusesWhatIsNoLength(String text) {
         assertThrows(BadValue.class, () -> Length.parse(text, Units.MILLIMETRES));
         assertThrows(BadValue.class, () -> Length.parse(text, Units.MILLIMETRES, true));
@@ -68,8 +73,8 @@ class LengthTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', quoteCharacter = '\'', value = {
-        "20cm   | \"20cm\"   | Type a number with mm or in after it.",
-        "''     | nothing    | Type a number with mm or in after it.",
+        "20dm   | \"20dm\"   | Type a number with mm, cm, m, in or ft after it.",
+        "''     | nothing    | Type a number with mm, cm, m, in or ft after it.",
         "13/16  | \"13/16\"  | Fractions are read in inches only: write 13/16in, or state the units as inches.",
         "1-3/16 | \"1-3/16\" | Put a space between the whole inches and the fraction: 1 3/16.",
         "20,5mm | \"20,5mm\" | Write 20.5mm with a point; only a file with semicolons or tabs between its cells "

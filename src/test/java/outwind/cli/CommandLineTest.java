@@ -321,6 +321,45 @@ class CommandLineTest {
     }
 
     @Test
+    void aBoardNamedTwiceCountsOnce() throws IOException {
+        Run run = stack("--no-chart", "--json", SAMPLE, Path.of(SAMPLE).toAbsolutePath().toString());
+
+        assertEquals(0, run.code(), run.err());
+        assertEquals(1, new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/boards").size());
+    }
+
+    @Test
+    void aFolderWithoutBoardsIsNamed() throws IOException {
+        Path empty = Files.createDirectory(folder.resolve("empty"));
+
+        Run run = stack(empty.toString());
+
+        assertEquals(1, run.code());
+        assertEquals("no board file (.csv .tsv .txt .xyz .ply) in this folder: " + empty + "\n", run.err());
+    }
+
+    @Test
+    void aSkimThatOneBoardCannotBearLeavesThatBoardOut() throws IOException {
+        Path thin = write("thin.csv", "# length: 900\n# width: 150\n# thickness: 9\nx,y,z\n0,0,0\n900,0,0\n0,150,0\n");
+
+        Run run = stack("--no-chart", "--skim", "5mm", SAMPLE, thin.toString());
+
+        assertEquals(1, run.code());
+        assertTrue(run.err().startsWith(thin + ": skim must be less than half the thickness of 9 mm"), run.err());
+        assertTrue(Files.exists(folder.resolve("stack.txt")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--leave-out=10", "--face-b=sample-probes/shelf-bow.csv",
+        "--before-cut=sample-probes/shelf-bow.csv"})
+    void whatIsSaidOfOneBoardGoesWithOneBoard(String option) {
+        Run run = run("judge", "--out", folder.toString(), option, SAMPLE, "sample-probes/shelf-bow.csv");
+
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("goes with one board file, not with 2"), run.err());
+    }
+
+    @Test
     void aBillThatTheStackDoesNotYieldIsSaidToBeShort() throws IOException {
         Path bill = write("bill.csv", "name,length,width,thickness,quantity\ntop,1100,190,25,2\nbeam,3000,60,20,1\n");
 

@@ -74,6 +74,37 @@ class RecordCommandTest {
         return Math.rint(100 * (1.5 * (x / 590 - 1) * (y / 106 - 1) + 0.4 * Math.pow(x / 590 - 1, 2))) / 100;
     }
 
+    @Test
+    void aDifferenceNeedsATouchOffBefore() throws IOException {
+        Run run = typed("by 0.3\n1.5\nby 0.3\ndone\n", SIZES);
+
+        assertTrue(run.out().contains("There is no touch-off to go on from"), run.out());
+        assertEquals(1, run.code(), "what a pipe typed was not all taken");
+    }
+
+    // A log whose last height is a slip, with an empty line after it or without.
+    @ParameterizedTest
+    @ValueSource(strings = {"", "\n", "\n\n"})
+    void aLogIsLookedAtHoweverItEnds(String end) {
+        String log = tour().stream().map(spot -> spot.x() + " " + spot.y() + " " + height(spot.x(), spot.y()))
+            .collect(Collectors.joining("\n"));
+
+        Run run = typed(log + "\n590 106 4.7" + end, SIZES);
+
+        assertTrue(run.out().replace('\n', ' ').contains("4.70"), run.out());
+        assertTrue(run.out().contains("So far"), run.out());
+    }
+
+    @Test
+    void whatWasNotTakenIsToldEvenQuietly() {
+        Run run = typed("15 15 O.2\n15 106 0.2\n", Stream.concat(Arrays.stream(SIZES), Stream.of("--quiet"))
+            .toArray(String[]::new));
+
+        assertEquals(1, run.code());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains("O.2"), run.err());
+    }
+
     /** A grid of five columns and three rows with the first three touched again. */
     private static List<TouchGrid.Spot> tour() {
         List<TouchGrid.Spot> tour = new ArrayList<>(new TouchGrid(1180, 212, 5, 3, 15).tour());
