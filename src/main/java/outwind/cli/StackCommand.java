@@ -26,9 +26,9 @@ import outwind.board.Units;
 import outwind.report.BlankReport;
 import outwind.report.BuyChart;
 import outwind.report.Figures;
-import outwind.report.JsonReport;
 import outwind.report.Reports;
 import outwind.report.StackChart;
+import outwind.report.StackJson;
 import outwind.report.StackReport;
 import outwind.scan.Progress;
 import outwind.scan.ScanFile;
@@ -141,7 +141,7 @@ final class StackCommand implements Callable<Integer> {
             Optional<StackPlan> plan = plan(outcomes, figures.units());
             output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan,
                 options.drying()),
-                () -> StackChart.png(stack, figures), () -> JsonReport.of(stack, plan));
+                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan));
             terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
             if (plan.isPresent()) {
                 writeCuts(terminal, reports, plan.get(), stack.currency(), figures);

@@ -1,15 +1,14 @@
 package outwind.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import outwind.board.BillItem;
 import outwind.board.Board;
+import outwind.board.CuttingBill;
 import outwind.stock.Blank;
 import outwind.stock.BlankPlan;
 import outwind.stock.Layout;
@@ -20,8 +19,6 @@ import outwind.surface.Region;
 
 /** Blanks and cuts for scripts: one JSON object, lengths in mm, shares from 0 to 1. */
 public final class BlankJson {
-
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     private final ObjectNode root = JsonNodeFactory.instance.objectNode();
 
@@ -34,10 +31,10 @@ public final class BlankJson {
     /** Writes a cutting bill against a board, with a line end after it. */
     public static String of(BlankPlan plan) {
         BlankJson json = new BlankJson(plan.board(), plan.saw(), plan.sure());
-        json.items(plan);
+        items(json.root.putArray("items"), plan.bill(), plan::cut, plan.missing());
         describe(json.root.putObject("layout"), plan.chosen());
         describe(json.root.putObject("otherLayout"), plan.other());
-        return json.written();
+        return JsonText.of(json.root);
     }
 
     /** Writes crosscuts alone, with a line end after it. */
@@ -47,17 +44,17 @@ public final class BlankJson {
         plan.longest().ifPresent(blank -> describe(json.root.putObject("longest"), blank));
         ArrayNode equal = json.root.putArray("equal");
         plan.equal().forEach(blank -> describe(equal.addObject(), blank));
-        return json.written();
+        return JsonText.of(json.root);
     }
 
-    private void items(BlankPlan plan) {
-        ArrayNode items = root.putArray("items");
-        for (int i = 0; i < plan.bill().items().size(); i++) {
-            BillItem item = plan.bill().items().get(i);
+    /** What was wanted of a bill, what is cut of it, and why the rest is missing. */
+    static void items(ArrayNode items, CuttingBill bill, IntUnaryOperator cut,
+            List<Optional<BlankPlan.Missing>> missing) {
+        for (int i = 0; i < bill.items().size(); i++) {
+            BillItem item = bill.items().get(i);
             ObjectNode node = items.addObject().put("name", item.name()).put("wanted", item.quantity())
-                .put("cut", plan.cut(i));
-            plan.missing().get(i).ifPresent(why ->
-                node.put("missing", why.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+                .put("cut", cut.applyAsInt(i));
+            missing.get(i).ifPresent(why -> node.put("missing", JsonText.words(why)));
         }
     }
 
@@ -74,8 +71,8 @@ public final class BlankJson {
         ArrayNode cuts = node.putArray("cuts");
         for (SawCut cut : layout.cuts()) {
             cuts.addObject().put("kind", cut.crosscut() ? "crosscut" : "rip").put("section", cut.section())
-                .put("blank", cut.blank()).put("from", cut.from()).put("to", cut.to()).put("keeps",
-                    cut.keeps().name().toLowerCase(Locale.ROOT));
+                .put("blank", cut.blank()).put("from", cut.from()).put("to", cut.to())
+                .put("keeps", JsonText.words(cut.keeps()));
         }
         ArrayNode offcuts = node.putArray("offcuts");
         layout.offcuts().forEach(offcut -> put(offcuts.addObject(), offcut));
@@ -95,13 +92,5 @@ public final class BlankJson {
 
     private static void put(ObjectNode node, Region region) {
         node.put("x1", region.x1()).put("y1", region.y1()).put("x2", region.x2()).put("y2", region.y2());
-    }
-
-    private String written() {
-        try {
-            return MAPPER.writeValueAsString(root) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a tree of numbers and words could not be written", e);
-        }
     }
 }

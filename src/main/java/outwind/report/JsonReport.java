@@ -1,13 +1,9 @@
 package outwind.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import outwind.board.Board;
 import outwind.board.Reading;
@@ -21,9 +17,6 @@ import outwind.setup.Setup;
 import outwind.setup.Shim;
 import outwind.stock.Doubt;
 import outwind.stock.Judgement;
-import outwind.stock.PricedBoard;
-import outwind.stock.Stack;
-import outwind.stock.StackPlan;
 import outwind.surface.Term;
 import outwind.surface.TrendFit;
 import outwind.surface.Warp;
@@ -33,8 +26,6 @@ import outwind.surface.Warp;
  * 1. What could not be computed is left out.
  */
 public final class JsonReport {
-
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     private final Judgement judgement;
     private final ObjectNode root = JsonNodeFactory.instance.objectNode();
@@ -54,63 +45,7 @@ public final class JsonReport {
         report.thickness();
         report.setup();
         report.cuts();
-        return written(report.root);
-    }
-
-    /**
-     * Writes a priced stack as JSON: areas in mm², volumes in mm³, money as it was given.
-     *
-     * @param plan of a cutting bill against it, if there is one
-     */
-    public static String of(Stack stack, Optional<StackPlan> plan) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
-        root.put("expected", stack.expected());
-        root.put("expectedDeviation", stack.deviation());
-        root.put("currency", stack.currency());
-        stack.cost().ifPresent(cost -> root.put("cost", cost));
-        ArrayNode boards = root.putArray("boards");
-        for (PricedBoard board : stack.boards()) {
-            ObjectNode node = boards.addObject();
-            node.put("name", board.name()).put("file", board.file()).put("verdict", board.verdict().word());
-            board.chance().ifPresent(chance -> node.put("chance", chance));
-            board.target().ifPresent(target -> node.put("target", target));
-            node.put("low", board.low()).put("median", board.median()).put("high", board.high());
-            node.put("boardFeet", board.feet().exact()).put("boardFeetTallied", board.feet().tallied());
-            node.put("roughVolume", board.roughVolume()).put("finishedVolume", board.finishedVolume());
-            node.put("finishedArea", board.finishedArea()).put("waste", board.waste());
-            node.put("minutes", board.minutes());
-            board.cost().ifPresent(cost -> node.put("cost", cost));
-        }
-        plan.ifPresent(known -> describe(root.putObject("bill"), known));
-        return written(root);
-    }
-
-    private static void describe(ObjectNode node, StackPlan plan) {
-        node.put("met", plan.isMet()).put("measure", plan.measure().name().toLowerCase(Locale.ROOT).replace('_', ' '))
-            .put("cost", plan.cost()).put("least", plan.least()).put("gap", plan.gap()).put("sure", plan.sure())
-            .put("mightBeMore", plan.more());
-        ArrayNode items = node.putArray("items");
-        for (int i = 0; i < plan.bill().items().size(); i++) {
-            ObjectNode item = items.addObject().put("name", plan.bill().items().get(i).name())
-                .put("wanted", plan.bill().items().get(i).quantity()).put("cut", plan.cut(i));
-            plan.missing().get(i).ifPresent(why ->
-                item.put("missing", why.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
-        }
-        ArrayNode boards = node.putArray("boards");
-        for (StackPlan.BoardCut cut : plan.cuts()) {
-            ObjectNode board = boards.addObject().put("name", cut.priced().name()).put("file", cut.priced().file());
-            cut.priced().cost().ifPresent(cost -> board.put("cost", cost));
-            board.put("kerf", cut.saw().kerf()).put("endTrim", cut.saw().endTrim());
-            BlankJson.describe(board.putObject("layout"), cut.layout());
-        }
-    }
-
-    private static String written(ObjectNode root) {
-        try {
-            return MAPPER.writeValueAsString(root) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a tree of numbers and words could not be written", e);
-        }
+        return JsonText.of(report.root);
     }
 
     private void board() {
@@ -127,7 +62,7 @@ public final class JsonReport {
         ArrayNode fits = root.putArray("fits");
         for (TrendFit fit : judgement.fits().all()) {
             ObjectNode node = fits.addObject();
-            node.put("model", fit.model().name().toLowerCase(Locale.ROOT));
+            node.put("model", JsonText.words(fit.model()));
             ArrayNode terms = node.putArray("terms");
             fit.terms().stream().map(Term::symbol).forEach(terms::add);
             putAll(node.putArray("coefficients"), fit.fit().coefficients());

@@ -1,19 +1,13 @@
 package outwind.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Locale;
 import outwind.board.TouchGrid;
 import outwind.flatten.GridPromise;
 
 /** Where to touch off, for scripts: one JSON object, lengths in mm, times in minutes. */
 public final class TouchJson {
-
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     private TouchJson() { }
 
@@ -26,7 +20,7 @@ public final class TouchJson {
         sheet.board().target().ifPresent(target -> board.put("target", target));
         root.put("columns", sheet.grid().columns()).put("rows", sheet.grid().rows())
             .put("travel", TouchGrid.travel(sheet.tour()))
-            .put("reason", sheet.plan().reason().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            .put("reason", JsonText.words(sheet.plan().reason()));
         ArrayNode spots = root.putArray("spots");
         sheet.tour().forEach(spot -> spots.addObject().put("x", spot.x()).put("y", spot.y()));
         ArrayNode grids = root.putArray("grids");
@@ -35,10 +29,6 @@ public final class TouchJson {
                 .put("minutes", sheet.plan().pace().minutes(promise.grid())).put("range", promise.range())
                 .put("seesKinks", promise.seesKinks()).put("seesCup", promise.seesCup());
         }
-        try {
-            return MAPPER.writeValueAsString(root) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a tree of numbers and words could not be written", e);
-        }
+        return JsonText.of(root);
     }
 }
