@@ -6,9 +6,7 @@ import outwind.stock.StackPlan;
 /** One sheet for the whole bill: every board to buy from above, all to one scale, with its blanks and cuts. */
 public final class BuyChart {
 
-    private static final int MARGIN = 44;
     private static final int GAP = 26;
-    private static final int STRIP = 40;
 
     /** Above the boards, for one board beside its width, and below them (px). */
     private static final int HEAD = 260;
@@ -31,9 +29,9 @@ public final class BuyChart {
         this.figures = figures;
         this.cuts = plan.cuts().subList(0, Math.min(MOST, plan.cuts().size()));
         double longest = cuts.stream().mapToDouble(cut -> cut.board().length()).max().orElse(1);
-        this.pixels = (Chart.WIDTH - 2 * MARGIN - Chart.LEFT_GUTTER - STRIP - 20) / longest;
+        this.pixels = BlankView.MOST_LENGTH / longest;
         double tall = cuts.stream().mapToDouble(cut -> cut.board().width() * pixels + AROUND).sum();
-        this.paper = new Paper(Chart.WIDTH, HEAD + (int) tall + FOOT + 60 * sheet.missing().size());
+        this.paper = new Paper(Paper.WIDTH, HEAD + (int) tall + FOOT + 60 * sheet.missing().size());
     }
 
     /**
@@ -46,31 +44,28 @@ public final class BuyChart {
     }
 
     private byte[] drawn() {
-        int room = Chart.WIDTH - 2 * MARGIN;
-        int y = paper.paragraph("What to buy and where to cut", Type.NAME, MARGIN, MARGIN, room, 1);
-        y = paper.paragraph(sheet.verdict(), Type.TEXT, MARGIN, y + 6, room, 3);
+        int y = paper.paragraph("What to buy and where to cut", Type.NAME, Paper.MARGIN, Paper.MARGIN, Paper.ROOM, 1);
+        y = paper.paragraph(sheet.verdict(), Type.TEXT, Paper.MARGIN, y + 6, Paper.ROOM, 3);
         for (String sentence : sheet.missing()) {
-            y = paper.paragraph(sentence, Type.TEXT, MARGIN, y + 2, room, 2);
+            y = paper.paragraph(sentence, Type.TEXT, Paper.MARGIN, y + 2, Paper.ROOM, 2);
         }
         for (int i = 0; i < cuts.size(); i++) {
-            y = board(i, y + GAP, room);
+            y = board(i, y + GAP);
         }
         if (cuts.size() < plan.cuts().size()) {
             y = paper.paragraph("The other " + (plan.cuts().size() - cuts.size()) + " boards are on the cut sheets.",
-                Type.TEXT, MARGIN, y + GAP, room, 1);
+                Type.TEXT, Paper.MARGIN, y + GAP, Paper.ROOM, 1);
         }
-        y = BlankChart.key(paper, !cuts.isEmpty(), "beside and above", cuts.stream()
+        y = BlankView.key(paper, !cuts.isEmpty(), "beside and above", cuts.stream()
             .anyMatch(cut -> !cut.board().defects().isEmpty()), y + GAP);
-        return paper.png(y + MARGIN);
+        return paper.png(y + Paper.MARGIN);
     }
 
-    private int board(int number, int top, int room) {
+    private int board(int number, int top) {
         StackPlan.BoardCut cut = cuts.get(number);
-        int y = paper.paragraph((number + 1) + "  " + sheet.boards().get(number), Type.STRONG, MARGIN, top, room, 2);
-        Frame frame = new Frame(MARGIN + Chart.LEFT_GUTTER, y + GAP + STRIP,
-            (int) Math.round(cut.board().length() * pixels),
-            (int) Math.max(1, Math.round(cut.board().width() * pixels)),
-            0, cut.board().length(), 0, cut.board().width());
-        return new BlankChart(BlankSheet.of(cut, figures), figures, paper).board(frame);
+        int y = paper.paragraph((number + 1) + "  " + sheet.boards().get(number), Type.STRONG, Paper.MARGIN, top,
+            Paper.ROOM, 2);
+        Frame frame = Frame.ofBoard(cut.board(), BlankView.LEFT, y + GAP + BlankView.STRIP, pixels, 1);
+        return new BlankView(paper, BlankSheet.of(cut, figures), figures).draw(frame);
     }
 }

@@ -15,13 +15,8 @@ import outwind.stock.Judgement;
  */
 public final class Chart {
 
-    /** Width of the sheet (px); its height follows from the board. */
-    static final int WIDTH = 1600;
-
     /** More than the tallest layout takes (px); what is left over is cut off. */
     private static final int TALLEST = 2400;
-
-    private static final int MARGIN = 44;
 
     /** Left of every view, for what is read off its axis (px). */
     static final int LEFT_GUTTER = 124;
@@ -35,11 +30,11 @@ public final class Chart {
     /** Between views, and between columns (px). */
     private static final int GAP = 32;
 
-    private static final int WIDE_PLAN = WIDTH - 2 * MARGIN - LEFT_GUTTER - RIGHT_GUTTER;
+    private static final int WIDE_PLAN = Paper.ROOM - LEFT_GUTTER - RIGHT_GUTTER;
     private static final int WIDE_PLAN_HEIGHT = 440;
 
     /** Length and width of a board that shares the sheet's width with its crosswise section (px). */
-    private static final int COLUMNS = WIDTH - 2 * MARGIN - 2 * (LEFT_GUTTER + RIGHT_GUTTER) - GAP;
+    private static final int COLUMNS = Paper.ROOM - 2 * (LEFT_GUTTER + RIGHT_GUTTER) - GAP;
     private static final int COLUMN_PLAN_HEIGHT = 520;
 
     /** What the crosswise section of a long board may take of the sheet's width, without its gutters (px). */
@@ -80,29 +75,28 @@ public final class Chart {
 
     /** Draws a judged board as a PNG image. */
     public static byte[] png(Judgement judgement, Figures figures) {
-        Paper paper = new Paper(WIDTH, TALLEST);
+        Paper paper = new Paper(Paper.WIDTH, TALLEST);
         int bottom = new Chart(paper, judgement, figures).draw();
-        return paper.png(bottom + MARGIN);
+        return paper.png(bottom + Paper.MARGIN);
     }
 
     private int draw() {
-        int top = header(MARGIN) + GAP;
+        int top = header(Paper.MARGIN) + GAP;
         boolean isLong = board.length() >= LONG_BOARD * board.width();
         return isLong ? oneColumn(top) : twoColumns(top);
     }
 
     private int header(int top) {
-        int room = WIDTH - 2 * MARGIN;
         Sentences sentences = new Sentences(judgement, figures);
-        int y = paper.paragraph(board.name(), Type.NAME, MARGIN, top, room, 2);
-        y = paper.paragraph(sentences.size(), Type.LABEL, MARGIN, y, room, 2);
-        y = paper.paragraph(sentences.verdict(), Type.VERDICT, MARGIN, y + 14, room, 2);
-        return paper.paragraph(sentences.thickness(), Type.TEXT, MARGIN, y + 2, room, 4);
+        int y = paper.paragraph(board.name(), Type.NAME, Paper.MARGIN, top, Paper.ROOM, 2);
+        y = paper.paragraph(sentences.size(), Type.LABEL, Paper.MARGIN, y, Paper.ROOM, 2);
+        y = paper.paragraph(sentences.verdict(), Type.VERDICT, Paper.MARGIN, y + 14, Paper.ROOM, 2);
+        return paper.paragraph(sentences.thickness(), Type.TEXT, Paper.MARGIN, y + 2, Paper.ROOM, 4);
     }
 
     /** Plan, lengthwise section under it along the same x, then the crosswise section beside the key. */
     private int oneColumn(int top) {
-        int left = MARGIN + LEFT_GUTTER;
+        int left = Paper.MARGIN + LEFT_GUTTER;
         PlanView plan = plan(left, top, WIDE_PLAN, WIDE_PLAN_HEIGHT);
         plan.scale().draw(paper, figures, plan.frame().right() - plan.scale().width(paper, figures), top + 4);
         int y = plan.draw() + GAP;
@@ -115,25 +109,25 @@ public final class Chart {
         SectionView crosswise = SectionView.crosswise(paper, judgement, figures, heights, across);
         int keyLeft = crosswise.right(left, CROSSWISE) + RIGHT_GUTTER + GAP;
         return Math.max(crosswise.draw(left, y, CROSSWISE, crosswise.headingLines(CROSSWISE)),
-            key(plan, keyLeft, y, WIDTH - MARGIN - keyLeft));
+            key(plan, keyLeft, y, Paper.WIDTH - Paper.MARGIN - keyLeft));
     }
 
     /** Plan and lengthwise section under it, along the same x; the key and the crosswise section to their right. */
     private int twoColumns(int top) {
-        int left = MARGIN + LEFT_GUTTER;
+        int left = Paper.MARGIN + LEFT_GUTTER;
         int most = (int) (COLUMNS * board.length() / (board.length() + board.width()));
         PlanView plan = plan(left, top, most, COLUMN_PLAN_HEIGHT);
         int width = Math.max(plan.frame().width(), LEAST_SECTION);
         int column = left + width + RIGHT_GUTTER + GAP;
         plan.scale().draw(paper, figures, column + 8, top + 4);
-        int keyBottom = key(plan, column, top + DepthScale.HEIGHT + GAP, WIDTH - MARGIN - column);
+        int keyBottom = key(plan, column, top + DepthScale.HEIGHT + GAP, Paper.WIDTH - Paper.MARGIN - column);
         int y = Math.max(plan.draw(), keyBottom) + GAP;
 
         HeightScale heights = HeightScale.of(judgement, List.of(along, across), plan.frame().scaleX());
         SectionView lengthwise = SectionView.lengthwise(paper, judgement, figures, heights, along);
         SectionView crosswise = SectionView.crosswise(paper, judgement, figures, heights, across);
         int crossLeft = column + LEFT_GUTTER;
-        int crossRoom = WIDTH - MARGIN - RIGHT_GUTTER - crossLeft;
+        int crossRoom = Paper.WIDTH - Paper.MARGIN - RIGHT_GUTTER - crossLeft;
         // Both beds on one level.
         int lines = Math.max(lengthwise.headingLines(width), crosswise.headingLines(crossRoom));
         return Math.max(lengthwise.draw(left, y, width, lines), crosswise.draw(crossLeft, y, crossRoom, lines));
@@ -141,7 +135,7 @@ public final class Chart {
 
     private PlanView plan(int left, int top, int width, int height) {
         return new PlanView(paper, judgement, figures,
-            PlanView.frame(board, left, top + PlanView.ABOVE, width, height));
+            Frame.ofBoard(board, left, top + PlanView.ABOVE, width, height));
     }
 
     private int key(PlanView plan, int left, int top, int room) {

@@ -24,9 +24,6 @@ final class EdgeColumns {
     /** From the edge to the nearer side of the disc (px). */
     private static final int OUT = 20;
 
-    /** Distance of a shim's middle from the edge it stands under (px). */
-    private static final int SHIM_OUT = 7;
-
     private static final int BESIDE = 7;
     private static final int APART = 18;
     private static final int HEIGHT_LINE = 46;
@@ -115,8 +112,8 @@ final class EdgeColumns {
         for (Support support : supports) {
             if (support.isShimmed()) {
                 double x = board.px(support.shim().x());
-                Mark.SHIM.paint(paper.pen(), x, outward(edge, SHIM_OUT));
-                labels.keepClear(Mark.SHIM.around(x, outward(edge, SHIM_OUT)));
+                Mark.SHIM.paint(paper.pen(), x, outward(edge, Mark.SHIM_OUT));
+                labels.keepClear(Mark.SHIM.around(x, outward(edge, Mark.SHIM_OUT)));
             }
         }
     }

@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.XYStyler;
+import outwind.board.Board;
 import outwind.surface.Region;
 
 /**
@@ -26,6 +27,39 @@ record Frame(int left, int top, int width, int height, double x1, double x2, dou
 
     /** What a line along a side covers (px). */
     private static final int SIDE = 4;
+
+    /** A board narrower than this cannot be read (px). */
+    private static final int LEAST_BOARD = 40;
+
+    /**
+     * The largest frame that shows a board to scale.
+     *
+     * @param left   left side of the board (px)
+     * @param top    far edge of the board (px)
+     * @param width  most room (px)
+     * @param height most room (px)
+     * @return to scale, unless the board is so slender that it would be a mere line
+     */
+    static Frame ofBoard(Board board, int left, int top, int width, int height) {
+        return ofBoard(board, left, top, Math.min(width / board.length(), height / board.width()), LEAST_BOARD);
+    }
+
+    /**
+     * A frame that shows a board to the scale of others on the same sheet.
+     *
+     * @param pixels px per mm
+     * @param least  a side of the board is no less than this (px)
+     */
+    static Frame ofBoard(Board board, int left, int top, double pixels, int least) {
+        int along = (int) Math.max(least, Math.round(board.length() * pixels));
+        int across = (int) Math.max(least, Math.round(board.width() * pixels));
+        return new Frame(left, top, along, across, 0, board.length(), 0, board.width());
+    }
+
+    /** This frame with its corner elsewhere (px). */
+    Frame movedTo(int newLeft, int newTop) {
+        return new Frame(newLeft, newTop, width, height, x1, x2, y1, y2);
+    }
 
     int right() {
         return left + width;

@@ -27,6 +27,9 @@ enum Mark {
     /** Where to touch off next. */
     NEXT(diamond(), Color.WHITE);
 
+    /** Distance of a shim's middle from the edge it stands under, so that it is seen (px). */
+    static final int SHIM_OUT = 7;
+
     private final Shape shape;
     private final Color fill;
 

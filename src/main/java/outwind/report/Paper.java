@@ -15,6 +15,11 @@ import java.util.List;
 /** White paper and the pens for it; pixels from the top left corner. */
 final class Paper {
 
+    /** Of every sheet, of the margins of most, and between those (px). */
+    static final int WIDTH = 1600;
+    static final int MARGIN = 44;
+    static final int ROOM = WIDTH - 2 * MARGIN;
+
     static final Color WHITE = Color.WHITE;
     static final Color INK = new Color(0x21, 0x1d, 0x1a);
     static final Color SOFT_INK = new Color(0x5a, 0x53, 0x4d);

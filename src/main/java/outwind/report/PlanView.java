@@ -10,7 +10,6 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
 import outwind.board.Board;
-import outwind.board.Defect;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.Trim;
@@ -35,22 +34,12 @@ final class PlanView {
     /** Right of the board, where labels may reach (px). */
     private static final int BESIDE = 172;
 
-    /** A board narrower than this cannot be read (px). */
-    private static final int LEAST = 40;
-
     /** More touch-offs than this are drawn as specks. */
     private static final int MANY = 120;
-
-    /** From the board to the axis on its left (px). */
-    private static final int AXIS_GAP = 14;
-
-    /** Distance of a shim's middle from the edge it stands under (px). */
-    private static final int SHIM_OUT = 7;
 
     /** What the label of a shim takes along the edge (px). */
     private static final int SHIM_LABEL = 80;
 
-    private static final BasicStroke OUTLINE = new BasicStroke(2.5f);
     private static final BasicStroke DASHES = new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
         new float[] {9, 6}, 0);
     private static final BasicStroke HALO = new BasicStroke(5);
@@ -64,7 +53,7 @@ final class PlanView {
     private final DepthMap map;
     private final DepthScale scale;
 
-    /** @param frame made by {@link #frame} for the same board */
+    /** @param frame made by {@link Frame#ofBoard} for the same board */
     PlanView(Paper paper, Judgement judgement, Figures figures, Frame frame) {
         this.paper = paper;
         this.judgement = judgement;
@@ -75,22 +64,6 @@ final class PlanView {
         this.frame = frame;
         this.map = DepthMap.of(judgement, frame.width(), frame.height());
         this.scale = DepthScale.covering(map.depth().least(), map.depth().most(), figures.units());
-    }
-
-    /**
-     * The largest frame that shows the board to scale.
-     *
-     * @param left   left side of the board (px)
-     * @param top    far edge of the board (px)
-     * @param width  most room (px)
-     * @param height most room (px)
-     * @return to scale, unless the board is so slender that it would be a mere line
-     */
-    static Frame frame(Board board, int left, int top, int width, int height) {
-        double pixels = Math.min(width / board.length(), height / board.width());
-        int along = (int) Math.max(LEAST, Math.round(board.length() * pixels));
-        int across = (int) Math.max(LEAST, Math.round(board.width() * pixels));
-        return new Frame(left, top, along, across, 0, board.length(), 0, board.width());
     }
 
     Frame frame() {
@@ -111,13 +84,10 @@ final class PlanView {
         Graphics2D pen = paper.pen();
         pen.drawImage(map.painted(frame.width(), frame.height(), scale), frame.left(), frame.top(), null);
         trim();
-        board.defects().forEach(this::defect);
-        outlined(frame.box(Region.whole(board)), OUTLINE, Paper.INK);
+        BoardOutline outline = new BoardOutline(paper, figures, board, frame);
+        outline.draw();
         marks();
-        Axis axis = new Axis(paper, figures);
-        axis.leftOf(frame, board.width(), frame.left() - AXIS_GAP);
-        paper.fromRight("y across", Type.NOTE, Paper.SOFT_INK, wordsEnd(), frame.top() - 28.0);
-        int bottom = axis.below(frame, board.length(), frame.bottom() + STRIP, "x along the grain, " + figures.unit());
+        int bottom = outline.axes(wordsEnd(), STRIP);
         labels();
         return bottom;
     }
@@ -130,12 +100,12 @@ final class PlanView {
             : shims().isEmpty() ? "Board as it lies, without shims"
             : "Board as it lies, on shims that just touch";
         String size = frame.isToScale() ? "" : "; not to scale";
-        paper.paragraph(how + size, Type.LABEL, left, y, Chart.WIDTH, 1);
+        paper.paragraph(how + size, Type.LABEL, left, y, Paper.WIDTH, 1);
     }
 
     /** Where the words above the left axis end, clear of a shim near the corner (px). */
     private double wordsEnd() {
-        return frame.left() - AXIS_GAP - 26.0;
+        return frame.left() - BoardOutline.AXIS_GAP - 26.0;
     }
 
     private void outlined(Rectangle2D box, BasicStroke stroke, Color colour) {
@@ -153,11 +123,6 @@ final class PlanView {
         }
     }
 
-    private void defect(Defect defect) {
-        Rectangle2D box = frame.box(new Region(defect.x1(), defect.y1(), defect.x2(), defect.y2()));
-        paper.defect(box);
-    }
-
     private void marks() {
         // Marks at the ends and edges reach beyond the board.
         Frame wide = frame.widenedBy(STRIP);
@@ -171,7 +136,7 @@ final class PlanView {
             scatter(chart, Mark.SHIM, shims.stream().mapToDouble(Shim::x).toArray(),
                 shims.stream().mapToDouble(this::shimMiddle).toArray());
         }
-        List<BedContact> rests = rests();
+        List<BedContact> rests = judgement.pose().restsAt();
         if (!rests.isEmpty()) {
             scatter(chart, Mark.REST, rests.stream().mapToDouble(BedContact::x).toArray(),
                 rests.stream().mapToDouble(BedContact::y).toArray());
@@ -214,17 +179,12 @@ final class PlanView {
 
     /** Shims stand under the edge; they are drawn beside it (mm). */
     private double shimMiddle(Shim shim) {
-        double out = SHIM_OUT / frame.scaleY();
+        double out = Mark.SHIM_OUT / frame.scaleY();
         return isFar(shim) ? shim.y() + out : shim.y() - out;
     }
 
     private boolean isFar(Shim shim) {
         return shim.y() > board.width() / 2;
-    }
-
-    /** Where the board rests by itself; a flat one rests all over. */
-    private List<BedContact> rests() {
-        return judgement.pose().isFlat() ? List.of() : judgement.pose().contacts();
     }
 
     /** Touch-offs that are all alike have no highest and no lowest among them. */
@@ -241,7 +201,7 @@ final class PlanView {
     }
 
     private void labels() {
-        int axis = frame.left() - AXIS_GAP;
+        int axis = frame.left() - BoardOutline.AXIS_GAP;
         Labels labels = new Labels(new Rectangle2D.Double(wordsEnd(), frame.top() - STRIP,
             frame.right() + BESIDE - wordsEnd(), frame.height() + 2.0 * STRIP - 4));
         labels.keepClear(new Rectangle2D.Double(wordsEnd(), frame.top() - 12.0, axis + 2 - wordsEnd(),
@@ -255,7 +215,7 @@ final class PlanView {
         Rectangle2D low = around(Mark.LOWEST, lowest().x(), lowest().y());
         labels.keepClear(high);
         labels.keepClear(low);
-        rests().forEach(rest -> labels.keepClear(around(Mark.REST, rest.x(), rest.y())));
+        judgement.pose().restsAt().forEach(rest -> labels.keepClear(around(Mark.REST, rest.x(), rest.y())));
         List<Shim> shims = shims();
         shims.forEach(shim -> labels.keepClear(around(Mark.SHIM, shim.x(), shimMiddle(shim))));
 
@@ -276,7 +236,7 @@ final class PlanView {
             labels.write(paper, Type.LABEL, low, Labels.Side.ALL, "lowest " + figures.fineLength(lowest().z()),
                 "lowest " + figures.fine(lowest().z()));
         }
-        for (BedContact rest : rests()) {
+        for (BedContact rest : judgement.pose().restsAt()) {
             labels.write(paper, Type.LABEL, around(Mark.REST, rest.x(), rest.y()), Labels.Side.ALL,
                 Figures.percent(rest.load()));
         }
@@ -312,7 +272,7 @@ final class PlanView {
             key.add(Mark.NEXT::paint, readings.isEmpty() ? "not scanned, and tells most"
                 : "touch off here next: it tells most");
         }
-        if (!rests().isEmpty()) {
+        if (!judgement.pose().restsAt().isEmpty()) {
             key.add(Mark.REST::paint, "rests on the bed here by itself, with share of weight");
         }
         int shims = shims().size();

@@ -135,10 +135,10 @@ final class SectionView {
         int whereWidth = paper.width(where(), Type.HEADING);
         int bottom = paper.paragraph(where(), Type.HEADING, start, top, whereWidth, 1);
         if (lines == 1) {
-            paper.paragraph(how(width(room)), Type.LABEL, start + whereWidth + BETWEEN, top + 3, Chart.WIDTH, 1);
+            paper.paragraph(how(width(room)), Type.LABEL, start + whereWidth + BETWEEN, top + 3, Paper.WIDTH, 1);
             return bottom + UNDER_HEADING;
         }
-        return paper.paragraph(how(width(room)), Type.LABEL, start, bottom, Chart.WIDTH, 1) + UNDER_HEADING;
+        return paper.paragraph(how(width(room)), Type.LABEL, start, bottom, Paper.WIDTH, 1) + UNDER_HEADING;
     }
 
     private String where() {

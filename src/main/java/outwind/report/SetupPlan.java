@@ -93,10 +93,9 @@ final class SetupPlan {
     /** In the middle of the room. */
     private Frame frame(int top, int bottom) {
         int height = Math.max(1, bottom - top - far.depth() - near.depth() - KEY_LINE);
-        Frame fitted = PlanView.frame(board, 0, 0, boardWidth(), height);
-        return new Frame((left + right - fitted.width()) / 2,
-            top + far.depth() + Math.max(0, height - fitted.height()) / 2, fitted.width(), fitted.height(), 0,
-            board.length(), 0, board.width());
+        Frame fitted = Frame.ofBoard(board, 0, 0, boardWidth(), height);
+        return fitted.movedTo((left + right - fitted.width()) / 2,
+            top + far.depth() + Math.max(0, height - fitted.height()) / 2);
     }
 
     private void edges(Frame frame, Labels labels) {
@@ -146,7 +145,7 @@ final class SetupPlan {
     }
 
     private void marks(Frame frame, Labels labels) {
-        for (BedContact rest : rests()) {
+        for (BedContact rest : judgement.pose().restsAt()) {
             Point2D place = inside(frame, rest.x(), rest.y());
             Mark.REST.paint(paper.pen(), place.getX(), place.getY());
             labels.keepClear(Mark.REST.around(place.getX(), place.getY()));
@@ -183,14 +182,9 @@ final class SetupPlan {
             Math.min(frame.bottom() - INSIDE, Math.max(frame.top() + INSIDE, frame.py(y))));
     }
 
-    /** Where the board rests by itself; a flat one rests all over. */
-    private List<BedContact> rests() {
-        return judgement.pose().isFlat() ? List.of() : judgement.pose().contacts();
-    }
-
     private void key(Frame frame, int y) {
         SymbolKey key = new SymbolKey(paper);
-        if (!rests().isEmpty()) {
+        if (!judgement.pose().restsAt().isEmpty()) {
             key.add(Mark.REST::paint, "rests here if left to itself");
         }
         key.drawInARow(left, y);

@@ -16,13 +16,11 @@ import outwind.stock.Judgement;
  */
 public final class SetupSheet {
 
-    static final int WIDTH = 1600;
-
     /** Of the sheet (px); more where the board would else have no room under many warnings. */
     static final int HEIGHT = 1130;
 
     private static final int MARGIN = 40;
-    private static final int ROOM = WIDTH - 2 * MARGIN;
+    private static final int ROOM = Paper.WIDTH - 2 * MARGIN;
     private static final int GAP = 20;
 
     /** Between what stands side by side (px). */
@@ -77,7 +75,7 @@ public final class SetupSheet {
     /** Draws how to set a judged board down as a PNG image. */
     public static byte[] png(Judgement judgement, Figures figures) {
         int missing = new SetupSheet(new Paper(1, 1), HEIGHT, judgement, figures).draw();
-        Paper paper = new Paper(WIDTH, HEIGHT + missing);
+        Paper paper = new Paper(Paper.WIDTH, HEIGHT + missing);
         new SetupSheet(paper, HEIGHT + missing, judgement, figures).draw();
         return paper.png(HEIGHT + missing);
     }
@@ -167,10 +165,10 @@ public final class SetupSheet {
     }
 
     private int boardAbove(int top, int bottom) {
-        SetupPlan plan = plan(MARGIN, WIDTH - MARGIN);
+        SetupPlan plan = plan(MARGIN, Paper.WIDTH - MARGIN);
         int notesLeft = MARGIN + near.width() + APART + far.width() + APART;
-        int notesRoom = Math.min(MOST_NOTES, Math.max(LEAST_NOTES, WIDTH - MARGIN - notesLeft));
-        int left = WIDTH - MARGIN - notesRoom;
+        int notesRoom = Math.min(MOST_NOTES, Math.max(LEAST_NOTES, Paper.WIDTH - MARGIN - notesLeft));
+        int left = Paper.WIDTH - MARGIN - notesRoom;
         int room = Math.max(ShimTable.height(SURE_SHIMS), bottom - GAP - plan.leastHeight() - top);
         int shims = Math.min(Math.max(near.height(), far.height()), room);
         int below = Math.max(notesHeight(notesRoom), shims);
@@ -183,7 +181,7 @@ public final class SetupSheet {
     }
 
     private int boardBeside(int top, int bottom) {
-        int left = WIDTH - MARGIN - COLUMN;
+        int left = Paper.WIDTH - MARGIN - COLUMN;
         int y = bottom - notesHeight(COLUMN);
         notes(paper).draw(left, y, COLUMN);
         int room = (y - top - GAP) / 2;

@@ -21,8 +21,6 @@ import outwind.stock.Stack;
  */
 public final class StackChart {
 
-    private static final int WIDTH = 1600;
-    private static final int MARGIN = 44;
     private static final int NAMES = 430;
     private static final int ROW = 34;
     private static final int HEAD = 170;
@@ -44,7 +42,7 @@ public final class StackChart {
         this.stack = stack;
         this.figures = figures;
         this.boards = stack.boards().subList(0, Math.min(MOST, stack.boards().size()));
-        this.paper = new Paper(WIDTH, HEAD + boards.size() * ROW + FOOT);
+        this.paper = new Paper(Paper.WIDTH, HEAD + boards.size() * ROW + FOOT);
     }
 
     /** Draws the chart as a PNG image. */
@@ -53,8 +51,8 @@ public final class StackChart {
     }
 
     private byte[] draw() {
-        int y = paper.paragraph("What the stack finishes at", Type.NAME, MARGIN, 30, WIDTH - 2 * MARGIN, 1);
-        y = paper.paragraph(StackReport.expectation(stack), Type.TEXT, MARGIN, y + 6, WIDTH - 2 * MARGIN, 2);
+        int y = paper.paragraph("What the stack finishes at", Type.NAME, Paper.MARGIN, 30, Paper.ROOM, 1);
+        y = paper.paragraph(StackReport.expectation(stack), Type.TEXT, Paper.MARGIN, y + 6, Paper.ROOM, 2);
         key(y + 26);
         Frame frame = frame();
         grid(frame);
@@ -62,7 +60,7 @@ public final class StackChart {
         names(frame);
         if (boards.size() < stack.boards().size()) {
             paper.fromLeft("The " + (stack.boards().size() - boards.size()) + " boards further down are in the list.",
-                Type.NOTE, Paper.SOFT_INK, MARGIN, frame.bottom() + 84);
+                Type.NOTE, Paper.SOFT_INK, Paper.MARGIN, frame.bottom() + 84);
         }
         return paper.png(frame.bottom() + FOOT);
     }
@@ -75,7 +73,7 @@ public final class StackChart {
             most = Math.max(most, Math.max(board.high(), board.target().orElse(board.high())));
         }
         double room = Math.max(1, 0.06 * (most - least));
-        return new Frame(MARGIN + NAMES, HEAD, WIDTH - 2 * MARGIN - NAMES, boards.size() * ROW, least - room, most
+        return new Frame(Paper.MARGIN + NAMES, HEAD, Paper.ROOM - NAMES, boards.size() * ROW, least - room, most
             + room,
             -boards.size(), 0);
     }
@@ -120,14 +118,14 @@ public final class StackChart {
             double y = frame.py(-i - 0.5);
             String chance = board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("");
             paper.fromRight(chance, Type.NOTE, Paper.SOFT_INK, frame.left() - 16, y);
-            paper.paragraph((i + 1) + "  " + board.name(), Type.LABEL, MARGIN,
+            paper.paragraph((i + 1) + "  " + board.name(), Type.LABEL, Paper.MARGIN,
                 (int) (y - paper.height(Type.LABEL) / 2.0),
                 NAMES - 140, 1);
         }
     }
 
     private void key(int y) {
-        double x = MARGIN + NAMES;
+        double x = Paper.MARGIN + NAMES;
         for (Verdict verdict : List.of(Verdict.YES, Verdict.DOUBTFUL, Verdict.NO)) {
             paper.line(x, y, x + 56, y, colour(verdict), RANGE);
             middle(verdict).paint(paper.pen(), x + 28, y, 0);

@@ -15,13 +15,11 @@ import outwind.surface.Region;
  */
 public final class TouchChart {
 
-    static final int WIDTH = 1600;
-
     /** More than the tallest layout takes (px); what is left over is cut off. */
     private static final int TALLEST = 4200;
 
     private static final int MARGIN = 40;
-    private static final int ROOM = WIDTH - 2 * MARGIN;
+    private static final int ROOM = Paper.WIDTH - 2 * MARGIN;
     private static final int GAP = 24;
 
     /** Left of the board, for the places across, and right of it (px). */
@@ -51,7 +49,7 @@ public final class TouchChart {
     private static final String CAUTIONS = "Touch off with the spindle still and locked against starting. The machine"
         + " maker's manual, local rules and trained practice come first.";
 
-    private final Paper paper = new Paper(WIDTH, TALLEST);
+    private final Paper paper = new Paper(Paper.WIDTH, TALLEST);
     private final TouchSheet sheet;
     private final TouchGrid grid;
     private final List<TouchGrid.Spot> tour;

@@ -43,6 +43,11 @@ public record RestingPose(Plane bed, List<BedContact> contacts, boolean rocks, d
         return widest <= FLAT;
     }
 
+    /** The contacts as they are shown; none where the board lies on the bed all over. */
+    public List<BedContact> restsAt() {
+        return isFlat() ? List.of() : contacts;
+    }
+
     /** Lets the board down on the bed; {@code whole} must cover the whole board. */
     public static RestingPose of(SampledBoard whole) {
         double mass = whole.integral(i -> whole.top()[i] - whole.underside()[i]);

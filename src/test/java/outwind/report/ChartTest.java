@@ -83,7 +83,7 @@ class ChartTest {
 
         BufferedImage image = drawn(board(length, width, thickness, height), new Figures(units));
 
-        assertEquals(Chart.WIDTH, image.getWidth(), name);
+        assertEquals(Paper.WIDTH, image.getWidth(), name);
         assertTrue(image.getHeight() > 800 && image.getHeight() < 1700, name + " " + image.getHeight());
     }
 
@@ -96,7 +96,7 @@ class ChartTest {
         BufferedImage image = drawn(board(name, 1200, 200, 30, OptionalDouble.of(22), new Trim(80, 10), defects, scan),
             MM);
 
-        assertEquals(Chart.WIDTH, image.getWidth());
+        assertEquals(Paper.WIDTH, image.getWidth());
     }
 
     @Test
@@ -126,7 +126,7 @@ class ChartTest {
         }
 
         assertTrue(columns.size() > 20, "no darkest wood");
-        assertTrue(columns.stream().allMatch(x -> x > Chart.WIDTH / 2), "darkest wood at the wrong end");
+        assertTrue(columns.stream().allMatch(x -> x > Paper.WIDTH / 2), "darkest wood at the wrong end");
     }
 
     @Test
@@ -137,7 +137,7 @@ class ChartTest {
             double width = length * (0.05 + 1.5 * random.nextDouble());
             Board board = board(length, Math.min(width, 3000), 30, (u, v) -> u * v);
 
-            Frame frame = PlanView.frame(board, 100, 200, 1200, 500);
+            Frame frame = Frame.ofBoard(board, 100, 200, 1200, 500);
 
             assertTrue(frame.width() <= 1200 && frame.height() <= 500, frame.toString());
             // Sides are whole pixels: half a pixel at most is lost on the shorter one.

@@ -83,7 +83,7 @@ class SetupSheetTest {
 
         BufferedImage image = drawn(judged, new Figures(units));
 
-        assertEquals(SetupSheet.WIDTH, image.getWidth(), name);
+        assertEquals(Paper.WIDTH, image.getWidth(), name);
         assertTrue(image.getHeight() >= SetupSheet.HEIGHT && image.getHeight() < 1.3 * SetupSheet.HEIGHT,
             name + " " + image.getHeight());
         assertTrue(hasCleanMargin(image, 24), name);
