@@ -5,37 +5,48 @@ import java.util.List;
 import outwind.stock.Blank;
 import outwind.stock.BlankPlan;
 import outwind.stock.CutOrder;
+import outwind.stock.Layout;
 import outwind.stock.LengthsPlan;
 
 /** One sheet to hang at the saw: what comes out, and the board from above, to scale, with its blanks and cuts. */
 public final class BlankChart {
 
-    private static final int TALLEST = 2400;
+    /** More than all above the list takes (px); what is left over at the bottom is cut off. */
+    private static final int ABOVE_LIST = 2000;
+
     private static final int GAP = 26;
 
     private static final int MOST_HEIGHT = 760;
 
-    /** Between the columns of the list, and from one row to the next (px). */
+    /** From one row of the list to the next, and more than a sentence below it takes (px). */
     private static final int ROW = 30;
+    private static final int SENTENCE = 3 * ROW;
+
+    /** More blanks than this are not read off a sheet; the report has them all. */
+    static final int MOST_LISTED = 200;
 
     private final Paper paper;
     private final BlankSheet sheet;
     private final Figures figures;
 
     private BlankChart(BlankSheet sheet, Figures figures) {
-        this.paper = new Paper(Paper.WIDTH, TALLEST);
+        this.paper = new Paper(Paper.WIDTH, height(sheet));
         this.sheet = sheet;
         this.figures = figures;
     }
 
     /** Draws a cutting bill against a board as a PNG image. */
     public static byte[] png(BlankPlan plan, Figures figures) {
-        return new BlankChart(BlankSheet.of(plan, figures), figures).drawn();
+        return png(BlankSheet.of(plan, figures), figures);
     }
 
     /** Draws crosscuts alone as a PNG image. */
     public static byte[] png(LengthsPlan plan, Figures figures) {
-        return new BlankChart(BlankSheet.of(plan, figures), figures).drawn();
+        return png(BlankSheet.of(plan, figures), figures);
+    }
+
+    static byte[] png(BlankSheet sheet, Figures figures) {
+        return new BlankChart(sheet, figures).drawn();
     }
 
     private byte[] drawn() {
@@ -58,31 +69,50 @@ public final class BlankChart {
             !sheet.board().defects().isEmpty(), top);
     }
 
-    /** Every blank by its number, in columns. */
+    /** Every blank by its number, in columns, and what is not cut; returns the y below it (px). */
     private int list(int top) {
+        List<String> entries = entries(sheet.layout(), figures);
+        int columns = columns(entries.size());
+        int rows = rows(entries.size());
+        int column = Paper.ROOM / columns;
+        for (int i = 0; i < entries.size(); i++) {
+            paper.paragraph(entries.get(i), Type.LABEL, Paper.MARGIN + i / rows * column, top + i % rows * ROW,
+                column - GAP, 1);
+        }
+        int y = top + rows * ROW;
+        int more = sheet.layout().blanks().size() - entries.size();
+        if (more > 0) {
+            y = paper.paragraph("and " + more + " more: see the report", Type.LABEL, Paper.MARGIN, y, Paper.ROOM, 1);
+        }
+        for (String sentence : sheet.missing()) {
+            y = paper.paragraph("Not cut: " + sentence, Type.LABEL, Paper.MARGIN, y + 4, Paper.ROOM, 2);
+        }
+        return y;
+    }
+
+    /** What the list says of each blank, {@link #MOST_LISTED} at the most. */
+    static List<String> entries(Layout layout, Figures figures) {
         List<String> entries = new ArrayList<>();
-        for (Blank blank : sheet.layout().blanks()) {
+        for (Blank blank : layout.blanks().subList(0, Math.min(MOST_LISTED, layout.blanks().size()))) {
             entries.add((entries.size() + 1) + "  " + blank.name() + (blank.turned() ? " (turned)" : "") + "  "
                 + BlankSheet.sides(blank, figures) + " x "
                 + figures.length(blank.wanted()) + "  (makes " + figures.number(blank.range().median()) + ", "
                 + Figures.chance(blank.chance()) + ")");
         }
-        int columns = entries.size() > 4 ? 2 : 1;
-        int perColumn = (entries.size() + columns - 1) / columns;
-        int width = Paper.ROOM / columns - GAP;
-        int most = (TALLEST - Paper.MARGIN - top) / ROW;
-        for (int i = 0; i < entries.size(); i++) {
-            if (i % perColumn < most) {
-                paper.paragraph(entries.get(i), Type.LABEL, Paper.MARGIN + i / perColumn * (Paper.ROOM / columns),
-                    top + i % perColumn * ROW, width, 1);
-            }
-        }
-        int y = top + Math.min(perColumn, most) * ROW;
-        for (String sentence : sheet.missing()) {
-            if (y + ROW < TALLEST - Paper.MARGIN) {
-                y = paper.paragraph("Not cut: " + sentence, Type.LABEL, Paper.MARGIN, y + 4, Paper.ROOM, 2);
-            }
-        }
-        return y;
+        return entries;
+    }
+
+    private static int columns(int entries) {
+        return entries > 4 ? 2 : 1;
+    }
+
+    private static int rows(int entries) {
+        return (entries + columns(entries) - 1) / columns(entries);
+    }
+
+    /** Enough for all that is drawn (px). */
+    private static int height(BlankSheet sheet) {
+        int listed = Math.min(MOST_LISTED, sheet.layout().blanks().size());
+        return ABOVE_LIST + ROW * (rows(listed) + 1) + SENTENCE * sheet.missing().size() + Paper.MARGIN;
     }
 }
