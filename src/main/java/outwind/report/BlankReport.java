@@ -2,7 +2,6 @@ package outwind.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import outwind.stock.Blank;
 import outwind.stock.BlankPlan;
 import outwind.stock.LengthsPlan;
@@ -148,7 +147,7 @@ public final class BlankReport {
                 + figures.place(offcut.y2() - offcut.y1()),
                 figures.place(offcut.x1()), figures.place(offcut.y1()), hasDefect(offcut) ? "holds a defect" : ""));
         }
-        page.table("  ", List.of("along x across (" + figures.unit().toLowerCase(Locale.ROOT) + ")", "x", "y", ""),
+        page.table("  ", List.of("along x across (" + figures.unit() + ")", "x", "y", ""),
             rows);
     }
 

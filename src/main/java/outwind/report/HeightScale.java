@@ -67,12 +67,12 @@ record HeightScale(double lowest, double highest, double scale, double along) {
     }
 
     /** Width of the lengthwise section (px). */
-    int width(double length) {
+    int widthAlong(double length) {
         return (int) Math.max(1, Math.round(length * along));
     }
 
-    /** Width of another section (px): heights are drawn a round number of times taller than its lengths. */
-    int width(double length, int room) {
+    /** Width of the crosswise section (px): heights are drawn a round number of times taller than its lengths. */
+    int widthAcross(double length, int room) {
         double times = 1;
         for (double power = 1; length * scale / times > room; power *= 10) {
             for (double next : TIMES) {

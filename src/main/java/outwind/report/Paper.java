@@ -141,6 +141,11 @@ final class Paper {
         return y;
     }
 
+    /** What a paragraph takes from top to bottom (px), on any paper. */
+    static int heightOf(String text, Type type, int room, int mostLines) {
+        return new Paper(1, 1).paragraph(text, type, 0, 0, room, mostLines);
+    }
+
     private List<String> wrap(String text, Type type, int room, int mostLines) {
         List<String> lines = new ArrayList<>();
         String line = "";

@@ -97,8 +97,8 @@ final class SectionView {
     }
 
     private int width(int room) {
-        return isLengthwise ? Math.min(room, heights.width(profile.length()))
-            : heights.width(profile.length(), room);
+        return isLengthwise ? Math.min(room, heights.widthAlong(profile.length()))
+            : heights.widthAcross(profile.length(), room);
     }
 
     /**

@@ -113,14 +113,10 @@ public final class SetupSheet {
 
     /** Along the lower edge; where they begin (px). */
     private int cautions() {
-        int lines = scrapHeight(CAUTIONS, Type.TEXT, ROOM, 2);
+        int lines = Paper.heightOf(CAUTIONS, Type.TEXT, ROOM, 2);
         int top = height - MARGIN + 8 - lines;
         paper.paragraph(CAUTIONS, Type.TEXT, MARGIN, top, ROOM, 2);
         return top;
-    }
-
-    private int scrapHeight(String text, Type type, int room, int mostLines) {
-        return new Paper(1, 1).paragraph(text, type, 0, 0, room, mostLines);
     }
 
     /** In a frame that ends at {@code bottom}; where it begins (px), or {@code bottom} if there are none. */
@@ -130,7 +126,7 @@ public final class SetupSheet {
             return bottom;
         }
         int room = ROOM - 2 * BOX_PADDING;
-        int text = lines.stream().mapToInt(line -> scrapHeight(line, Type.STRONG, room, 2)).sum();
+        int text = lines.stream().mapToInt(line -> Paper.heightOf(line, Type.STRONG, room, 2)).sum();
         int top = bottom - text - 2 * BOX_PADDING;
         paper.box(MARGIN, top, ROOM, bottom - top, 5);
         int y = top + BOX_PADDING;
