@@ -57,14 +57,16 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
         String headline = cut == plan.wanted() ? cut == 1 ? "The blank comes out." : "All " + cut + " blanks come out."
             : cut == 0 ? "No blank of the bill comes out."
             : Figures.count(cut, "blank comes", "blanks come") + " out of the " + plan.wanted() + " wanted.";
-        return new BlankSheet(plan.board(), size(plan.board(), figures), headline, details, missing, plan.chosen());
+        return new BlankSheet(plan.board(), Sentences.size(plan.board(), figures), headline, details, missing,
+            plan.chosen());
     }
 
     /** One board of a stack that is cut to a bill. */
     static BlankSheet of(StackPlan.BoardCut cut, Figures figures) {
         int count = cut.layout().blanks().size();
-        return new BlankSheet(cut.board(), size(cut.board(), figures), Figures.count(count, "blank", "blanks") + ": "
-            + named(cut.layout().blanks()) + "; " + cut.layout().order().words() + ".",
+        return new BlankSheet(cut.board(), Sentences.size(cut.board(), figures),
+            Figures.count(count, "blank", "blanks") + ": " + named(cut.layout().blanks()) + "; "
+                + cut.layout().order().words() + ".",
             List.of(share(cut.board(), cut.layout())), List.of(), cut.layout());
     }
 
@@ -74,9 +76,9 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
         List<String> details = new ArrayList<>();
         List<Blank> shown = plan.equal().isEmpty() ? plan.longest().stream().toList() : plan.equal();
         plan.longest().ifPresent(blank -> details.add("The longest single length of full width that makes " + target
-            + ": " + figures.length(blank.along()) + ", from x\u00a0" + hard(figures.number(blank.region().x1()))
-                + " to "
-            + figures.length(blank.region().x2()) + " (chance " + Figures.chance(blank.chance()) + ")."));
+            + ": " + figures.length(blank.along()) + ", from x\u00a0"
+            + TouchSheet.hard(figures.number(blank.region().x1())) + " to " + figures.length(blank.region().x2())
+            + " (chance " + Figures.chance(blank.chance()) + ")."));
         if (!plan.equal().isEmpty()) {
             details.add(equal(plan.equal(), target, figures));
             details.add(sure(plan.sure(), plan.equal().size()));
@@ -92,7 +94,7 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
             ? List.of("Nowhere on the board is a length of at least 300 mm sure enough: " + atLeast(plan.sure())
                 + ". Narrower blanks may be: write a cutting bill and give it with --bill.")
             : List.of();
-        return new BlankSheet(plan.board(), size(plan.board(), figures), headline, details, missing,
+        return new BlankSheet(plan.board(), Sentences.size(plan.board(), figures), headline, details, missing,
             new Layout(CutOrder.CROSSCUT_FIRST, Region.whole(plan.board()), shown.stream().map(List::of).toList(),
                 plan.saw().kerf(), 0));
     }
@@ -108,19 +110,6 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
             : "For the fewest cuts: " + lengths.size() + " equal lengths of " + length + ". The thinnest finishes at "
                 + figures.length(thinnest.range().median()) + "; the chance of " + target + " is "
                 + Figures.chance(leastSure) + " for the least sure of them.";
-    }
-
-    private static String size(Board board, Figures figures) {
-        String thickness = board.thickness().isPresent()
-            ? " x " + hard(figures.number(board.thickness().getAsDouble())) + "\u00a0" + figures.unit()
-            : "\u00a0" + figures.unit() + ", thickness by caliper";
-        return board.species().map(species -> species + ", ").orElse("") + hard(figures.place(board.length())) + " x "
-            + hard(figures.place(board.width())) + thickness + ", "
-            + Sentences.measured(board) + " on face A";
-    }
-
-    private static String hard(String number) {
-        return number.replace(' ', '\u00a0');
     }
 
     private static String atLeast(double sure) {

@@ -89,7 +89,7 @@ public final class Chart {
     private int header(int top) {
         Sentences sentences = new Sentences(judgement, figures);
         int y = paper.paragraph(board.name(), Type.NAME, Paper.MARGIN, top, Paper.ROOM, 2);
-        y = paper.paragraph(sentences.size(), Type.LABEL, Paper.MARGIN, y, Paper.ROOM, 2);
+        y = paper.paragraph(Sentences.size(board, figures), Type.LABEL, Paper.MARGIN, y, Paper.ROOM, 2);
         y = paper.paragraph(sentences.verdict(), Type.VERDICT, Paper.MARGIN, y + 14, Paper.ROOM, 2);
         return paper.paragraph(sentences.thickness(), Type.TEXT, Paper.MARGIN, y + 2, Paper.ROOM, 4);
     }

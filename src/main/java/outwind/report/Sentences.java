@@ -48,21 +48,20 @@ final class Sentences {
         this.figures = figures;
     }
 
-    /** Size of the board and what was read on it. */
-    String size() {
-        Board board = judgement.board();
-        String thickness = board.thickness().isPresent() && board.calipers().isEmpty()
-            ? " x " + figures.number(board.thickness().getAsDouble()) + " " + figures.unit()
-            : " " + figures.unit() + ", thickness by caliper";
+    /** Wood and size of a board, and what was read on it. */
+    static String size(Board board, Figures figures) {
+        // Caliper readings go before a thickness that is stated for the whole board.
+        boolean isStated = board.thickness().isPresent() && board.calipers().isEmpty();
         int onB = board.readingsOf(Face.B).size();
-        return board.species().map(wood -> wood + ", ").orElse("") + figures.place(board.length()) + " x "
-            + figures.place(board.width()) + thickness + ", "
-            + measured(board) + " on face A" + (onB > 0
-                ? ", " + onB + " on face B" : "");
+        return board.species().map(wood -> wood + ", ").orElse("") + TouchSheet.hard(figures.place(board.length()))
+            + " x " + (isStated ? TouchSheet.hard(figures.place(board.width())) + " x "
+                + figures.length(board.thickness().getAsDouble())
+                : figures.placeLength(board.width()) + ", thickness by caliper") + ", " + measured(board)
+            + " on face A" + (onB > 0 ? ", " + onB + " on face B" : "");
     }
 
     /** How many touch-offs or points were taken. */
-    static String measured(Board board) {
+    private static String measured(Board board) {
         return board.scan().isPresent() ? Figures.grouped(board.pointsOnFaceA()) + " scanned points"
             : Figures.count(board.pointsOnFaceA(), "touch-off", "touch-offs");
     }

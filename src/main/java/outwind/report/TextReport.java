@@ -52,7 +52,7 @@ public final class TextReport {
 
     private void title() {
         page.line(board.name());
-        page.paragraph(sentences.size());
+        page.paragraph(Sentences.size(board, figures));
         page.gap();
     }
 

@@ -85,13 +85,24 @@ class BlanksCommandTest {
 
     /** A level face A of 900 x 150 mm, and the bed it lies on with a flat underside. */
     private static String overBed(double bed) {
-        StringBuilder text = new StringBuilder("# length: 900\n# width: 150\n# thickness: 31\n# underside: flat\nx,y,z,face\n");
+        StringBuilder text = new StringBuilder("# length: 900\n# width: 150\n# thickness: 31\n# underside: flat\n"
+            + "x,y,z,face\n");
         for (int i = 0; i <= 4; i++) {
             for (int j = 0; j <= 2; j++) {
                 text.append(225 * i).append(',').append(75 * j).append(",0,A\n");
             }
         }
         return text + "-20,0," + bed + ",bed\n-20,150," + bed + ",bed\n920,75," + bed + ",bed\n";
+    }
+
+    // A board with a stated thickness and caliper readings was called "x 38.0 mm" here, "by caliper" in judge.
+    @ParameterizedTest
+    @ValueSource(strings = {"mantel-wedge", "box-side-both-faces", "hall-table", "blanket-chest-inches"})
+    void theSizeIsToldAsInJudge(String board) throws IOException {
+        blanks("sample-probes/" + board + ".csv", "--bill", BILL, "--no-chart");
+
+        assertEquals(Files.readAllLines(Path.of("reports/" + board + ".txt")).subList(0, 2),
+            Files.readAllLines(folder.resolve(board + "-blanks.txt")).subList(0, 2));
     }
 
     // The scan is of a board that the sizes of the blanks are made up for: two go side by side.
