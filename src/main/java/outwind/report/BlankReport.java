@@ -114,7 +114,7 @@ public final class BlankReport {
                 int number = rows.size() + 1;
                 rows.add(List.of(number + " " + shortened(blank.name()), String.valueOf(section),
                     BlankSheet.sides(blank, figures), figures.number(blank.wanted()),
-                        figures.number(blank.range().median()), Figures.chance(blank.chance()).replace('\u00a0', ' ')));
+                        figures.number(blank.range().median()), Figures.chance(blank.chance())));
                 if (blank.turned()) {
                     turned.add(String.valueOf(number));
                 }

@@ -77,7 +77,7 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
         List<Blank> shown = plan.equal().isEmpty() ? plan.longest().stream().toList() : plan.equal();
         plan.longest().ifPresent(blank -> details.add("The longest single length of full width that makes " + target
             + ": " + figures.length(blank.along()) + ", from x\u00a0"
-            + TouchSheet.hard(figures.number(blank.region().x1())) + " to " + figures.length(blank.region().x2())
+            + figures.number(blank.region().x1()) + " to " + figures.length(blank.region().x2())
             + " (chance " + Figures.chance(blank.chance()) + ")."));
         if (!plan.equal().isEmpty()) {
             details.add(equal(plan.equal(), target, figures));

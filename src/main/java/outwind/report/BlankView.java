@@ -105,7 +105,7 @@ final class BlankView {
     /** Number, name and thickness, as much of it as the blank has room for; the list below has the rest. */
     private void label(Rectangle2D box, int number, Blank blank) {
         String name = number + " " + blank.name();
-        String thickness = figures.length(blank.wanted()).replace('\u00a0', ' ');
+        String thickness = figures.length(blank.wanted());
         for (List<String> lines : List.of(List.of(name, thickness), List.of(name + ", " + thickness),
             List.of(String.valueOf(number), thickness), List.of(number + ": " + thickness),
             List.of(String.valueOf(number)))) {

@@ -80,12 +80,8 @@ final class CuttingNotes {
     }
 
     private static String work(Cut cut) {
-        return onOneLine(Figures.count(cut.passes().size(), "pass", "passes")) + ", about "
-            + onOneLine(Figures.minutes(cut.minutes()));
-    }
-
-    private static String onOneLine(String text) {
-        return text.replace(' ', '\u00a0');
+        return Figures.unbroken(Figures.count(cut.passes().size(), "pass", "passes")) + ", about "
+            + Figures.unbroken(Figures.minutes(cut.minutes()));
     }
 
     private int keepBelow(Cut cut, int left, int top, int room) {

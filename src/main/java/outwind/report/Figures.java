@@ -13,12 +13,12 @@ public record Figures(Units units) {
 
     private static final double INCH = Units.INCHES.toMillimetres(1);
 
-    /** Keeps a number and its unit on one line; {@link Page} prints it as a plain space. */
+    /** Keeps a number, and a number and its unit, on one line; {@link Page} prints it as a plain space. */
     private static final char HARD_SPACE = '\u00a0';
 
     /** A thickness, depth or height (mm): 0.1 mm, or 1/64 in. */
     public String length(double mm) {
-        return number(mm).replace(' ', HARD_SPACE) + HARD_SPACE + unit();
+        return number(mm) + HARD_SPACE + unit();
     }
 
     /** A thickness beside others that differ little from it (mm): 0.1 mm, or 0.001 in. */
@@ -28,7 +28,7 @@ public record Figures(Units units) {
 
     /** The same without its unit, for tables whose heading states it. */
     public String number(double mm) {
-        return units == Units.INCHES ? fraction(mm / INCH, 64) : decimals(mm, 1);
+        return units == Units.INCHES ? unbroken(fraction(mm / INCH, 64)) : decimals(mm, 1);
     }
 
     /** What is dialled in or is small (mm), with its unit: 0.1 mm and 0.05 mm where it is set so, or 0.001 in. */
@@ -53,12 +53,12 @@ public record Figures(Units units) {
 
     /** A place on the board (mm): whole mm, or 1/8 in. */
     public String place(double mm) {
-        return units == Units.INCHES ? fraction(mm / INCH, 8) : decimals(mm, 0);
+        return units == Units.INCHES ? unbroken(fraction(mm / INCH, 8)) : decimals(mm, 0);
     }
 
     /** {@link #place} with its unit. */
     public String placeLength(double mm) {
-        return place(mm).replace(' ', HARD_SPACE) + HARD_SPACE + unit();
+        return place(mm) + HARD_SPACE + unit();
     }
 
     /** A place as it would be typed back (mm): decimals without a unit. */
@@ -169,6 +169,11 @@ public record Figures(Units units) {
     public static String plain(double value) {
         String text = decimals(value, 3);
         return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+
+    /** Words or numbers that stay on one line. */
+    static String unbroken(String text) {
+        return text.replace(' ', HARD_SPACE);
     }
 
     /** Nearest fraction with this denominator, in lowest terms: 1 3/16, -5/64, 0. */

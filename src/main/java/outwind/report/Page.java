@@ -34,9 +34,9 @@ final class Page {
         }
     }
 
-    /** A line as it stands. */
+    /** A line as it stands, but that what was kept on one line until here now has plain spaces. */
     void line(String words) {
-        text.append(words.stripTrailing()).append('\n');
+        text.append(words.replace('\u00a0', ' ').stripTrailing()).append('\n');
     }
 
     /** Rows of cells under a header; the first column flush left, the others flush right. */
@@ -71,8 +71,7 @@ final class Page {
                 line = new StringBuilder(rest);
                 empty = true;
             }
-            // A unit stays with its number, which is why they are joined by a hard space until here.
-            line.append(empty ? "" : " ").append(word.replace('\u00a0', ' '));
+            line.append(empty ? "" : " ").append(word);
             empty = false;
         }
         line(line.toString());

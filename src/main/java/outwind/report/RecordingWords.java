@@ -77,7 +77,7 @@ public final class RecordingWords {
         String thickness = "about " + figures.precise(range.median()) + " (" + number(range.low()) + " to "
             + number(range.high()) + ")";
         OptionalDouble chance = prospect.chance();
-        return plainSpaces(chance.isEmpty() ? "So far it finishes at " + thickness + "."
+        return line(chance.isEmpty() ? "So far it finishes at " + thickness + "."
             : "So far " + word(prospect.verdict()) + ", chance of " + figures.length(wanted(prospect)) + " "
                 + Figures.chance(chance.getAsDouble()) + "; " + thickness + ".");
     }
@@ -188,8 +188,8 @@ public final class RecordingWords {
     /** That an entry was taken back. */
     public String takenBack(Recording.Entry entry) {
         return entry.height().isPresent()
-            ? plainSpaces("Taken back: " + figures.fineLength(entry.height().getAsDouble()) + " at ")
-                + at(entry.place()) + "." : "No longer left out: " + at(entry.place()) + ".";
+            ? line("Taken back: " + figures.fineLength(entry.height().getAsDouble()) + " at " + at(entry.place()) + ".")
+            : "No longer left out: " + at(entry.place()) + ".";
     }
 
     /** How good a touch-off is, as its repeats show. */
@@ -216,7 +216,7 @@ public final class RecordingWords {
     }
 
     private String at(Place place) {
-        return "x " + figures.place(place.x()) + " y " + figures.place(place.y());
+        return line("x " + figures.place(place.x()) + " y " + figures.place(place.y()));
     }
 
     private static String paragraph(String words) {
@@ -225,7 +225,9 @@ public final class RecordingWords {
         return page.toString().stripTrailing();
     }
 
-    private static String plainSpaces(String text) {
-        return text.replace('\u00a0', ' ');
+    private static String line(String words) {
+        Page page = new Page();
+        page.line(words);
+        return page.toString().stripTrailing();
     }
 }

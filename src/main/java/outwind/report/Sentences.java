@@ -53,9 +53,9 @@ final class Sentences {
         // Caliper readings go before a thickness that is stated for the whole board.
         boolean isStated = board.thickness().isPresent() && board.calipers().isEmpty();
         int onB = board.readingsOf(Face.B).size();
-        return board.species().map(wood -> wood + ", ").orElse("") + TouchSheet.hard(figures.place(board.length()))
-            + " x " + (isStated ? TouchSheet.hard(figures.place(board.width())) + " x "
-                + figures.length(board.thickness().getAsDouble())
+        return board.species().map(wood -> wood + ", ").orElse("") + figures.place(board.length())
+            + " x " + (isStated
+                ? figures.place(board.width()) + " x " + figures.length(board.thickness().getAsDouble())
                 : figures.placeLength(board.width()) + ", thickness by caliper") + ", " + measured(board)
             + " on face A" + (onB > 0 ? ", " + onB + " on face B" : "");
     }
@@ -497,8 +497,7 @@ final class Sentences {
 
     /** A place on the board in words: along by across. */
     String place(double x, double y) {
-        return "x\u00a0" + figures.place(x).replace(' ', '\u00a0') + " y\u00a0"
-            + figures.place(y).replace(' ', '\u00a0');
+        return "x\u00a0" + figures.place(x) + " y\u00a0" + figures.place(y);
     }
 
     /** Where two things that were read tell the same, which of them is used. */

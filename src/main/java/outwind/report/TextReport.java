@@ -213,21 +213,17 @@ public final class TextReport {
         ReadingsAlone readings = judgement.readings();
         String what = isScanned() ? "point" : "touch-off";
         page.line("Highest " + what + " " + at(readings.highest()) + ", lowest " + at(readings.lowest()));
-        page.line("Spread, highest minus lowest  " + soft(figures.fineLength(readings.spread())));
+        page.line("Spread, highest minus lowest  " + figures.fineLength(readings.spread()));
         page.line("Minimum zone of the " + what + "s  "
-            + soft(figures.fineLength(readings.minimumZone().width())));
+            + figures.fineLength(readings.minimumZone().width()));
         page.gap();
     }
 
     private String at(Reading reading) {
-        return soft(figures.fineLength(reading.z()) + " at " + sentences.place(reading.x(), reading.y()));
+        return figures.fineLength(reading.z()) + " at " + sentences.place(reading.x(), reading.y());
     }
 
     /** Lines that are not wrapped take plain spaces at once. */
-    private static String soft(String text) {
-        return text.replace('\u00a0', ' ');
-    }
-
     private void fits() {
         List<List<String>> rows = new ArrayList<>();
         for (TrendFit fit : judgement.fits().all()) {
@@ -284,8 +280,8 @@ public final class TextReport {
             + inWords(judgement.lifts() ? judgement.asItLies() : judgement.levelled()) + ".");
         page.gap();
         for (BedContact contact : judgement.pose().contacts()) {
-            page.line("Rests by itself at " + soft(sentences.place(contact.x(), contact.y())) + " with "
-                + soft(Figures.percent(contact.load())) + " of the weight");
+            page.line("Rests by itself at " + sentences.place(contact.x(), contact.y()) + " with "
+                + Figures.percent(contact.load()) + " of the weight");
         }
         page.gap();
     }

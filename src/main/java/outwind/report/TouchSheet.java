@@ -29,7 +29,7 @@ public record TouchSheet(Board board, TouchPlan plan) {
 
     /** Its size, and what it is to become. */
     String size(Figures figures) {
-        String sides = hard(figures.place(grid().length())) + " x " + hard(figures.place(grid().width()));
+        String sides = figures.place(grid().length()) + " x " + figures.place(grid().width());
         return sides + (board.thickness().isPresent() ? " x " + figures.length(board.thickness().getAsDouble())
             : "\u00a0" + figures.unit())
             + (board.target().isPresent() ? ", to finish at " + figures.length(board.target().getAsDouble()) : "");
@@ -93,9 +93,5 @@ public record TouchSheet(Board board, TouchPlan plan) {
     public String fileName() {
         String bare = board.name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
         return bare.isEmpty() ? "board" : bare;
-    }
-
-    static String hard(String number) {
-        return number.replace(' ', '\u00a0');
     }
 }
