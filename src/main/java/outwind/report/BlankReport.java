@@ -152,8 +152,7 @@ public final class BlankReport {
     }
 
     private boolean hasDefect(Region offcut) {
-        return sheet.board().defects().stream().anyMatch(defect -> defect.x1() < offcut.x2()
-            && defect.x2() > offcut.x1() && defect.y1() < offcut.y2() && defect.y2() > offcut.y1());
+        return sheet.board().defects().stream().anyMatch(defect -> offcut.overlaps(Region.of(defect)));
     }
 
     private static void cautions(Page page) {

@@ -133,7 +133,7 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
     }
 
     private static String share(Board board, Layout layout) {
-        double blanks = layout.blanks().stream().mapToDouble(blank -> Layout.area(blank.region())).sum();
+        double blanks = layout.blanks().stream().mapToDouble(blank -> blank.region().area()).sum();
         return "The blanks take " + Figures.percent(blanks / (board.length() * board.width()))
             + " of the board's face.";
     }

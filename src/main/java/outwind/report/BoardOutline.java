@@ -29,7 +29,7 @@ final class BoardOutline {
     /** Draws defects and outline on what has been drawn of the wood. */
     void draw() {
         for (Defect defect : board.defects()) {
-            paper.defect(frame.box(new Region(defect.x1(), defect.y1(), defect.x2(), defect.y2())));
+            paper.defect(frame.box(Region.of(defect)));
         }
         paper.pen().setColor(Paper.INK);
         paper.pen().setStroke(STROKE);

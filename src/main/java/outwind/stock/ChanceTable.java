@@ -51,7 +51,7 @@ final class ChanceTable {
         if (along > 0 && across > 0) {
             settle(chance, piece, thickness, new Block(0, along - 1, 0, across - 1));
             for (Defect defect : defects) {
-                clear(chance, piece, defect, along, across);
+                clear(chance, piece, Region.of(defect), along, across);
             }
         }
         return chance;
@@ -108,12 +108,12 @@ final class ChanceTable {
         }
     }
 
-    private void clear(float[][] chance, Piece piece, Defect defect, int along, int across) {
-        for (int i = 0; i < along; i++) {
-            boolean beside = x.at()[i] + piece.along() <= defect.x1() + Stops.SAME
-                || x.at()[i] >= defect.x2() - Stops.SAME;
-            for (int j = 0; j < across && !beside; j++) {
-                if (y.at()[j] + piece.across() > defect.y1() + Stops.SAME && y.at()[j] < defect.y2() - Stops.SAME) {
+    private void clear(float[][] chance, Piece piece, Region defect, int along, int across) {
+        for (int i = x.from(defect.x1() - piece.along()); i < along && x.at()[i] < defect.x2(); i++) {
+            for (int j = y.from(defect.y1() - piece.across()); j < across && y.at()[j] < defect.y2(); j++) {
+                double beginX = x.at()[i];
+                double beginY = y.at()[j];
+                if (new Region(beginX, beginY, beginX + piece.along(), beginY + piece.across()).overlaps(defect)) {
                     chance[i][j] = 0;
                 }
             }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import outwind.board.Board;
-import outwind.board.Defect;
 import outwind.surface.Region;
 
 /**
@@ -90,12 +89,6 @@ final class Closer {
     }
 
     private boolean isOverDefect(Region region) {
-        return board.defects().stream().anyMatch(defect -> overlap(region, defect));
-    }
-
-    /** Whether a rectangle and a defect share more than a line. */
-    static boolean overlap(Region region, Defect defect) {
-        return region.x1() < defect.x2() - Stops.SAME && region.x2() > defect.x1() + Stops.SAME
-            && region.y1() < defect.y2() - Stops.SAME && region.y2() > defect.y1() + Stops.SAME;
+        return board.defects().stream().anyMatch(defect -> region.overlaps(Region.of(defect)));
     }
 }

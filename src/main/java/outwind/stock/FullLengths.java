@@ -75,7 +75,7 @@ public final class FullLengths {
         Region usable = BlankPlan.usable(board, saw);
         BlankThickness wood = BlankThickness.of(shape, usable, skim, seed);
         List<Defect> defects = board.defects().stream()
-            .filter(defect -> Closer.overlap(usable, defect)).toList();
+            .filter(defect -> usable.overlaps(Region.of(defect))).toList();
         return new FullLengths(wood, defects, usable, saw, thickness, sure);
     }
 
@@ -212,7 +212,7 @@ public final class FullLengths {
 
     private boolean makes(double begin, double end) {
         Region region = region(begin, end);
-        return defects.stream().noneMatch(defect -> Closer.overlap(region, defect))
+        return defects.stream().noneMatch(defect -> region.overlaps(Region.of(defect)))
             && wood.chance(region, thickness, sure) >= sure;
     }
 
@@ -222,6 +222,6 @@ public final class FullLengths {
 
     private Blank blank(double begin, double end) {
         Region region = region(begin, end);
-        return new Blank("length", -1, region, false, thickness, wood.range(region), Layout.area(region));
+        return new Blank("length", -1, region, false, thickness, wood.range(region), region.area());
     }
 }

@@ -113,7 +113,7 @@ public record Layout(CutOrder order, Region board, List<List<Blank>> sections, d
                     order == CutOrder.CROSSCUT_FIRST);
             }
         }
-        offcuts.sort(Comparator.comparingDouble((Region r) -> -area(r)));
+        offcuts.sort(Comparator.comparingDouble((Region r) -> -r.area()));
         return offcuts;
     }
 
@@ -132,10 +132,5 @@ public record Layout(CutOrder order, Region board, List<List<Blank>> sections, d
             offcuts.add(along ? new Region(from, within.y1(), to, within.y2())
                 : new Region(within.x1(), from, within.x2(), to));
         }
-    }
-
-    /** Area (mm²). */
-    public static double area(Region region) {
-        return (region.x2() - region.x1()) * (region.y2() - region.y1());
     }
 }

@@ -79,7 +79,7 @@ public record Places(double[] x, double[] y, double[] weight, double cellX, doub
         double[] x = new double[n];
         double[] y = new double[n];
         double[] weight = new double[n];
-        double cell = (region.x2() - region.x1()) * (region.y2() - region.y1()) / ((along - 1) * (across - 1));
+        double cell = region.area() / ((along - 1) * (across - 1));
         for (int k = 0; k < grid; k++) {
             int i = k % along;
             int j = k / along;

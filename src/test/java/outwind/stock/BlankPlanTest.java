@@ -94,7 +94,7 @@ class BlankPlanTest {
         assertTrue(trim.blank() > 0 && trim.crosscut());
         assertEquals(300, trim.from(), 1e-9);
         assertEquals(1, layout.offcuts().size());
-        assertEquals(96.8 * 40, Layout.area(layout.offcuts().get(0)), 1e-6);
+        assertEquals(96.8 * 40, layout.offcuts().get(0).area(), 1e-6);
     }
 
     @Test
