@@ -26,4 +26,9 @@ public record BillItem(String name, double length, double width, double thicknes
                 + " 0, got " + name + ", " + quantity + ", " + value);
         }
     }
+
+    /** Area of one blank (mm²). */
+    double area() {
+        return length * width;
+    }
 }

@@ -24,6 +24,31 @@ public record CuttingBill(List<BillItem> items) {
 
     /** What one blank of an item is worth: its stated value, or else its area (mm²). */
     public double worth(BillItem item) {
-        return item.value().orElse(item.length() * item.width());
+        return item.value().orElse(item.area());
+    }
+
+    /** What one blank of each item is worth. */
+    public double[] worths() {
+        return items.stream().mapToDouble(this::worth).toArray();
+    }
+
+    /** What all blanks together are worth. */
+    public double worth() {
+        return items.stream().mapToDouble(item -> item.quantity() * worth(item)).sum();
+    }
+
+    /** Area of one blank of each item (mm²). */
+    public double[] areas() {
+        return items.stream().mapToDouble(BillItem::area).toArray();
+    }
+
+    /** How many blanks of each item are wanted. */
+    public int[] quantities() {
+        return items.stream().mapToInt(BillItem::quantity).toArray();
+    }
+
+    /** How many blanks are wanted in all. */
+    public int wanted() {
+        return items.stream().mapToInt(BillItem::quantity).sum();
     }
 }

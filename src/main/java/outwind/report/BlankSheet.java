@@ -34,7 +34,7 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
         Layout layout) {
 
     /** A share of the value below this is lost in rounding. */
-    private static final double WORTH_SAYING = 0.0005;
+    static final double WORTH_SAYING = 0.0005;
 
     /** A cutting bill against a board. */
     static BlankSheet of(BlankPlan plan, Figures figures) {
@@ -54,9 +54,10 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
             case TOO_THICK -> "Nowhere sure enough of their thickness: ";
             case NO_ROOM -> "No room beside what is cut: ";
         });
-        String headline = cut == plan.wanted() ? cut == 1 ? "The blank comes out." : "All " + cut + " blanks come out."
+        int wanted = plan.bill().wanted();
+        String headline = cut == wanted ? cut == 1 ? "The blank comes out." : "All " + cut + " blanks come out."
             : cut == 0 ? "No blank of the bill comes out."
-            : Figures.count(cut, "blank comes", "blanks come") + " out of the " + plan.wanted() + " wanted.";
+            : Figures.count(cut, "blank comes", "blanks come") + " out of the " + wanted + " wanted.";
         return new BlankSheet(plan.board(), Sentences.size(plan.board(), figures), headline, details, missing,
             plan.chosen());
     }

@@ -16,9 +16,6 @@ import outwind.stock.StackPlan;
  */
 record BuySheet(String verdict, List<String> details, List<String> missing, List<String> boards) {
 
-    /** A share below this is lost in rounding. */
-    private static final double WORTH_SAYING = 0.0005;
-
     static BuySheet of(StackPlan plan, String currency, Figures figures) {
         return new BuySheet(verdict(plan, currency), details(plan), missing(plan, figures),
             plan.cuts().stream().map(cut -> board(cut, currency)).toList());
@@ -28,7 +25,7 @@ record BuySheet(String verdict, List<String> details, List<String> missing, List
         String boards = plan.offered() == 1 ? "the one board" : plan.cuts().size() + " of the " + plan.offered()
             + " boards";
         String cost = cost(plan, plan.cost(), currency);
-        String least = plan.gap() < WORTH_SAYING ? "no choice can " + verb(plan) + " less."
+        String least = plan.gap() < BlankSheet.WORTH_SAYING ? "no choice can " + verb(plan) + " less."
             : "no choice can " + verb(plan) + " less than " + cost(plan, plan.least(), currency) + " (gap "
                 + Figures.decimals(100 * plan.gap(), 1) + "\u00a0%).";
         if (plan.isMet()) {
@@ -37,7 +34,7 @@ record BuySheet(String verdict, List<String> details, List<String> missing, List
         if (plan.cut() == 0) {
             return "No blank of the bill comes out of the stack.";
         }
-        String part = plan.cut() + " of the " + plan.wanted() + " blanks wanted "
+        String part = plan.cut() + " of the " + plan.bill().wanted() + " blanks wanted "
             + (plan.cut() == 1 ? "comes" : "come") + " out of " + boards + ", for " + cost
             + "; for as much, " + least;
         return (plan.isProvenShort() ? "The stack does not yield the whole bill: "
@@ -59,7 +56,7 @@ record BuySheet(String verdict, List<String> details, List<String> missing, List
         if (plan.measure() == StackPlan.Measure.ROUGH_WOOD) {
             details.add("Not every board has a price above nothing, so rough wood is counted instead of money.");
         }
-        if (plan.more() >= WORTH_SAYING) {
+        if (plan.more() >= BlankSheet.WORTH_SAYING) {
             details.add("Another way to cut the stack might bring up to " + Figures.decimals(100 * plan.more(), 1)
                 + "\u00a0% of the bill's " + (plan.bill().hasValues() ? "value" : "area") + " more.");
         }

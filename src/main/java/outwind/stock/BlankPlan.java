@@ -2,8 +2,8 @@ package outwind.stock;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
-import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.surface.Region;
@@ -30,7 +30,19 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         /** Nowhere on the board is its thickness sure enough. */
         TOO_THICK,
         /** Where it would be thick enough, other blanks are worth more, or there is no room for more. */
-        NO_ROOM
+        NO_ROOM;
+
+        /** For each item of a bill why fewer of it are cut than wanted; empty where all are. */
+        static List<Optional<Missing>> of(CuttingBill bill, IntUnaryOperator cut, List<BlankPlaces> boards) {
+            int[] wanted = bill.quantities();
+            return IntStream.range(0, wanted.length).mapToObj(item -> cut.applyAsInt(item) == wanted[item]
+                ? Optional.<Missing>empty() : Optional.of(why(item, boards))).toList();
+        }
+
+        private static Missing why(int item, List<BlankPlaces> boards) {
+            return boards.stream().anyMatch(board -> board.takes(item)) ? NO_ROOM
+                : boards.stream().anyMatch(board -> board.fits(item)) ? TOO_THICK : TOO_LARGE;
+        }
     }
 
     public BlankPlan {
@@ -55,10 +67,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         Layout first = places.layout(better, ripFirst ? CutOrder.RIP_FIRST : CutOrder.CROSSCUT_FIRST);
         Layout second = places.layout(worse, ripFirst ? CutOrder.CROSSCUT_FIRST : CutOrder.RIP_FIRST);
         Layout chosen = isBetter(second, first) ? second : first;
-        List<Optional<Missing>> missing = IntStream.range(0, bill.items().size())
-            .mapToObj(item -> missing(item, chosen, places)).toList();
         return new BlankPlan(places.board(), bill, saw, sure, places.usable(), chosen,
-            chosen == first ? second : first, missing);
+            chosen == first ? second : first, Missing.of(bill, chosen::count, List.of(places)));
     }
 
     static void requireSure(double sure) {
@@ -79,8 +89,7 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
     }
 
     private static TwoStage priced(CuttingBill bill, Sections sections) {
-        return TwoStage.priced(sections, bill.items().stream().mapToDouble(bill::worth).toArray(),
-            bill.items().stream().mapToInt(BillItem::quantity).toArray());
+        return TwoStage.priced(sections, bill.worths(), bill.quantities());
     }
 
     /** More value; for the same to a thousandth, fewer cuts. */
@@ -91,25 +100,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
             : one.cuts().size() < other.cuts().size();
     }
 
-    private static Optional<Missing> missing(int item, Layout layout, BlankPlaces places) {
-        if (cut(item, layout) == places.bill().items().get(item).quantity()) {
-            return Optional.empty();
-        }
-        return Optional.of(places.takes(item) ? Missing.NO_ROOM : places.fits(item) ? Missing.TOO_THICK
-            : Missing.TOO_LARGE);
-    }
-
-    private static int cut(int item, Layout layout) {
-        return (int) layout.blanks().stream().filter(blank -> blank.item() == item).count();
-    }
-
     /** How many blanks of an item come out. */
     public int cut(int item) {
-        return cut(item, chosen);
-    }
-
-    /** How many blanks are wanted in all. */
-    public int wanted() {
-        return bill.items().stream().mapToInt(BillItem::quantity).sum();
+        return chosen.count(item);
     }
 }

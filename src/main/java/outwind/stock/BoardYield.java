@@ -22,8 +22,8 @@ final class BoardYield implements Yield {
 
     /** @param places with a chance of 0 or 1: a blank counts or does not */
     BoardYield(BlankPlaces places) {
-        this(places.pieces(), places.bill().items().stream().mapToDouble(item -> item.length() * item.width())
-            .toArray(), places.sections(CutOrder.CROSSCUT_FIRST), places.sections(CutOrder.RIP_FIRST));
+        this(places.pieces(), places.bill().areas(), places.sections(CutOrder.CROSSCUT_FIRST),
+            places.sections(CutOrder.RIP_FIRST));
     }
 
     /** @param areas of a blank of each item (mm²) */

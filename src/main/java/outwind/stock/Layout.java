@@ -25,6 +25,11 @@ public record Layout(CutOrder order, Region board, List<List<Blank>> sections, d
         return sections.stream().flatMap(List::stream).toList();
     }
 
+    /** How many blanks of an item. */
+    public int count(int item) {
+        return (int) blanks().stream().filter(blank -> blank.item() == item).count();
+    }
+
     /** What all blanks together may be counted on for. */
     public double value() {
         return blanks().stream().mapToDouble(Blank::value).sum();

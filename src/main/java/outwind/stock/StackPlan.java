@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 
@@ -83,12 +82,11 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
             && stack.stream().anyMatch(board -> board.priced.cost().get().signum() > 0)
             ? Measure.MONEY : Measure.ROUGH_WOOD;
         double[] cost = stack.stream().mapToDouble(board -> cost(board.priced, measure).doubleValue()).toArray();
-        double[] areas = bill.items().stream().mapToDouble(item -> item.length() * item.width()).toArray();
-        double[] worth = bill.items().stream().mapToDouble(bill::worth).toArray();
-        int[] possible = IntStream.range(0, areas.length).map(i ->
-            places.stream().anyMatch(board -> board.takes(i)) ? bill.items().get(i).quantity() : 0).toArray();
+        int[] wanted = bill.quantities();
+        int[] possible = IntStream.range(0, wanted.length).map(i ->
+            places.stream().anyMatch(board -> board.takes(i)) ? wanted[i] : 0).toArray();
 
-        Found found = found(yields, cost, possible, areas, worth);
+        Found found = found(yields, cost, possible, bill.areas(), bill.worths());
         List<BoardCut> cuts = found.patterns.entrySet().parallelStream().map(entry -> {
             BlankPlaces board = places.get(entry.getKey());
             Yield.Pattern pattern = entry.getValue();
@@ -96,11 +94,8 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
             return new BoardCut(board.board(), stack.get(entry.getKey()).priced, board.saw(),
                 board.layout(new TwoStage.Cutting(pattern.spots(), value, value), pattern.order()));
         }).toList();
-        List<Optional<BlankPlan.Missing>> missing = IntStream.range(0, areas.length)
-            .mapToObj(i -> missing(i, bill, cuts, places)).toList();
-        double wanted = bill.items().stream().mapToDouble(item -> item.quantity() * bill.worth(item)).sum();
-        return new StackPlan(bill, sure, stack.size(), cuts, measure, least(found.bound, cuts, measure), missing,
-            found.more / wanted);
+        return new StackPlan(bill, sure, stack.size(), cuts, measure, least(found.bound, cuts, measure),
+            BlankPlan.Missing.of(bill, item -> cut(item, cuts), places), found.more / bill.worth());
     }
 
     /** What the search found; {@code more} is what the blanks are worth that might come out beside, at most. */
@@ -159,19 +154,8 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         return cuts.stream().map(cut -> cost(cut.priced, measure)).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    private static Optional<BlankPlan.Missing> missing(int item, CuttingBill bill, List<BoardCut> cuts,
-            List<BlankPlaces> places) {
-        if (cut(item, cuts) == bill.items().get(item).quantity()) {
-            return Optional.empty();
-        }
-        return Optional.of(places.stream().anyMatch(board -> board.takes(item)) ? BlankPlan.Missing.NO_ROOM
-            : places.stream().anyMatch(board -> board.fits(item)) ? BlankPlan.Missing.TOO_THICK
-            : BlankPlan.Missing.TOO_LARGE);
-    }
-
     private static int cut(int item, List<BoardCut> cuts) {
-        return (int) cuts.stream().flatMap(cut -> cut.layout.blanks().stream()).filter(blank -> blank.item() == item)
-            .count();
+        return cuts.stream().mapToInt(cut -> cut.layout.count(item)).sum();
     }
 
     /** How many blanks of an item come out. */
@@ -184,22 +168,17 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         return cuts.stream().mapToInt(cut -> cut.layout.blanks().size()).sum();
     }
 
-    /** How many blanks are wanted in all. */
-    public int wanted() {
-        return bill.items().stream().mapToInt(BillItem::quantity).sum();
-    }
-
     /** True if every blank of the bill comes out. */
     public boolean isMet() {
-        return cut() == wanted();
+        return cut() == bill.wanted();
     }
 
     /** True if it is known that the stack does not yield the whole bill. */
     public boolean isProvenShort() {
-        double missed = IntStream.range(0, missing.size()).mapToDouble(i ->
-            (bill.items().get(i).quantity() - cut(i)) * bill.worth(bill.items().get(i))).sum();
-        double wanted = bill.items().stream().mapToDouble(item -> item.quantity() * bill.worth(item)).sum();
-        return more < missed / wanted * (1 - 1e-6);
+        int[] wanted = bill.quantities();
+        double[] worths = bill.worths();
+        double missed = IntStream.range(0, wanted.length).mapToDouble(i -> (wanted[i] - cut(i)) * worths[i]).sum();
+        return more < missed / bill.worth() * (1 - 1e-6);
     }
 
     /** What the boards that are used cost: money, or rough wood (mm³). */

@@ -48,8 +48,8 @@ public final class BillSpeed {
         long start = System.nanoTime();
         StackPlan plan = StackPlan.of(stack, bill(times), 0.95, 1);
         System.out.printf(Locale.ROOT, "bill %-5s stack %d: %.1f s; %d of %d blanks from %d boards for %s,"
-            + " at least %s: gap %.2f %%%n", name, seed, (System.nanoTime() - start) / 1e9, plan.cut(), plan.wanted(),
-            plan.cuts().size(), plan.cost(), plan.least(), 100 * plan.gap());
+            + " at least %s: gap %.2f %%%n", name, seed, (System.nanoTime() - start) / 1e9, plan.cut(),
+            plan.bill().wanted(), plan.cuts().size(), plan.cost(), plan.least(), 100 * plan.gap());
     }
 
     private static List<StackPlan.Candidate> stack(long seed) {

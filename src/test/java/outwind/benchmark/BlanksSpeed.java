@@ -49,7 +49,7 @@ public final class BlanksSpeed {
         }
         Arrays.sort(seconds);
         System.out.printf(Locale.ROOT, "%-40s median %.2f s, slowest %.2f s; %d blanks of %d", name, seconds[RUNS / 2],
-            seconds[RUNS - 1], plan.chosen().blanks().size(), plan.wanted());
+            seconds[RUNS - 1], plan.chosen().blanks().size(), plan.bill().wanted());
         for (Layout layout : List.of(plan.chosen(), plan.other())) {
             System.out.printf(Locale.ROOT, "; %s worth %.0f, at most %.2f %% more", layout.order().words(),
                 layout.value(), 100 * (layout.bound() / layout.value() - 1));

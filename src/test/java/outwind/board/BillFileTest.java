@@ -1,5 +1,6 @@
 package outwind.board;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -48,6 +49,20 @@ class BillFileTest {
         CuttingBill bill = parse(HEADER + "leg,500,40,28,4\n");
 
         assertEquals(20_000, bill.worth(bill.items().get(0)));
+    }
+
+    // Worked by hand: 500·40 mm² and 300·100 mm²; four at 6.5 and two at 12.
+    @Test
+    void aBillAddsUpWhatIsWanted() throws BadBoardFile {
+        CuttingBill bill = parse("name,length,width,thickness,quantity,value\n"
+            + "leg,500,40,28,4,6.5\n"
+            + "top,300,100,20,2,12\n");
+
+        assertEquals(6, bill.wanted());
+        assertArrayEquals(new int[] {4, 2}, bill.quantities());
+        assertArrayEquals(new double[] {20_000, 30_000}, bill.areas());
+        assertArrayEquals(new double[] {6.5, 12}, bill.worths());
+        assertEquals(50, bill.worth());
     }
 
     static Stream<Arguments> faults() {
