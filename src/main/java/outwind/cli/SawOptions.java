@@ -34,9 +34,9 @@ final class SawOptions {
      * @throws IllegalArgumentException if the saw cannot be so
      */
     Saw saw(Board board) {
-        Saw usual = Saw.usual();
+        Saw usual = Saw.usual(board);
         return new Saw(LengthOption.in(board.units(), kerf).orElse(usual.kerf()),
-            LengthOption.in(board.units(), endTrim).orElse(board.trim().along()),
+            LengthOption.in(board.units(), endTrim).orElse(usual.endTrim()),
             LengthOption.in(board.units(), raster).orElse(usual.raster()));
     }
 }

@@ -36,7 +36,7 @@ record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, Region u
         Faces faces = Faces.of(measured);
         Forecast.requireWood(faces);
         Board board = faces.board();
-        Region usable = BlankPlan.usable(board, saw);
+        Region usable = saw.usable(board);
         BlankThickness wood = BlankThickness.of(faces.shape(), usable, skim, seed);
         List<Piece> pieces = Piece.of(bill);
         Stops along = Stops.of(usable.x1(), usable.x2(), saw, pieces.stream().map(Piece::along).distinct().toList(),

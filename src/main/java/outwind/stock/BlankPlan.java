@@ -77,17 +77,6 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         }
     }
 
-    /** What is left when the ends and edges have been trimmed. */
-    static Region usable(Board board, Saw saw) {
-        Region usable = new Region(saw.endTrim(), board.trim().across(), board.length() - saw.endTrim(),
-            board.width() - board.trim().across());
-        if (!(usable.x1() < usable.x2())) {
-            throw new IllegalArgumentException("an end trim of " + saw.endTrim() + " mm at each end leaves nothing of a"
-                + " board " + board.length() + " mm long");
-        }
-        return usable;
-    }
-
     private static TwoStage priced(CuttingBill bill, Sections sections) {
         return TwoStage.priced(sections, bill.worths(), bill.quantities());
     }

@@ -72,7 +72,7 @@ public final class FullLengths {
 
     static FullLengths of(Board board, BoardShape shape, double thickness, Saw saw, double sure, double skim,
             long seed) {
-        Region usable = BlankPlan.usable(board, saw);
+        Region usable = saw.usable(board);
         BlankThickness wood = BlankThickness.of(shape, usable, skim, seed);
         List<Defect> defects = board.defects().stream()
             .filter(defect -> usable.overlaps(Region.of(defect))).toList();

@@ -26,8 +26,7 @@ public record Rescue(List<Blank> lengths) {
             return Optional.empty();
         }
         Board board = judgement.board();
-        Saw saw = new Saw(Saw.USUAL_KERF, board.trim().along(), Saw.USUAL_RASTER);
-        return FullLengths.of(board, judgement.shape(), board.target().getAsDouble(), saw, SURE,
+        return FullLengths.of(board, judgement.shape(), board.target().getAsDouble(), Saw.usual(board), SURE,
             judgement.request().skim(), judgement.request().seed()).fewest().map(Rescue::new);
     }
 

@@ -1,5 +1,8 @@
 package outwind.stock;
 
+import outwind.board.Board;
+import outwind.surface.Region;
+
 /**
  * How a board is cut into blanks.
  *
@@ -14,7 +17,7 @@ public record Saw(double kerf, double endTrim, double raster) {
     public static final double USUAL_KERF = 3.2;
 
     /** Closer than anybody marks out, and a raster that is still quickly searched (mm). */
-    public static final double USUAL_RASTER = 5;
+    private static final double USUAL_RASTER = 5;
 
     private static final double FINEST = 0.5;
 
@@ -31,8 +34,23 @@ public record Saw(double kerf, double endTrim, double raster) {
         }
     }
 
-    /** The usual kerf and raster, ends as they are. */
-    public static Saw usual() {
-        return new Saw(USUAL_KERF, 0, USUAL_RASTER);
+    /** The usual kerf and raster, and the trim that a board states along. */
+    public static Saw usual(Board board) {
+        return new Saw(USUAL_KERF, board.trim().along(), USUAL_RASTER);
+    }
+
+    /**
+     * What is left of a board when its ends and edges have been trimmed.
+     *
+     * @throws IllegalArgumentException if that is nothing
+     */
+    Region usable(Board board) {
+        Region usable = new Region(endTrim, board.trim().across(), board.length() - endTrim,
+            board.width() - board.trim().across());
+        if (!(usable.x1() < usable.x2())) {
+            throw new IllegalArgumentException("an end trim of " + endTrim + " mm at each end leaves nothing of a"
+                + " board " + board.length() + " mm long");
+        }
+        return usable;
     }
 }

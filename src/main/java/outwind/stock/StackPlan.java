@@ -74,7 +74,7 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
      */
     public static StackPlan of(List<Candidate> stack, CuttingBill bill, double sure, long seed) {
         BlankPlan.requireSure(sure);
-        stack.forEach(board -> BlankPlan.usable(board.measured, board.saw));
+        stack.forEach(board -> board.saw.usable(board.measured));
         List<BlankPlaces> places = stack.parallelStream().map(board ->
             BlankPlaces.of(board.measured, bill, board.saw, sure, sure, board.skim, seed).counted()).toList();
         List<BoardYield> yields = places.parallelStream().map(BoardYield::new).toList();

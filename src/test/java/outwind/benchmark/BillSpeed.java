@@ -60,8 +60,8 @@ public final class BillSpeed {
         for (int j = 0; j < BOARDS; j++) {
             Board board = SimulatedBoard.of(SimulatedBoard.Family.values()[j % 3], random)
                 .read(5, 3, OptionalDouble.empty(), random);
-            stack.add(new StackPlan.Candidate(board, PricedBoard.of(board, board, Request.usual(board), "board " + j, rates),
-                Saw.usual(), 0.3));
+            stack.add(new StackPlan.Candidate(board, PricedBoard.of(board, board, Request.usual(board), "board " + j,
+                rates), Saw.usual(board), 0.3));
         }
         return stack;
     }

@@ -37,6 +37,10 @@ class BlankPlanTest {
         return shape.read(5, 3, (x, y) -> 0);
     }
 
+    private static BlankPlan plan(Board board, BillItem... items) {
+        return plan(board, Saw.usual(board), items);
+    }
+
     private static BlankPlan plan(Board board, Saw saw, BillItem... items) {
         return BlankPlan.of(board, new CuttingBill(List.of(items)), saw, SURE, 0.3, 1);
     }
@@ -46,8 +50,8 @@ class BlankPlanTest {
     void blanksAndKerfsAddUpToTheBoard() {
         Board board = flat(1000, 100);
 
-        BlankPlan fits = plan(board, Saw.usual(), item("a", 247.6, 100, 20, 9));
-        BlankPlan fails = plan(board, Saw.usual(), item("a", 247.7, 100, 20, 9));
+        BlankPlan fits = plan(board, item("a", 247.6, 100, 20, 9));
+        BlankPlan fails = plan(board, item("a", 247.7, 100, 20, 9));
 
         assertEquals(4, fits.chosen().blanks().size());
         assertEquals(3, fails.chosen().blanks().size());
@@ -57,7 +61,7 @@ class BlankPlanTest {
     // Worked by hand: each cut takes the 3.2 mm behind a blank; nothing is cut where a blank ends with the board.
     @Test
     void cutsLieBetweenTheBlanks() {
-        Layout layout = plan(flat(1000, 100), Saw.usual(), item("a", 247.6, 100, 20, 4)).chosen();
+        Layout layout = plan(flat(1000, 100), item("a", 247.6, 100, 20, 4)).chosen();
 
         List<SawCut> cuts = layout.cuts();
 
@@ -86,7 +90,7 @@ class BlankPlanTest {
     // are 400 − 300 − 3.2 = 96.8 by 40 mm.
     @Test
     void aShorterBlankIsTrimmedToSize() {
-        Layout layout = plan(flat(400, 100), Saw.usual(), item("long", 400, 56.8, 20, 1), item("short", 300, 40, 20, 1))
+        Layout layout = plan(flat(400, 100), item("long", 400, 56.8, 20, 1), item("short", 300, 40, 20, 1))
             .chosen();
 
         assertEquals(2, layout.blanks().size());
@@ -101,8 +105,9 @@ class BlankPlanTest {
     void anyGrainMayBeTurned() {
         CuttingBill bill = new CuttingBill(List.of(
             new BillItem("block", 90, 300, 20, 1, OptionalDouble.empty(), true)));
+        Board board = flat(1000, 100);
 
-        Blank blank = BlankPlan.of(flat(1000, 100), bill, Saw.usual(), SURE, 0.3, 1).chosen().blanks().get(0);
+        Blank blank = BlankPlan.of(board, bill, Saw.usual(board), SURE, 0.3, 1).chosen().blanks().get(0);
 
         assertTrue(blank.turned());
         assertEquals(300, blank.along(), 1e-9);
@@ -110,7 +115,7 @@ class BlankPlanTest {
 
     @Test
     void whatIsMissingIsSaidWhy() {
-        BlankPlan plan = plan(flat(1000, 100), Saw.usual(), item("too long", 1001, 50, 20, 1),
+        BlankPlan plan = plan(flat(1000, 100), item("too long", 1001, 50, 20, 1),
             item("too thick", 100, 50, 31, 1), item("there", 100, 50, 20, 1));
 
         assertEquals(List.of(Optional.of(BlankPlan.Missing.TOO_LARGE), Optional.of(BlankPlan.Missing.TOO_THICK),
@@ -133,7 +138,7 @@ class BlankPlanTest {
                 30 + random.nextInt(100), 24 + 5 * random.nextDouble(), 1 + random.nextInt(3), OptionalDouble.empty(),
                 random.nextBoolean())).toArray(BillItem[]::new);
 
-            BlankPlan plan = plan(board, Saw.usual(), items);
+            BlankPlan plan = plan(board, items);
 
             for (Layout layout : List.of(plan.chosen(), plan.other())) {
                 assertIsCuttable(board, layout, run);
@@ -193,7 +198,7 @@ class BlankPlanTest {
         Board board = ShapeOf.board().read(5, 3, ShapeOf.board().twist(2));
         BillItem[] items = {item("a", 300, 60, 28, 3), item("b", 200, 40, 27, 5)};
 
-        assertEquals(plan(board, Saw.usual(), items).chosen().cuts(), plan(board, Saw.usual(), items).chosen().cuts());
+        assertEquals(plan(board, items).chosen().cuts(), plan(board, items).chosen().cuts());
     }
 
     @Test

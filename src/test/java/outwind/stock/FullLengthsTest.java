@@ -15,7 +15,7 @@ class FullLengthsTest {
 
     private static FullLengths twisted(double target) {
         Board board = BOARD.read(7, 5, BOARD.twist(3));
-        return FullLengths.of(board, target, Saw.usual(), 0.95, 0, 1);
+        return FullLengths.of(board, target, Saw.usual(board), 0.95, 0, 1);
     }
 
     // Identity: of a pure twist with corners ±3 mm over 900 mm, a length l finishes at 30 − 6·l/900. For 26 mm that is

@@ -38,7 +38,7 @@ class StackPlanTest {
         PricedBoard priced = new PricedBoard("board", "board.csv", Verdict.NONE, OptionalDouble.empty(),
             OptionalDouble.empty(), 29, 29, 29, new BoardFeet(board.length(), board.width(), 30), rough, rough, 1, 1,
             Optional.ofNullable(cost).map(BigDecimal::new));
-        return new StackPlan.Candidate(board, priced, Saw.usual(), 0.3);
+        return new StackPlan.Candidate(board, priced, Saw.usual(board), 0.3);
     }
 
     private static StackPlan plan(List<StackPlan.Candidate> stack, BillItem... items) {
