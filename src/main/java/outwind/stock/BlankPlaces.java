@@ -1,6 +1,8 @@
 package outwind.stock;
 
+import java.util.ArrayList;
 import java.util.List;
+import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.board.Defect;
@@ -87,8 +89,31 @@ record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, Region u
         return new Sections(pieces, chance, order, along, across, saw.kerf());
     }
 
-    /** The blanks of an answer, laid on the board. */
+    /** The blanks of an answer, each with what it finishes at, laid on the board with the gaps between them closed. */
     Layout layout(TwoStage.Cutting cutting, CutOrder order) {
-        return new LayoutMaker(board, bill, usable, saw, sure, wood, pieces, along, across).of(cutting, order);
+        boolean lengths = order == CutOrder.CROSSCUT_FIRST;
+        List<List<Blank>> sections = new ArrayList<>();
+        int last = -1;
+        for (TwoStage.Spot spot : cutting.spots()) {
+            if (spot.first() != last) {
+                sections.add(new ArrayList<>());
+                last = spot.first();
+            }
+            sections.get(sections.size() - 1).add(blank(pieces.get(spot.piece()),
+                along.at()[lengths ? spot.first() : spot.second()],
+                across.at()[lengths ? spot.second() : spot.first()]));
+        }
+        List<List<Blank>> closed = new Closer(this).closed(sections, order);
+        double value = closed.stream().flatMap(List::stream).mapToDouble(Blank::value).sum();
+        return new Layout(order, Region.whole(board), closed, saw.kerf(),
+            cutting.isExact() ? value : Math.max(value, cutting.bound()));
+    }
+
+    private Blank blank(Piece piece, double x, double y) {
+        BillItem item = bill.items().get(piece.item());
+        Region region = new Region(x, y, Math.min(along.to(), x + piece.along()), Math.min(across.to(), y
+            + piece.across()));
+        return new Blank(item.name(), piece.item(), region, piece.turned(), item.thickness(), wood.range(region),
+            bill.worth(item));
     }
 }

@@ -4,32 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
-import outwind.board.Board;
 import outwind.surface.Region;
 
 /**
  * Moves blanks towards the near end and the near edge, until they meet what lies there: one cut then parts two blanks
  * instead of two cuts with a sliver between them, and what is left over stays in one piece. A blank stays where it is
- * if
- * it would then lie over a defect or be less sure.
+ * if it would then lie over a defect or be less sure.
  */
 final class Closer {
 
     /** A chance that drops by less is as good: one possible board in {@link BlankThickness#DRAWS}, and rounding. */
     private static final double AS_GOOD = 1.001 / BlankThickness.DRAWS;
 
-    private final Board board;
-    private final BlankThickness wood;
-    private final Region usable;
-    private final Saw saw;
-    private final double sure;
+    private final BlankPlaces places;
 
-    Closer(Board board, BlankThickness wood, Region usable, Saw saw, double sure) {
-        this.board = board;
-        this.wood = wood;
-        this.usable = usable;
-        this.saw = saw;
-        this.sure = sure;
+    Closer(BlankPlaces places) {
+        this.places = places;
     }
 
     /** The same sections, closer to the near end and edge where that costs nothing. */
@@ -37,12 +27,12 @@ final class Closer {
         boolean crosscuts = order == CutOrder.CROSSCUT_FIRST;
         List<List<Blank>> closed = new ArrayList<>();
         for (List<Blank> section : sections) {
-            double from = closed.isEmpty() ? begin(usable, crosscuts)
-                : end(closed.get(closed.size() - 1), crosscuts) + saw.kerf();
+            double from = closed.isEmpty() ? begin(places.usable(), crosscuts)
+                : end(closed.get(closed.size() - 1), crosscuts) + places.saw().kerf();
             List<Blank> within = new ArrayList<>();
             for (Blank blank : moved(section, from, crosscuts)) {
-                double behind = within.isEmpty() ? begin(usable, !crosscuts)
-                    : end(within.subList(within.size() - 1, within.size()), !crosscuts) + saw.kerf();
+                double behind = within.isEmpty() ? begin(places.usable(), !crosscuts)
+                    : end(within.subList(within.size() - 1, within.size()), !crosscuts) + places.saw().kerf();
                 within.addAll(moved(List.of(blank), behind, !crosscuts));
             }
             closed.add(within);
@@ -62,7 +52,7 @@ final class Closer {
     private List<Blank> moved(List<Blank> blanks, double nearest, boolean along) {
         double begin = begin(blanks.get(0).region(), along);
         return DoubleStream.concat(DoubleStream.of(nearest),
-                board.defects().stream().mapToDouble(defect -> along ? defect.x2() : defect.y2()))
+                places.board().defects().stream().mapToDouble(defect -> along ? defect.x2() : defect.y2()))
             .filter(place -> place >= nearest && place < begin - Stops.SAME).sorted()
             .mapToObj(place -> movedBy(blanks, place - begin, along))
             .flatMap(Optional::stream).findFirst().orElse(blanks);
@@ -79,8 +69,8 @@ final class Closer {
                 return Optional.empty();
             }
             Blank there = new Blank(blank.name(), blank.item(), region, blank.turned(), blank.wanted(),
-                wood.range(region), blank.worth());
-            if (there.chance() < Math.max(sure, blank.chance() - AS_GOOD)) {
+                places.wood().range(region), blank.worth());
+            if (there.chance() < Math.max(places.sure(), blank.chance() - AS_GOOD)) {
                 return Optional.empty();
             }
             moved.add(there);
@@ -89,6 +79,6 @@ final class Closer {
     }
 
     private boolean isOverDefect(Region region) {
-        return board.defects().stream().anyMatch(defect -> region.overlaps(Region.of(defect)));
+        return places.board().defects().stream().anyMatch(defect -> region.overlaps(Region.of(defect)));
     }
 }
