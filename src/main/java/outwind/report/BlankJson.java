@@ -43,7 +43,7 @@ public final class BlankJson {
         json.root.put("target", plan.board().target().orElseThrow());
         plan.longest().ifPresent(blank -> describe(json.root.putObject("longest"), blank));
         ArrayNode equal = json.root.putArray("equal");
-        plan.equal().forEach(blank -> describe(equal.addObject(), blank));
+        plan.equal().ifPresent(all -> all.lengths().forEach(blank -> describe(equal.addObject(), blank)));
         return JsonText.of(json.root);
     }
 

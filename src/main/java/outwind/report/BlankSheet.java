@@ -15,6 +15,7 @@ import outwind.board.CuttingBill;
 import outwind.stock.Blank;
 import outwind.stock.BlankPlan;
 import outwind.stock.CutOrder;
+import outwind.stock.EqualLengths;
 import outwind.stock.Layout;
 import outwind.stock.LengthsPlan;
 import outwind.stock.StackPlan;
@@ -75,21 +76,22 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
     static BlankSheet of(LengthsPlan plan, Figures figures) {
         String target = figures.length(plan.board().target().orElseThrow());
         List<String> details = new ArrayList<>();
-        List<Blank> shown = plan.equal().isEmpty() ? plan.longest().stream().toList() : plan.equal();
+        List<Blank> shown = plan.equal().map(EqualLengths::lengths)
+            .orElse(plan.longest().stream().toList());
         plan.longest().ifPresent(blank -> details.add("The longest single length of full width that makes " + target
             + ": " + figures.length(blank.along()) + ", from x\u00a0"
             + figures.number(blank.region().x1()) + " to " + figures.length(blank.region().x2())
             + " (chance " + Figures.chance(blank.chance()) + ")."));
-        if (!plan.equal().isEmpty()) {
-            details.add(equal(plan.equal(), target, figures));
-            details.add(sure(plan.sure(), plan.equal().size()));
-        }
+        plan.equal().ifPresent(equal -> {
+            details.add(equal(equal, target, figures));
+            details.add(sure(plan.sure(), equal.count()));
+        });
         String headline = shown.isEmpty() ? "No length of full width makes " + target + "."
             : plan.equal().isEmpty() ? "One length of " + figures.length(shown.get(0).along()) + " makes " + target
                 + "."
-            : plan.equal().size() == 1 ? "It makes " + target + " in one length of "
+            : shown.size() == 1 ? "It makes " + target + " in one length of "
                 + figures.length(shown.get(0).along()) + "."
-            : plan.equal().size() + " equal lengths of " + figures.length(shown.get(0).along()) + " make " + target
+            : shown.size() + " equal lengths of " + figures.length(shown.get(0).along()) + " make " + target
                 + ".";
         List<String> missing = shown.isEmpty()
             ? List.of("Nowhere on the board is a length of at least 300 mm sure enough: " + atLeast(plan.sure())
@@ -100,17 +102,14 @@ record BlankSheet(Board board, String size, String headline, List<String> detail
                 plan.saw().kerf(), 0));
     }
 
-    private static String equal(List<Blank> lengths, String target, Figures figures) {
-        Blank thinnest = lengths.stream()
-            .min((a, b) -> Double.compare(a.range().median(), b.range().median())).orElseThrow();
-        double leastSure = lengths.stream().mapToDouble(Blank::chance).min().orElseThrow();
-        String length = figures.length(lengths.get(0).along());
-        return lengths.size() == 1
-            ? "Equal lengths would gain nothing: one of " + length + " finishes at "
-                + figures.length(thinnest.range().median()) + "."
-            : "For the fewest cuts: " + lengths.size() + " equal lengths of " + length + ". The thinnest finishes at "
-                + figures.length(thinnest.range().median()) + "; the chance of " + target + " is "
-                + Figures.chance(leastSure) + " for the least sure of them.";
+    private static String equal(EqualLengths equal, String target, Figures figures) {
+        String length = figures.length(equal.length());
+        String thickness = figures.length(equal.thickness());
+        return equal.count() == 1
+            ? "Equal lengths would gain nothing: one of " + length + " finishes at " + thickness + "."
+            : "For the fewest cuts: " + equal.count() + " equal lengths of " + length + ". The thinnest finishes at "
+                + thickness + "; the chance of " + target + " is " + Figures.chance(equal.chance())
+                + " for the least sure of them.";
     }
 
     private static String atLeast(double sure) {

@@ -23,8 +23,8 @@ import outwind.setup.Shim;
 import outwind.setup.Stiffness;
 import outwind.setup.Supports;
 import outwind.stock.Doubt;
+import outwind.stock.EqualLengths;
 import outwind.stock.Judgement;
-import outwind.stock.Rescue;
 import outwind.stock.Saw;
 import outwind.surface.Term;
 import outwind.surface.TouchOffNoise;
@@ -151,7 +151,7 @@ final class Sentences {
         double target = judgement.board().target().getAsDouble();
         double safe = (judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asItLies()).low();
         // The whole board in one length is no crosscut: it only shows what lifting it further would do.
-        Optional<Rescue> rescue = judgement.rescue()
+        Optional<EqualLengths> rescue = judgement.rescue()
             .filter(found -> found.count() > 1 || found.length() < judgement.board().length() - Saw.USUAL_KERF);
         List<String> ways = new ArrayList<>();
         if (safe > 0) {
@@ -168,7 +168,7 @@ final class Sentences {
         return Optional.of(Character.toUpperCase(all.charAt(0)) + all.substring(1));
     }
 
-    private String crosscut(Rescue rescue) {
+    private String crosscut(EqualLengths rescue) {
         String length = figures.placeLength(rescue.length());
         return rescue.count() == 1 ? "a single length of " + length + ", levelled on its own, finishes"
             : Figures.count(rescue.count(), "length", "lengths") + " of " + length

@@ -168,7 +168,7 @@ public final class FullLengths {
      * Equal lengths for the fewest cuts: more of them only where that brings a twentieth more wood to thickness. Empty
      * if no equal lengths of {@value #SHORTEST} mm make it.
      */
-    public Optional<List<Blank>> fewest() {
+    public Optional<EqualLengths> fewest() {
         List<List<Blank>> all = new ArrayList<>();
         for (int count = 1; count <= MOST; count++) {
             (count == 1 ? longest().map(List::of) : equal(count)).ifPresent(all::add);
@@ -177,7 +177,8 @@ public final class FullLengths {
             }
         }
         double most = all.stream().mapToDouble(FullLengths::total).max().orElse(0);
-        return all.stream().filter(lengths -> total(lengths) >= (1 - WORTH_A_CUT) * most).findFirst();
+        return all.stream().filter(lengths -> total(lengths) >= (1 - WORTH_A_CUT) * most).findFirst()
+            .map(EqualLengths::new);
     }
 
     private static double total(List<Blank> lengths) {

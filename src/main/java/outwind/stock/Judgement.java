@@ -51,6 +51,9 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     /** Where more readings than this look wrong, the board had better be touched off anew. */
     private static final int MOST_DOUBTS = 3;
 
+    /** Chance of the target from which on a length counts as saved. */
+    private static final double RESCUED = 0.95;
+
     public Judgement {
         doubts = List.copyOf(doubts);
         next = List.copyOf(next);
@@ -159,9 +162,16 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         return doubts.isEmpty() && verdict() != Verdict.YES && verdict() != Verdict.NO;
     }
 
-    /** The crosscuts that would save the board; reckoned when asked for, because few boards need it. */
-    public Optional<Rescue> rescue() {
-        return Rescue.of(this);
+    /**
+     * The fewest crosscuts that would save a board which does not make its target in one piece, or may not; empty if it
+     * does, if it has no target, or if none save it. Reckoned when asked for, because few boards need it.
+     */
+    public Optional<EqualLengths> rescue() {
+        if (verdict() != Verdict.NO && verdict() != Verdict.DOUBTFUL) {
+            return Optional.empty();
+        }
+        return FullLengths.of(board(), shape(), board().target().orElseThrow(), Saw.usual(board()), RESCUED,
+            request().skim(), request().seed()).fewest();
     }
 
     /** True if the board is to be lifted with shims so that the thickest board comes out. */

@@ -1,6 +1,5 @@
 package outwind.stock;
 
-import java.util.List;
 import java.util.Optional;
 import outwind.board.Board;
 
@@ -11,12 +10,11 @@ import outwind.board.Board;
  * @param saw     how it is cut
  * @param sure    chance of the target from which on a length counts, 0 to 1
  * @param longest the longest single length of full width that makes the target, if there is one worth having
- * @param equal   equal lengths that all make it with the fewest cuts, in order; empty if there are none
+ * @param equal   equal lengths that all make it with the fewest cuts, if there are any
  */
-public record LengthsPlan(Board board, Saw saw, double sure, Optional<Blank> longest, List<Blank> equal) {
+public record LengthsPlan(Board board, Saw saw, double sure, Optional<Blank> longest, Optional<EqualLengths> equal) {
 
     public LengthsPlan {
-        equal = List.copyOf(equal);
         if (board.target().isEmpty()) {
             throw new IllegalArgumentException("lengths are planned for a target, and the board states none");
         }
@@ -26,6 +24,6 @@ public record LengthsPlan(Board board, Saw saw, double sure, Optional<Blank> lon
     public static LengthsPlan of(Board board, Saw saw, double sure, double skim, long seed) {
         BlankPlan.requireSure(sure);
         FullLengths lengths = FullLengths.of(board, board.target().orElseThrow(), saw, sure, skim, seed);
-        return new LengthsPlan(board, saw, sure, lengths.longest(), lengths.fewest().orElse(List.of()));
+        return new LengthsPlan(board, saw, sure, lengths.longest(), lengths.fewest());
     }
 }

@@ -31,7 +31,7 @@ class FullLengthsTest {
     // Worked by hand: two lengths of (900 − 3.2)/2 = 448.4 mm finish at 30 − 6·448.4/900 = 27.0 mm.
     @Test
     void oneCutSavesATwistedBoard() {
-        List<Blank> lengths = twisted(26).fewest().orElseThrow();
+        List<Blank> lengths = twisted(26).fewest().orElseThrow().lengths();
 
         assertEquals(2, lengths.size());
         assertEquals(448.4, lengths.get(0).along(), 1e-9);
@@ -57,13 +57,13 @@ class FullLengthsTest {
         Judgement falls = judged(26);
         Judgement makes = judged(20);
 
-        Rescue rescue = Rescue.of(falls).orElseThrow();
+        EqualLengths rescue = falls.rescue().orElseThrow();
 
         assertEquals(2, rescue.count());
         assertEquals(448.4, rescue.length(), 1e-9);
         assertEquals(27.0, rescue.thickness(), 0.2);
         assertTrue(rescue.chance() >= 0.95);
-        assertEquals(Optional.empty(), Rescue.of(makes));
+        assertEquals(Optional.empty(), makes.rescue());
     }
 
     private static Judgement judged(double target) {
