@@ -7,7 +7,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 
 /** A report that could not be written, and why, in words; nothing that was there before is lost. */
-public final class NotWritten extends IOException {
+final class NotWritten extends IOException {
 
     private static final long serialVersionUID = 1;
 

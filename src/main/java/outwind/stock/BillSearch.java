@@ -191,11 +191,11 @@ final class BillSearch {
             }
             double[] tried = new double[wanted.length];
             Arrays.setAll(tried, i -> STEADY * steady[i] + (1 - STEADY) * solution.prices()[i]);
-            record(tried, priced(tried, wanted, all(), STEPS));
+            tighten(tried, priced(tried, wanted, all(), STEPS));
             boolean gains = add(program, added, solution);
             if (!gains) {
                 // Prices in between found nothing that the programme lacks: ask at its own.
-                record(solution.prices(), priced(solution.prices(), wanted, all(), 4 * STEPS));
+                tighten(solution.prices(), priced(solution.prices(), wanted, all(), 4 * STEPS));
                 if (!add(program, added, solution)) {
                     break;
                 }
@@ -204,7 +204,8 @@ final class BillSearch {
         bound = Math.max(0, lagrange);
     }
 
-    private void record(double[] prices, List<Yield.Offer> offers) {
+    /** Draws the bound at some prices from what each board offers at them; the best prices so far are kept. */
+    private void tighten(double[] prices, List<Yield.Offer> offers) {
         double[] most = offers.stream().mapToDouble(Yield.Offer::bound).toArray();
         double needed = sum(prices, wanted);
         choice.add(most, needed);
@@ -419,7 +420,7 @@ final class BillSearch {
                 return false;
             }
             List<Yield.Offer> offers = priced(solution.prices(), wanted, all(), 2 * STEPS);
-            record(solution.prices(), offers);
+            tighten(solution.prices(), offers);
             double needed = sum(solution.prices(), wanted);
             double most = Arrays.stream(some).mapToDouble(j -> offers.get(j).bound()).sum();
             if (most < needed * (1 - 1e-6)) {

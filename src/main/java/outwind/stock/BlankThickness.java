@@ -70,12 +70,7 @@ public final class BlankThickness {
             shape.at(places), shape.draws(places, DRAWS, seed), skim);
     }
 
-    /** Chance that a rectangle finishes at a thickness (mm), 0 to 1. */
-    public double chance(Region rectangle, double thickness) {
-        return chance(rectangle, thickness, 0, Integer.MAX_VALUE, false);
-    }
-
-    /** The same, or zero as soon as it is known to be less than {@code sure}. */
+    /** Chance that a rectangle finishes at a thickness (mm), 0 to 1; zero where it is less than {@code sure}. */
     double chance(Region rectangle, double thickness, double sure) {
         return chance(rectangle, thickness, sure, Integer.MAX_VALUE, false);
     }

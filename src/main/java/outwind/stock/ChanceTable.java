@@ -109,8 +109,8 @@ final class ChanceTable {
     }
 
     private void clear(float[][] chance, Piece piece, Region defect, int along, int across) {
-        for (int i = x.from(defect.x1() - piece.along()); i < along && x.at()[i] < defect.x2(); i++) {
-            for (int j = y.from(defect.y1() - piece.across()); j < across && y.at()[j] < defect.y2(); j++) {
+        for (int i = x.indexFrom(defect.x1() - piece.along()); i < along && x.at()[i] < defect.x2(); i++) {
+            for (int j = y.indexFrom(defect.y1() - piece.across()); j < across && y.at()[j] < defect.y2(); j++) {
                 double beginX = x.at()[i];
                 double beginY = y.at()[j];
                 if (new Region(beginX, beginY, beginX + piece.along(), beginY + piece.across()).overlaps(defect)) {

@@ -19,7 +19,7 @@ import outwind.surface.Region;
  * set of places the furthest end is found in one sweep, and from those ends the answers follow: what begins between two
  * of the places reaches at least as far as what begins at the nearer one.
  */
-public final class FullLengths {
+final class FullLengths {
 
     /** Ends are first sought on so many places; the longest length is then refined between them. */
     private static final int PLACES = 80;
@@ -64,7 +64,7 @@ public final class FullLengths {
      * @param sure     chance of the thickness from which on a length counts, 0 to 1
      * @throws ImpossibleBoard if no board can have given such readings
      */
-    public static FullLengths of(Board measured, double thickness, Saw saw, double sure, double skim, long seed) {
+    static FullLengths of(Board measured, double thickness, Saw saw, double sure, double skim, long seed) {
         Faces faces = Faces.of(measured);
         Forecast.requireWood(faces);
         return of(faces.board(), faces.shape(), thickness, saw, sure, skim, seed);
@@ -80,7 +80,7 @@ public final class FullLengths {
     }
 
     /** The longest length that makes the thickness; empty if none of {@value #SHORTEST} mm does. */
-    public Optional<Blank> longest() {
+    Optional<Blank> longest() {
         int best = IntStream.range(0, places.length).boxed()
             .max((a, b) -> Double.compare(reach[a] - places[a], reach[b] - places[b])).orElseThrow();
         double end = refined(places[best], reach[best], next(reach[best], usable.x2()), true);
@@ -111,7 +111,7 @@ public final class FullLengths {
     }
 
     /** Equal lengths that all make the thickness, as long as so many can be; empty if they are too short. */
-    public Optional<List<Blank>> equal(int count) {
+    Optional<List<Blank>> equal(int count) {
         double longest = (usable.x2() - usable.x1() - (count - 1) * saw.kerf()) / count;
         if (longest < SHORTEST) {
             return Optional.empty();
@@ -168,7 +168,7 @@ public final class FullLengths {
      * Equal lengths for the fewest cuts: more of them only where that brings a twentieth more wood to thickness. Empty
      * if no equal lengths of {@value #SHORTEST} mm make it.
      */
-    public Optional<EqualLengths> fewest() {
+    Optional<EqualLengths> fewest() {
         List<List<Blank>> all = new ArrayList<>();
         for (int count = 1; count <= MOST; count++) {
             (count == 1 ? longest().map(List::of) : equal(count)).ifPresent(all::add);

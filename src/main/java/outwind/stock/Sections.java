@@ -113,7 +113,7 @@ final class Sections {
     }
 
     private static int[] behind(Stops stops, double extent) {
-        return Arrays.stream(stops.at()).mapToInt(at -> stops.from(at + extent)).toArray();
+        return Arrays.stream(stops.at()).mapToInt(at -> stops.indexFrom(at + extent)).toArray();
     }
 
     /** The rows of chances along the second stops, equal ones under one number; −1 for a row of zeros. */

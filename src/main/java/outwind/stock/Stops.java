@@ -8,12 +8,11 @@ import java.util.TreeSet;
  * a kerf between them begin, counted from the near end and from the far side of each defect; and where a blank begins
  * that ends at a defect or at the far end.
  *
- * @param from  the near end (mm)
- * @param to    the far end (mm)
- * @param at    places (mm), ascending
- * @param whole whether every sum of blanks and kerfs is among them
+ * @param from the near end (mm)
+ * @param to   the far end (mm)
+ * @param at   places (mm), ascending
  */
-record Stops(double from, double to, double[] at, boolean whole) {
+record Stops(double from, double to, double[] at) {
 
     /** Places closer than this are one (mm); far less than any saw is set to. */
     static final double SAME = 1e-6;
@@ -33,15 +32,15 @@ record Stops(double from, double to, double[] at, boolean whole) {
         ends.forEach(end -> add(sums, end, from, to));
         extents.forEach(extent -> begins.forEach(begin -> add(sums, begin - extent, from, to)));
         extents.forEach(extent -> add(sums, to - extent, from, to));
-        boolean whole = addChains(sums, extents, saw.kerf(), from, to);
+        addChains(sums, extents, saw.kerf(), from, to);
         for (int i = 0; from + i * saw.raster() < to; i++) {
             add(sums, from + i * saw.raster(), from, to);
         }
-        return new Stops(from, to, sums.stream().mapToDouble(Double::doubleValue).toArray(), whole);
+        return new Stops(from, to, sums.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     /** Short chains first, so that what is left out where there are too many is least missed. */
-    private static boolean addChains(TreeSet<Double> sums, Collection<Double> extents, double kerf, double from,
+    private static void addChains(TreeSet<Double> sums, Collection<Double> extents, double kerf, double from,
             double to) {
         int most = sums.size() + MOST_SUMS;
         TreeSet<Double> last = new TreeSet<>(sums);
@@ -50,7 +49,7 @@ record Stops(double from, double to, double[] at, boolean whole) {
             for (double begin : last) {
                 for (double extent : extents) {
                     if (sums.size() >= most) {
-                        return false;
+                        return;
                     }
                     double sum = begin + extent + kerf;
                     if (add(sums, sum, from, to)) {
@@ -60,7 +59,6 @@ record Stops(double from, double to, double[] at, boolean whole) {
             }
             last = next;
         }
-        return true;
     }
 
     private static boolean add(TreeSet<Double> places, double place, double from, double to) {
@@ -84,7 +82,7 @@ record Stops(double from, double to, double[] at, boolean whole) {
     }
 
     /** The first stop at or behind a place; their count if there is none. */
-    int from(double place) {
+    int indexFrom(double place) {
         int low = 0;
         int high = at.length;
         while (low < high) {

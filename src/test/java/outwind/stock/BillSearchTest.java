@@ -81,7 +81,7 @@ class BillSearchTest {
                 for (List<Integer> more : inside) {
                     int[] sum = counts.clone();
                     Arrays.setAll(sum, i -> sum[i] + more.get(i));
-                    section(order, first.from(first.at()[u] + extent + KERF), sum, patterns, seen);
+                    section(order, first.indexFrom(first.at()[u] + extent + KERF), sum, patterns, seen);
                 }
             }
         }
@@ -97,7 +97,7 @@ class BillSearchTest {
                 boolean lies = order == CutOrder.CROSSCUT_FIRST ? good[p][u][v] : good[p][v][u];
                 if (lies && pieces.get(p).first(order) <= extent) {
                     counts[pieces.get(p).item()]++;
-                    fill(order, u, extent, second.from(second.at()[v] + pieces.get(p).second(order) + KERF), counts,
+                    fill(order, u, extent, second.indexFrom(second.at()[v] + pieces.get(p).second(order) + KERF), counts,
                         inside);
                     counts[pieces.get(p).item()]--;
                 }

@@ -78,7 +78,7 @@ class TwoStageTest {
         }
         double best = enumerated(c, order, first + 1, left);
         for (double extent : c.pieces.stream().mapToDouble(piece -> piece.first(order)).distinct().toArray()) {
-            int next = c.first(order).from(c.first(order).at()[first] + extent + KERF);
+            int next = c.first(order).indexFrom(c.first(order).at()[first] + extent + KERF);
             if (c.first(order).at()[first] + extent <= c.first(order).to()) {
                 best = Math.max(best, filled(c, order, first, extent, 0, left, next));
             }
@@ -96,7 +96,7 @@ class TwoStageTest {
             float chance = c.chance(p, first, second, order);
             if (piece.first(order) <= extent && chance > 0 && left[piece.item()] > 0) {
                 left[piece.item()]--;
-                int behind = c.second(order).from(c.second(order).at()[second] + piece.second(order) + KERF);
+                int behind = c.second(order).indexFrom(c.second(order).at()[second] + piece.second(order) + KERF);
                 best = Math.max(best, c.worth[piece.item()] * chance
                     + filled(c, order, first, extent, behind, left, next));
                 left[piece.item()]++;
@@ -157,7 +157,7 @@ class TwoStageTest {
                     continue;
                 }
                 Variable section = model.newVariable("s" + e + "_" + u).binary().weight(0);
-                for (int t = u; t < c.first(order).from(begin + extents[e] + KERF); t++) {
+                for (int t = u; t < c.first(order).indexFrom(begin + extents[e] + KERF); t++) {
                     over[t].set(section, 1);
                 }
                 addBlanks(model, c, order, items, section, extents[e], u);
@@ -183,7 +183,7 @@ class TwoStageTest {
                     Variable blank = model.newVariable(section.getName() + "b" + p + "_" + v).binary()
                         .weight(c.worth[piece.item()] * chance);
                     items[piece.item()].set(blank, 1);
-                    for (int t = v; t < second.from(second.at()[v] + piece.second(order) + KERF); t++) {
+                    for (int t = v; t < second.indexFrom(second.at()[v] + piece.second(order) + KERF); t++) {
                         within[t].set(blank, 1);
                     }
                 }
