@@ -262,19 +262,17 @@ final class BillSearch {
         int[] free = some.clone();
         boolean any = true;
         while (any && free.length > 0 && Arrays.stream(need).sum() > 0) {
-            List<Integer> owners = new ArrayList<>();
-            List<Yield.Pattern> patterns = new ArrayList<>();
-            CoveringProgram.Solution solution = relaxed(need, free, each, owners, patterns);
-            if (Arrays.stream(solution.x()).sum() < 1.5 && finish(need, free, taken)) {
+            Relaxed relaxed = relaxed(need, free, each);
+            double[] share = relaxed.solution.x();
+            if (Arrays.stream(share).sum() < 1.5 && finish(need, free, taken)) {
                 return;
             }
-            List<Integer> whole = IntStream.range(0, patterns.size()).filter(p -> solution.x()[p] > 0.99).boxed()
-                .toList();
-            int most = IntStream.range(0, patterns.size()).boxed()
-                .max(Comparator.comparingDouble(p -> solution.x()[p])).orElseThrow();
+            List<Integer> whole = IntStream.range(0, share.length).filter(p -> share[p] > 0.99).boxed().toList();
+            int most = IntStream.range(0, share.length).boxed().max(Comparator.comparingDouble(p -> share[p]))
+                .orElseThrow();
             any = false;
             for (int p : whole.isEmpty() ? List.of(most) : whole) {
-                any |= take(need, owners.get(p), patterns.get(p), taken);
+                any |= take(need, relaxed.owners.get(p), relaxed.patterns.get(p), taken);
             }
             free = Arrays.stream(free).filter(j -> !taken.containsKey(j)).toArray();
         }
@@ -292,33 +290,40 @@ final class BillSearch {
         return any;
     }
 
-    private CoveringProgram.Solution relaxed(int[] left, int[] free, double[] each, List<Integer> owners,
-            List<Yield.Pattern> patterns) {
-        CoveringProgram.Solution solution = null;
-        for (int round = 0; round <= DIVE_ROUNDS; round++) {
-            if (solution != null) {
-                double[] prices = solution.prices();
-                double[] limits = solution.groupCost();
-                List<Yield.Offer> offers = priced(prices, left, free, DIVE_STEPS);
-                boolean gains = false;
-                for (int k = 0; k < free.length; k++) {
-                    gains |= offers.get(k).pattern().worth(prices) + limits[k] > cost[free[k]] * (1 + 1e-6);
-                }
-                if (!gains) {
-                    return solution;
-                }
-            }
-            owners.clear();
-            patterns.clear();
-            for (int j : free) {
-                for (Yield.Pattern pattern : known.get(j)) {
-                    owners.add(j);
-                    patterns.add(pattern);
-                }
-            }
-            solution = program(left, free, each).solve();
+    /**
+     * How much of each pattern at hand the relaxation takes.
+     *
+     * @param owners the board of each pattern
+     */
+    private record Relaxed(CoveringProgram.Solution solution, List<Integer> owners, List<Yield.Pattern> patterns) { }
+
+    private Relaxed relaxed(int[] left, int[] free, double[] each) {
+        Relaxed relaxed = overKnown(left, free, each);
+        for (int round = 0; round < DIVE_ROUNDS && findsMore(relaxed.solution, left, free); round++) {
+            relaxed = overKnown(left, free, each);
         }
-        return solution;
+        return relaxed;
+    }
+
+    private Relaxed overKnown(int[] left, int[] free, double[] each) {
+        List<Integer> owners = new ArrayList<>();
+        List<Yield.Pattern> patterns = new ArrayList<>();
+        for (int j : free) {
+            for (Yield.Pattern pattern : known.get(j)) {
+                owners.add(j);
+                patterns.add(pattern);
+            }
+        }
+        return new Relaxed(program(left, free, each).solve(), owners, patterns);
+    }
+
+    /** Asks the boards at the prices of a solution; true if a pattern of one of them gains. */
+    private boolean findsMore(CoveringProgram.Solution solution, int[] left, int[] free) {
+        double[] prices = solution.prices();
+        double[] limits = solution.groupCost();
+        List<Yield.Offer> offers = priced(prices, left, free, DIVE_STEPS);
+        return IntStream.range(0, free.length).anyMatch(k ->
+            offers.get(k).pattern().worth(prices) + limits[k] > cost[free[k]] * (1 + 1e-6));
     }
 
     /** The cheapest single board that all that is left comes out of. */
