@@ -17,10 +17,9 @@ import outwind.surface.SampledBoard;
 /**
  * What any rectangle of a board finishes at once it has been cut out and is levelled on its own.
  *
- * <p>The same possible boards serve for all rectangles. Each is known on a grid and bilinear between its lines; over a
- * plane such a face is highest and lowest at corners of cells, so the lines' crossings inside a rectangle, the
- * rectangle's corners and where the lines meet its sides are all that can touch. A rectangle therefore never finishes
- * thicker than one that lies inside it, on any possible board: {@link ChanceTable} prunes by that.
+ * <p>The same possible boards serve for all rectangles; what of a rectangle can touch a plane is its {@link Lattice}. A
+ * rectangle never finishes thicker than one that lies inside it, on any possible board: {@link ChanceTable} prunes by
+ * that.
  *
  * <p>Most possible boards are told apart without a linear program of their own. The contacts of another's answer bound
  * the thickness from above, its slopes from below (weak duality); only where the wanted thickness lies between the two
@@ -91,8 +90,8 @@ public final class BlankThickness {
      */
     private double chance(Region rectangle, double thickness, double sure, int programs, boolean undecided) {
         int mayFail = (int) Math.floor((1 - sure) * draws.size() + 1e-9);
-        Lattice lattice = new Lattice(rectangle);
-        WidestGap program = WidestGap.over(lattice.x, lattice.y, lattice.x, lattice.y);
+        Lattice lattice = new Lattice(gridX, gridY, rectangle);
+        WidestGap program = WidestGap.over(lattice.x(), lattice.y(), lattice.x(), lattice.y());
         double needed = thickness + 2 * skim;
         List<Gap> kept = new ArrayList<>();
         kept.add(program.between(lattice.heights(likely.top()), lattice.heights(likely.underside())));
@@ -122,8 +121,8 @@ public final class BlankThickness {
 
     /** Finished thickness of a rectangle over the possible boards. */
     public ThicknessRange range(Region rectangle) {
-        Lattice lattice = new Lattice(rectangle);
-        WidestGap program = WidestGap.over(lattice.x, lattice.y, lattice.x, lattice.y);
+        Lattice lattice = new Lattice(gridX, gridY, rectangle);
+        WidestGap program = WidestGap.over(lattice.x(), lattice.y(), lattice.x(), lattice.y());
         Gap start = program.between(lattice.heights(likely.top()), lattice.heights(likely.underside()));
         double[] thicknesses = draws.stream().mapToDouble(draw -> program.between(lattice.heights(draw.top()),
             lattice.heights(draw.underside()), start).width() - 2 * skim).sorted().toArray();
@@ -156,70 +155,13 @@ public final class BlankThickness {
     private static double leastBy(Plane slopes, Lattice lattice, double[] top, double[] underside) {
         double lowestTop = Double.POSITIVE_INFINITY;
         double highestUnderside = Double.NEGATIVE_INFINITY;
+        double[] x = lattice.x();
+        double[] y = lattice.y();
         for (int k = 0; k < top.length; k++) {
-            double plane = slopes.slopeX() * lattice.x[k] + slopes.slopeY() * lattice.y[k];
+            double plane = slopes.slopeX() * x[k] + slopes.slopeY() * y[k];
             lowestTop = Math.min(lowestTop, top[k] - plane);
             highestUnderside = Math.max(highestUnderside, underside[k] - plane);
         }
         return lowestTop - highestUnderside;
-    }
-
-    /** The places of a rectangle that can touch a plane, and how heights there follow from the grid's. */
-    private final class Lattice {
-
-        private final double[] x;
-        private final double[] y;
-        private final int[] corner;
-        private final double[] shareX;
-        private final double[] shareY;
-
-        Lattice(Region rectangle) {
-            double[] acrossLines = lines(gridX, rectangle.x1(), rectangle.x2());
-            double[] alongLines = lines(gridY, rectangle.y1(), rectangle.y2());
-            int n = acrossLines.length * alongLines.length;
-            x = new double[n];
-            y = new double[n];
-            corner = new int[n];
-            shareX = new double[n];
-            shareY = new double[n];
-            for (int k = 0; k < n; k++) {
-                x[k] = acrossLines[k % acrossLines.length];
-                y[k] = alongLines[k / acrossLines.length];
-                int i = cell(gridX, x[k]);
-                int j = cell(gridY, y[k]);
-                corner[k] = j * gridX.length + i;
-                shareX[k] = (x[k] - gridX[i]) / (gridX[i + 1] - gridX[i]);
-                shareY[k] = (y[k] - gridY[j]) / (gridY[j + 1] - gridY[j]);
-            }
-        }
-
-        double[] heights(double[] onGrid) {
-            double[] heights = new double[x.length];
-            for (int k = 0; k < heights.length; k++) {
-                int near = corner[k];
-                int far = near + gridX.length;
-                double low = onGrid[near] + shareX[k] * (onGrid[near + 1] - onGrid[near]);
-                double high = onGrid[far] + shareX[k] * (onGrid[far + 1] - onGrid[far]);
-                heights[k] = low + shareY[k] * (high - low);
-            }
-            return heights;
-        }
-
-        private static double[] lines(double[] grid, double from, double to) {
-            double[] inside = Arrays.stream(grid).filter(line -> line > from && line < to).toArray();
-            double[] lines = new double[inside.length + 2];
-            lines[0] = from;
-            System.arraycopy(inside, 0, lines, 1, inside.length);
-            lines[lines.length - 1] = to;
-            return lines;
-        }
-
-        private static int cell(double[] grid, double place) {
-            int i = 0;
-            while (i < grid.length - 2 && grid[i + 1] <= place) {
-                i++;
-            }
-            return i;
-        }
     }
 }
