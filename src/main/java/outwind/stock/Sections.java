@@ -27,7 +27,6 @@ import java.util.stream.IntStream;
  */
 final class Sections {
 
-    private final Stops first;
     private final int[] itemOf;
     private final int classes;
 
@@ -78,7 +77,7 @@ final class Sections {
     Sections(List<Piece> pieces, float[][][] chance, CutOrder order, Stops along, Stops across, double kerf) {
         boolean lengthsFirst = order == CutOrder.CROSSCUT_FIRST;
         Stops second = lengthsFirst ? across : along;
-        this.first = lengthsFirst ? along : across;
+        Stops first = lengthsFirst ? along : across;
         this.itemOf = pieces.stream().mapToInt(Piece::item).toArray();
         double[] extents = pieces.stream().mapToDouble(piece -> piece.first(order)).distinct().sorted().toArray();
         this.classes = extents.length;
