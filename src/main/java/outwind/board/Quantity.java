@@ -66,8 +66,12 @@ public enum Quantity {
         return ends + " " + units.symbol();
     }
 
-    /** Returns {@code value} (mm) if it can be true. */
-    double require(double value) {
+    /**
+     * Returns {@code value} (mm) if it can be true.
+     *
+     * @throws IllegalArgumentException if it cannot, on any board
+     */
+    public double require(double value) {
         if (!admits(value)) {
             throw new IllegalArgumentException(word + " must be " + range(Units.MILLIMETRES) + ", got " + value);
         }

@@ -16,9 +16,15 @@ final class BadCommandLine implements IParameterExceptionHandler {
         CommandLine command = wrong.getCommandLine();
         PrintWriter err = command.getErr();
         err.println(wrong instanceof UnmatchedArgumentException unmatched ? unmatched(unmatched)
-            : wrong.getMessage());
+            : inWords(wrong.getMessage()));
         err.println("See: " + command.getCommandSpec().qualifiedName() + " --help");
         return CommandLine.ExitCode.USAGE;
+    }
+
+    /** Numbers by the words that people have for them. */
+    private static String inWords(String message) {
+        return message.replaceFirst(" is not an? (int|long)$", " is no whole number")
+            .replaceFirst(" is not a double$", " is no number");
     }
 
     private static String unmatched(UnmatchedArgumentException wrong) {

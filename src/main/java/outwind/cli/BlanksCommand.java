@@ -69,7 +69,7 @@ final class BlanksCommand implements Callable<Integer> {
         } catch (BadInput | ImpossibleBoard e) {
             err.println(file + ": " + e.getMessage());
         } catch (IOException e) {
-            err.println(FileTrouble.inWords(e));
+            err.println(FileTrouble.inWords(file, e));
         }
         return 1;
     }

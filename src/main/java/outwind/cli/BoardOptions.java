@@ -3,13 +3,20 @@ package outwind.cli;
 import java.util.Optional;
 import outwind.board.Board;
 import outwind.board.Given;
+import outwind.board.Quantity;
 import outwind.board.Units;
 import outwind.setup.Moisture;
 import outwind.stock.Drying;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** What every command that reads boards may be told about them. */
 final class BoardOptions {
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
 
     @Option(names = "--target", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Thickness wanted; goes before the file's own.")
@@ -59,12 +66,23 @@ final class BoardOptions {
      * @throws BadInput if this board cannot be had so
      */
     Board asAsked(Board board) throws BadInput {
+        require(Quantity.TARGET, target, board);
+        require(Quantity.SKIM, skim, board);
         try {
             Board asked = target == null ? board : board.withTarget(target.in(board.units()));
             asked = skim == null ? asked : asked.withSkim(skim.in(board.units()));
             return moisture == null ? asked : Drying.of(asked, moisture);
         } catch (IllegalArgumentException e) {
             throw new BadInput(e.getMessage());
+        }
+    }
+
+    /** What no board at all can have is a fault of the command line. */
+    private void require(Quantity quantity, LengthOption option, Board board) {
+        try {
+            LengthOption.in(board.units(), option).ifPresent(quantity::require);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage());
         }
     }
 
@@ -81,6 +99,11 @@ final class BoardOptions {
     /** Seed of the possible boards. */
     long seed() {
         return seed;
+    }
+
+    /** True if a target was asked for whose unit is that of each board. */
+    boolean hasBareTarget() {
+        return target != null && target.isBare();
     }
 
     /** True if a target was asked for on the command line. */

@@ -4,12 +4,19 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Optional;
 
 /** Trouble with reading or writing a file, in words. */
 final class FileTrouble {
 
     private FileTrouble() { }
+
+    /** What went wrong with a file, which is named once. */
+    static String inWords(Path file, IOException e) {
+        String words = inWords(e);
+        return words.contains(file.toString()) ? words : file + ": " + words;
+    }
 
     /** What went wrong, without the names of classes. */
     static String inWords(IOException e) {
@@ -22,6 +29,7 @@ final class FileTrouble {
         if (e instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason() + ": " + system.getFile();
         }
-        return Optional.ofNullable(e.getMessage()).orElse("it cannot be read or written");
+        return "Is a directory".equals(e.getMessage()) ? "this is a folder; name the files in it"
+            : Optional.ofNullable(e.getMessage()).orElse("it cannot be read or written");
     }
 }

@@ -24,6 +24,7 @@ import outwind.report.SetupSheet;
 import outwind.report.TextReport;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.Judgement;
+import outwind.stock.Request;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,6 +54,9 @@ final class JudgeCommand implements Callable<Integer> {
 
     @Mixin
     private MachineOptions machine;
+
+    @Mixin
+    private HoldingOptions holding;
 
     @Mixin
     private OutputOptions output;
@@ -100,7 +104,7 @@ final class JudgeCommand implements Callable<Integer> {
             Board alone = read(file);
             // Once face A is cut the board lies on it, and it is flat.
             Board board = options.asAsked(without(withFaceB(beforeCut == null ? alone : alone.onFlatUnderside())));
-            Judgement judgement = sinceFaceA(Judgement.of(board, machine.request(board, options.seed())));
+            Judgement judgement = sinceFaceA(Judgement.of(board, request(board)));
             write(judgement, reports, names.free(file, "-setup"));
             return true;
         } catch (BadBoardFile e) {
@@ -108,9 +112,13 @@ final class JudgeCommand implements Callable<Integer> {
         } catch (BadInput | ImpossibleBoard e) {
             err.println(file + ": " + e.getMessage());
         } catch (IOException e) {
-            err.println(file + ": " + FileTrouble.inWords(e));
+            err.println(FileTrouble.inWords(file, e));
         }
         return false;
+    }
+
+    private Request request(Board board) {
+        return holding.held(machine.request(board, options.seed()), board.units());
     }
 
     private Board read(Path path) throws IOException, BadBoardFile {
@@ -140,7 +148,7 @@ final class JudgeCommand implements Callable<Integer> {
             throw new BadInput("the board is of another size in " + beforeCut
                 + "; it keeps its length and width while it is cut");
         }
-        return judgement.since(Judgement.of(before, machine.request(before, options.seed())));
+        return judgement.since(Judgement.of(before, request(before)));
     }
 
     private Board withFaceB(Board board) throws IOException, BadBoardFile, BadInput {

@@ -21,6 +21,11 @@ record LengthOption(String text) {
         return Length.parse(text, units);
     }
 
+    /** True if it names no unit. */
+    boolean isBare() {
+        return in(Units.MILLIMETRES) != in(Units.INCHES);
+    }
+
     /** The length of an option that may not have been given, in mm. */
     static OptionalDouble in(Units units, LengthOption option) {
         return option == null ? OptionalDouble.empty() : OptionalDouble.of(option.in(units));

@@ -3,14 +3,13 @@ package outwind.cli;
 import outwind.board.Board;
 import outwind.board.Units;
 import outwind.cutting.Cutter;
-import outwind.setup.Push;
 import outwind.stock.Request;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** What every command that plans the cutting of boards may be told about machine, shims and clamps. */
+/** What every command that plans the cutting of boards may be told about the machine. */
 final class MachineOptions {
 
     @Spec(Spec.Target.MIXEE)
@@ -44,22 +43,6 @@ final class MachineOptions {
         description = "Thickness to stop cutting at, where that is not the target.")
     private LengthOption stopAt;
 
-    @Option(names = "--clamp", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Height of your clamps and stops above the bed; warned of if the cutter would meet them.")
-    private LengthOption clamp;
-
-    @Option(names = "--wedge", paramLabel = "LENGTHxBUTT", converter = WedgeConverter.class,
-        description = "Tapered shims of this length and thickness, as 150mmx12mm: how far to slide each in.")
-    private WedgeOption wedge;
-
-    @Option(names = "--push", paramLabel = "NEWTON", converter = ForceConverter.class,
-        description = "Push that the board has to stand anywhere (usually 50).")
-    private Double push;
-
-    @Option(names = "--give", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "How far such a push may move it (usually 0.1 mm).")
-    private LengthOption give;
-
     @Option(names = "--most-lift", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Most that levelling may lift one corner against another (usually 6 mm).")
     private LengthOption mostLift;
@@ -73,12 +56,8 @@ final class MachineOptions {
         Units own = board.units();
         try {
             Request request = Request.usual(board).with(cutter(own)).withSeed(seed);
-            request = request.standing(new Push(push == null ? Push.USUAL.force() : push,
-                LengthOption.in(own, give).orElse(Push.USUAL.give())));
             request = mostLift == null ? request : request.liftingAtMost(mostLift.in(own));
-            request = wedge == null ? request : request.withWedges(wedge.in(own));
-            request = stopAt == null ? request : request.stoppingAt(stopAt.in(own));
-            return clamp == null ? request : request.withClamps(clamp.in(own));
+            return stopAt == null ? request : request.stoppingAt(stopAt.in(own));
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }

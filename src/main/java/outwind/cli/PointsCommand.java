@@ -26,7 +26,8 @@ import picocli.CommandLine.Spec;
 /** Tells where to touch a board off, and writes a sheet and a board file to fill in. */
 @Command(name = "points", mixinStandardHelpOptions = true, sortOptions = false,
     description = "Where to touch a board off and in which order; writes a sheet and an empty board file to fill in.",
-    footer = {"", "Lengths take a unit (20mm, 13/16in) or else the one of --units.", "",
+    footer = {"", "Lengths take a unit (20mm, 13/16in) or else the one of --units. Without --columns and --rows, of 2 to 25"
+        + " each, a grid is looked for.", "",
         "Example: outwind points --length 1180mm --width 212mm --thickness 31.5mm --name \"hall table\""})
 final class PointsCommand implements Callable<Integer> {
 
@@ -57,20 +58,12 @@ final class PointsCommand implements Callable<Integer> {
         description = "What you call the board; the files are named after it (default: ${DEFAULT-VALUE}).")
     private String name;
 
-    @Option(names = "--columns", paramLabel = "NUMBER",
-        description = "Spots along the grain, 2 to 25, if you know; together with --rows.")
-    private Integer columns;
-
-    @Option(names = "--rows", paramLabel = "NUMBER", description = "Spots across, 2 to 25; together with --columns.")
-    private Integer rows;
+    @Mixin
+    private GridOptions grid;
 
     @Option(names = "--within", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Width of the range of thickness that is narrow enough for you, as 0.3mm.")
     private LengthOption within;
-
-    @Option(names = "--inset", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "From ends and edges to the outer spots (usually 15 mm, less on a narrow board).")
-    private LengthOption inset;
 
     @Option(names = "--seconds", paramLabel = "NUMBER", defaultValue = "40",
         description = "What one touch-off takes you (default: ${DEFAULT-VALUE}).")
@@ -110,7 +103,7 @@ final class PointsCommand implements Callable<Integer> {
     private TouchSheet sheet() {
         try {
             // A line break would end the line of the board file that the name stands on.
-            Board board = Board.untouched(name.replaceAll("[\\s\\p{Cntrl}]+", " ").strip(), units, length.in(units),
+            Board board = Board.untouched(OneLine.of(name), units, length.in(units),
                 width.in(units), LengthOption.in(units, thickness), LengthOption.in(units, target));
             return new TouchSheet(board, TouchPlan.of(grid(2, 2), asked(), LengthOption.in(units, within),
                 new TouchPlan.Pace(seconds, TouchPlan.Pace.USUAL.feed()), seed));
@@ -120,15 +113,17 @@ final class PointsCommand implements Callable<Integer> {
     }
 
     private Optional<TouchGrid> asked() {
-        if (columns == null && rows == null) {
+        if (grid.columns().isEmpty() && grid.rows().isEmpty()) {
             return Optional.empty();
         }
-        if (columns == null || rows == null) {
+        if (grid.columns().isEmpty() || grid.rows().isEmpty()) {
             throw new IllegalArgumentException("--columns and --rows go together");
         }
         if (within != null) {
             throw new IllegalArgumentException("--within looks for a grid; it does not go with --columns and --rows");
         }
+        int columns = grid.columns().get();
+        int rows = grid.rows().get();
         if (Math.max(columns, rows) > MOST_LINES || columns * rows > MOST_SPOTS) {
             throw new IllegalArgumentException("a sheet has room for " + MOST_SPOTS + " spots and " + MOST_LINES
                 + " columns or rows, got " + columns + " x " + rows);
@@ -137,9 +132,6 @@ final class PointsCommand implements Callable<Integer> {
     }
 
     private TouchGrid grid(int along, int across) {
-        double l = length.in(units);
-        double w = width.in(units);
-        double in = LengthOption.in(units, inset).orElse(TouchGrid.insetFor(l, w, TouchGrid.USUAL_INSET));
-        return new TouchGrid(l, w, along, across, in, units == Units.INCHES ? Units.INCHES.toMillimetres(0.125) : 1);
+        return grid.on(length.in(units), width.in(units), units, along, across);
     }
 }

@@ -26,6 +26,7 @@ import outwind.board.Units;
 import outwind.report.RecordingFile;
 import outwind.stock.Prospect;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -36,12 +37,10 @@ import picocli.CommandLine.Spec;
 @Command(name = "record", mixinStandardHelpOptions = true, sortOptions = false,
     description = "Touch off a board, place by place: each height is checked against the others and kept in the file at"
         + " once. The same command goes on where it was broken off.",
-    footer = {"", "Lengths take a unit (20mm, 13/16in) or else the board's own.", "",
+    footer = {"", "Lengths take a unit (20mm, 13/16in) or else the board's own. A new file has 5 columns and 3 rows of"
+        + " places; to one that is begun, --columns or --rows add those that it lacks.", "",
         "Example: outwind record hall-table.csv --length 1180 --width 212 --thickness 31.5"})
 final class RecordCommand implements Callable<Integer> {
-
-    /** Places in inches are found on a rule by eighths. */
-    private static final double EIGHTH = 25.4 / 8;
 
     /** Three along each edge and three down the middle are the least, five columns are better; common practice. */
     private static final int USUAL_COLUMNS = 5;
@@ -78,16 +77,8 @@ final class RecordCommand implements Callable<Integer> {
         description = "Unit of a new file.")
     private Units units;
 
-    @Option(names = "--columns", paramLabel = "NUMBER", description = "Places to touch along the grain (5 for a new"
-        + " file); for a file that has places already, those of the grid that it lacks are added.")
-    private Integer columns;
-
-    @Option(names = "--rows", paramLabel = "NUMBER", description = "Places to touch across (3 for a new file).")
-    private Integer rows;
-
-    @Option(names = "--inset", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "How far the outer places lie in from ends and edges (usually 15 mm).")
-    private LengthOption inset;
+    @Mixin
+    private GridOptions grid;
 
     @Option(names = "--repeats", paramLabel = "NUMBER", defaultValue = "3",
         description = "How many of the first places are touched a second time at the end, to learn how far a touch-off"
@@ -123,7 +114,7 @@ final class RecordCommand implements Callable<Integer> {
         } catch (BadInput e) {
             err.println(file + ": " + e.getMessage());
         } catch (IOException e) {
-            err.println(file + ": " + FileTrouble.inWords(e));
+            err.println(FileTrouble.inWords(file, e));
         }
         return 1;
     }
@@ -164,7 +155,11 @@ final class RecordCommand implements Callable<Integer> {
         }
         Recording begun = Recording.of(file.toString(), Recording.stating(text, statements.get()));
         boolean isNew = begun.plan().isEmpty() && begun.entries().isEmpty();
-        return isNew || columns != null || rows != null ? begun.planning(places(begun, isNew)) : begun;
+        if (!isNew && grid.hasInset() && grid.columns().isEmpty() && grid.rows().isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--inset goes with --columns or --rows where the file has"
+                + " its places already");
+        }
+        return isNew || grid.columns().isPresent() || grid.rows().isPresent() ? begun.planning(places(begun, isNew)) : begun;
     }
 
     /** What the command line states of the board, by the words of the file's keys. */
@@ -178,7 +173,7 @@ final class RecordCommand implements Callable<Integer> {
             options.put("units", units.symbol());
         }
         if (species != null) {
-            options.put("species", species);
+            options.put("species", OneLine.of(species));
         }
         return options;
     }
@@ -199,11 +194,9 @@ final class RecordCommand implements Callable<Integer> {
     }
 
     private List<TouchGrid.Spot> tour(Board board) {
-        double wanted = LengthOption.in(board.units(), inset).orElse(TouchGrid.USUAL_INSET);
         try {
-            return new TouchGrid(board.length(), board.width(), Optional.ofNullable(columns).orElse(USUAL_COLUMNS),
-                Optional.ofNullable(rows).orElse(USUAL_ROWS), TouchGrid.insetFor(board.length(), board.width(), wanted),
-                board.units() == Units.INCHES ? EIGHTH : 1).tour();
+            return grid.on(board.length(), board.width(), board.units(), grid.columns().orElse(USUAL_COLUMNS),
+                grid.rows().orElse(USUAL_ROWS)).tour();
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }

@@ -1,5 +1,7 @@
 package outwind.cli;
 
+import java.util.Objects;
+import java.util.stream.Stream;
 import outwind.board.Board;
 import outwind.stock.Saw;
 import picocli.CommandLine.Option;
@@ -7,9 +9,11 @@ import picocli.CommandLine.Option;
 /** How blanks are cut, and how sure of their thickness they must be. */
 final class SawOptions {
 
-    @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class, defaultValue = "95%",
-        description = "Chance of its thickness from which on a blank counts (default: ${DEFAULT-VALUE}).")
-    private double sure;
+    private static final double USUAL_SURE = 0.95;
+
+    @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class,
+        description = "Chance of its thickness from which on a blank counts (usually 95 %).")
+    private Double sure;
 
     @Option(names = "--kerf", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Wood that one cut takes (usually 3.2 mm).")
@@ -25,7 +29,12 @@ final class SawOptions {
 
     /** Chance of its thickness from which on a blank counts, 0 to 1. */
     double sure() {
-        return sure;
+        return sure == null ? USUAL_SURE : sure;
+    }
+
+    /** True if anything was said of it. */
+    boolean isGiven() {
+        return Stream.of(sure, kerf, endTrim, raster).anyMatch(Objects::nonNull);
     }
 
     /**

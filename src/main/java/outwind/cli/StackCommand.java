@@ -94,6 +94,9 @@ final class StackCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
+        if (bill == null && saw.isGiven()) {
+            throw new ParameterException(spec.commandLine(), "--sure, --kerf, --end-trim and --raster go with --bill");
+        }
         List<Path> files;
         try {
             files = boardFiles();
@@ -121,6 +124,11 @@ final class StackCommand implements Callable<Integer> {
         if (!currencies.isEmpty() && unlabelled > 0) {
             err.println(Figures.count((int) unlabelled, "price", "prices") + " without a label taken as "
                 + currencies.iterator().next());
+        }
+        if (options.hasBareTarget() && outcomes.stream().flatMap(outcome -> outcome.board().stream())
+                .map(Board::units).distinct().count() > 1) {
+            err.println("some boards are in mm and some in inches: give --target a unit, as 20mm");
+            return 1;
         }
         Units units = outcomes.stream().flatMap(outcome -> outcome.board().stream()).map(options::unitsFor).findFirst()
             .orElseThrow();
@@ -237,7 +245,7 @@ final class StackCommand implements Callable<Integer> {
         } catch (ImpossibleBoard | BadInput e) {
             return new Outcome(Optional.empty(), Optional.empty(), "", file + ": " + e.getMessage());
         } catch (IOException e) {
-            return new Outcome(Optional.empty(), Optional.empty(), "", file + ": " + FileTrouble.inWords(e));
+            return new Outcome(Optional.empty(), Optional.empty(), "", FileTrouble.inWords(file, e));
         }
     }
 }

@@ -9,6 +9,7 @@ import outwind.board.Board;
 import outwind.board.CellHeights;
 import outwind.board.Face;
 import outwind.board.Reading;
+import outwind.board.Underside;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
 import outwind.flatten.PlaneName;
@@ -256,7 +257,16 @@ final class Sentences {
                 + " give the spread as repeatability to say otherwise";
         };
         return least + " One touch-off is taken to be good to " + figures.fineLength(2 * noise.deviation()) + " ("
-            + source + ").";
+            + source + ")." + evenThickness();
+    }
+
+    /** What a stated thickness cannot show. */
+    private String evenThickness() {
+        Board board = judgement.board();
+        boolean isTaken = board.calipers().isEmpty() && board.underside() == Underside.ALIKE
+            && board.readingsOf(Face.B).isEmpty();
+        return isTaken ? " The thickness of " + figures.length(board.thickness().orElseThrow()) + " is taken as exact, and"
+            + " the same all over; three caliper readings would show a wedge." : "";
     }
 
     /** What the points of one cell scatter by, and how much of that is the scanner. */

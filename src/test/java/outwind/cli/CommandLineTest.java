@@ -201,11 +201,11 @@ class CommandLineTest {
         Run run = judge("no-such-board.csv");
 
         assertEquals(1, run.code());
-        assertEquals("no-such-board.csv: there is no file of this name: no-such-board.csv\n", run.err());
+        assertEquals("there is no file of this name: no-such-board.csv\n", run.err());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--target=twenty", "--units=cubit", "--step-down=0", "--target=-3", "--skim=40",
+    @ValueSource(strings = {"--target=twenty", "--units=cubit", "--step-down=0", "--target=-3", "--skim=-1",
         "--no-such-option"})
     void aBadCommandLineExitsWithTwo(String option) {
         Run run = judge("--no-chart", option, SAMPLE);
@@ -326,6 +326,16 @@ class CommandLineTest {
 
         assertEquals(0, run.code(), run.err());
         assertEquals(1, new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/boards").size());
+    }
+
+    @Test
+    void aBareTargetIsRefusedWhereBoardsDifferInTheirUnits() {
+        Run run = stack("--no-chart", "--target", "26", SAMPLE, "sample-probes/blanket-chest-inches.csv");
+
+        assertEquals(1, run.code());
+        assertEquals("some boards are in mm and some in inches: give --target a unit, as 20mm\n", run.err());
+        assertEquals(0, stack("--no-chart", "--target", "20mm", SAMPLE, "sample-probes/blanket-chest-inches.csv")
+            .code());
     }
 
     @Test

@@ -1,0 +1,47 @@
+package outwind.cli;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import outwind.board.TouchGrid;
+import outwind.board.Units;
+import picocli.CommandLine.Option;
+
+/** The grid of places to touch off, as far as a person knows it. */
+final class GridOptions {
+
+    /** Places are found on a rule by whole mm, or by eighths of an inch (mm). */
+    private static final double EIGHTH = Units.INCHES.toMillimetres(0.125);
+
+    @Option(names = "--columns", paramLabel = "NUMBER", description = "Places to touch along the grain.")
+    private Integer columns;
+
+    @Option(names = "--rows", paramLabel = "NUMBER", description = "Places to touch across.")
+    private Integer rows;
+
+    @Option(names = "--inset", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "How far the outer places lie in from ends and edges (usually 15 mm, less on a narrow board).")
+    private LengthOption inset;
+
+    Optional<Integer> columns() {
+        return Optional.ofNullable(columns);
+    }
+
+    Optional<Integer> rows() {
+        return Optional.ofNullable(rows);
+    }
+
+    boolean hasInset() {
+        return inset != null;
+    }
+
+    /**
+     * A grid on a board of this size (mm); an inset that is asked for is taken as it is.
+     *
+     * @throws IllegalArgumentException if it does not fit
+     */
+    TouchGrid on(double length, double width, Units units, int along, int across) {
+        OptionalDouble asked = LengthOption.in(units, inset);
+        double usual = TouchGrid.insetFor(length, width, TouchGrid.USUAL_INSET);
+        return new TouchGrid(length, width, along, across, asked.orElse(usual), units == Units.INCHES ? EIGHTH : 1);
+    }
+}
