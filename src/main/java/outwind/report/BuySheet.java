@@ -53,6 +53,9 @@ record BuySheet(String verdict, List<String> details, List<String> missing, List
 
     private static List<String> details(StackPlan plan) {
         List<String> details = new ArrayList<>();
+        if (plan.measure() == StackPlan.Measure.MONEY) {
+            details.add("Costs are of the wood alone: how long the blanks take to flatten hangs on the blanks.");
+        }
         if (plan.measure() == StackPlan.Measure.ROUGH_WOOD) {
             details.add("Not every board has a price above nothing, so rough wood is counted instead of money.");
         }
@@ -77,7 +80,7 @@ record BuySheet(String verdict, List<String> details, List<String> missing, List
 
     private static String board(StackPlan.BoardCut cut, String currency) {
         PricedBoard priced = cut.priced();
-        String cost = priced.cost().map(amount -> ", " + amount.toPlainString()
+        String cost = priced.wood().map(amount -> ", " + amount.toPlainString()
             + (currency.isEmpty() ? "" : "\u00a0" + currency)).orElse("");
         return priced.name() + cost + ": " + BlankSheet.named(cut.layout().blanks()) + "; "
             + cut.layout().order().words() + ".";

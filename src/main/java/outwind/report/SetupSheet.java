@@ -93,8 +93,9 @@ public final class SetupSheet {
     private int header() {
         int y = paper.paragraph(board.name(), Type.NAME, MARGIN, MARGIN - 8, ROOM, 1);
         boolean isCut = judgement.cuts().leavesWood();
-        y = paper.paragraph(isCut ? "Face A first: set it down, cut it flat" : "Do not cut this board", Type.VERDICT,
-            MARGIN, y, ROOM, 1);
+        String what = !isCut ? "Do not cut this board" : judgement.doubts().isEmpty()
+            ? "Face A first: set it down, cut it flat" : "Look again before you cut: a height looks wrong";
+        y = paper.paragraph(what, Type.VERDICT, MARGIN, y, ROOM, 1);
         return paper.paragraph(isCut ? setup() : NO_BOARD, Type.HEADING, MARGIN, y, ROOM, 3);
     }
 

@@ -49,7 +49,7 @@ public final class StackJson {
         ArrayNode boards = node.putArray("boards");
         for (StackPlan.BoardCut cut : plan.cuts()) {
             ObjectNode board = boards.addObject().put("name", cut.priced().name()).put("file", cut.priced().file());
-            cut.priced().cost().ifPresent(cost -> board.put("cost", cost));
+            cut.priced().wood().ifPresent(cost -> board.put("cost", cost));
             board.put("kerf", cut.saw().kerf()).put("endTrim", cut.saw().endTrim());
             BlankJson.describe(board.putObject("layout"), cut.layout());
         }

@@ -83,9 +83,9 @@ public final class StackReport {
                     + sure + " sure or more."
                 : "The whole stack is not enough for " + area + " of finished boards to be " + sure + " sure.");
         }
+        boolean cutting = stack.boards().stream().anyMatch(board -> !board.cost().equals(board.wood()));
         stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost)
-            + ", cutting included where a shop"
-            + " rate was given."));
+            + (cutting ? ", cutting included." : ".")));
     }
 
     private void unpriced() {

@@ -79,6 +79,10 @@ public final class TextReport {
             + ": x from the end you measured from, y from the near edge."
             + " The far edge is at y\u00a0" + figures.place(board.width()).replace(' ', '\u00a0') + ".");
         page.gap();
+        if (!judgement.doubts().isEmpty()) {
+            page.paragraph("First touch off again what looks wrong, and judge the board anew. What follows holds only if"
+                + " the height as it stands in the file is right.");
+        }
         sentences.movement().ifPresent(page::paragraph);
         page.paragraph(sentences.choice());
         page.paragraph(sentences.faceDown());

@@ -26,11 +26,13 @@ import outwind.surface.SampledBoard;
  * @param finishedVolume wood left when both faces are cut (mm³)
  * @param finishedArea   of the part that must clean up (mm²)
  * @param minutes        of cutting, both faces
+ * @param wood           what is paid for it; empty without a price
  * @param cost           of the board, and of cutting it where a shop rate is known; empty without a price
  */
 public record PricedBoard(String name, String file, Verdict verdict, OptionalDouble chance, OptionalDouble target,
                           double low, double median, double high, BoardFeet feet, double roughVolume,
-                          double finishedVolume, double finishedArea, double minutes, Optional<BigDecimal> cost) {
+                          double finishedVolume, double finishedArea, double minutes, Optional<BigDecimal> wood,
+                          Optional<BigDecimal> cost) {
 
     /**
      * Foretells and prices a board; what was drawn and sampled for it is let go.
@@ -53,7 +55,7 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
         ThicknessRange range = forecast.outlook().levelled();
         return new PricedBoard(board.name(), file, forecast.verdict(), forecast.chance(), board.target(), range.low(),
             range.median(), range.high(), feet, rough, Math.max(0, cuts.finished()), area, minutes,
-            rates.costOf(bought, feet, rough, minutes));
+            rates.woodOf(bought, feet, rough), rates.costOf(bought, feet, rough, minutes));
     }
 
     /** Chance that it comes out as wanted; without a target, that it can be flattened at all. */

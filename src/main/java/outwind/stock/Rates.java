@@ -23,6 +23,15 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
     }
 
     /**
+     * What is paid for a board, to two places; empty if its price is not known.
+     *
+     * @param rough volume (mm³)
+     */
+    Optional<BigDecimal> woodOf(Board board, BoardFeet feet, double rough) {
+        return exactly(board, feet, rough).map(price -> price.setScale(2, RoundingMode.HALF_UP));
+    }
+
+    /**
      * Cost of a board and of cutting it.
      *
      * @param rough   volume (mm³)
@@ -30,15 +39,19 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
      * @return the cost to two places; empty if its price is not known, for then cutting alone would make it look cheap
      */
     Optional<BigDecimal> costOf(Board board, BoardFeet feet, double rough, double minutes) {
-        Optional<BigDecimal> wood = board.price().or(() -> price).map(known -> known.amount().multiply(
+        Optional<BigDecimal> work = shopRate.map(rate -> rate.multiply(BigDecimal.valueOf(minutes))
+            .divide(MINUTES_AN_HOUR, 10, RoundingMode.HALF_EVEN));
+        return exactly(board, feet, rough)
+            .map(price -> price.add(work.orElse(BigDecimal.ZERO)).setScale(2, RoundingMode.HALF_UP));
+    }
+
+    private Optional<BigDecimal> exactly(Board board, BoardFeet feet, double rough) {
+        return board.price().or(() -> price).map(known -> known.amount().multiply(
             BigDecimal.valueOf(switch (known.per()) {
                 case BOARD_FOOT -> feet.tallied();
                 case CUBIC_METRE -> rough / 1e9;
                 case SQUARE_METRE -> board.length() * board.width() / 1e6;
                 case BOARD -> 1;
             })));
-        Optional<BigDecimal> work = shopRate.map(rate -> rate.multiply(BigDecimal.valueOf(minutes))
-            .divide(MINUTES_AN_HOUR, 10, RoundingMode.HALF_EVEN));
-        return wood.map(price -> price.add(work.orElse(BigDecimal.ZERO)).setScale(2, RoundingMode.HALF_UP));
     }
 }

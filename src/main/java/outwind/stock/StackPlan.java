@@ -78,8 +78,8 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         List<BlankPlaces> places = stack.parallelStream().map(board ->
             BlankPlaces.of(board.measured, bill, board.saw, sure, sure, board.skim, seed).counted()).toList();
         List<BoardYield> yields = places.parallelStream().map(BoardYield::new).toList();
-        Measure measure = stack.stream().allMatch(board -> board.priced.cost().isPresent())
-            && stack.stream().anyMatch(board -> board.priced.cost().get().signum() > 0)
+        Measure measure = stack.stream().allMatch(board -> board.priced.wood().isPresent())
+            && stack.stream().anyMatch(board -> board.priced.wood().get().signum() > 0)
             ? Measure.MONEY : Measure.ROUGH_WOOD;
         double[] cost = stack.stream().mapToDouble(board -> cost(board.priced, measure).doubleValue()).toArray();
         int[] wanted = bill.quantities();
@@ -138,7 +138,7 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
     }
 
     private static BigDecimal cost(PricedBoard board, Measure measure) {
-        return measure == Measure.MONEY ? board.cost().orElseThrow() : BigDecimal.valueOf(board.roughVolume());
+        return measure == Measure.MONEY ? board.wood().orElseThrow() : BigDecimal.valueOf(board.roughVolume());
     }
 
     /** The bound on what all boards cost; whole cents where it is money, as every cost is. */
@@ -181,7 +181,7 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         return more < missed / bill.worth() * (1 - 1e-6);
     }
 
-    /** What the boards that are used cost: money, or rough wood (mm³). */
+    /** What the boards that are used cost: money for their wood, or rough wood (mm³). */
     public BigDecimal cost() {
         return cost(cuts, measure);
     }
