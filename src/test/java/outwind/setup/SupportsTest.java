@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SupportsTest {
@@ -256,6 +257,33 @@ class SupportsTest {
         Warped warped = Warped.random(new SplittableRandom(5));
 
         assertEquals(warped.supports(), warped.supports());
+    }
+
+    // A snapshot of our own earlier output: a change to the search that finds other shims is not to slip in unseen.
+    @ParameterizedTest
+    @CsvFileSource(resources = "supports-snapshot.csv", useHeadersInDisplayName = true)
+    void theSearchFindsWhatItFoundBefore(double length, double width, double thickness, String lies, double twist,
+            double bow, double cup, boolean holds, boolean inside, double movement, String shims) {
+        DoubleBinaryOperator gap = lies.equals("lifted") ? LIFTED : warped(length, width, twist, bow, cup);
+
+        Supports supports = Supports.of(length, width, thickness, WOOD, gap, Push.USUAL);
+
+        assertEquals(shims == null ? "" : shims, supports.shims().stream()
+            .map(shim -> Math.round(shim.x()) + "/" + Math.round(shim.y())).collect(Collectors.joining(" ")));
+        assertEquals(holds, supports.holds());
+        assertEquals(inside, supports.inside());
+        assertEquals(movement, supports.movement(), 1e-4);
+    }
+
+    private static DoubleBinaryOperator warped(double length, double width, double twist, double bow, double cup) {
+        DoubleBinaryOperator face = (x, y) -> {
+            double u = 2 * x / length - 1;
+            double v = 2 * y / width - 1;
+            return twist * u * v + bow * u * u + cup * v * v;
+        };
+        double lowest = IntStream.rangeClosed(0, 40).boxed().flatMapToDouble(i -> IntStream.rangeClosed(0, 12)
+            .mapToDouble(j -> face.applyAsDouble(length * i / 40, width * j / 12))).min().orElseThrow();
+        return (x, y) -> face.applyAsDouble(x, y) - lowest;
     }
 
     @Test
