@@ -95,8 +95,8 @@ final class Assembly {
                 thickest.getAsDouble()) + " by " + gauge.shown(width.getAsDouble()) + ".");
         }
         Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
-            thickness, species, repeatability, price, target, skim, trim.orElse(Trim.NONE), underside.orElse(Underside.ALIKE),
-            turned, defects, readings, calipers, remarks, scan);
+            thickness, species, repeatability, price, target, skim, trim.orElse(Trim.NONE),
+            underside.orElse(Underside.ALIKE), turned, defects, readings, calipers, remarks, scan);
         requireTie(board);
         return board;
     }

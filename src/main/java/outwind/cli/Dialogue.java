@@ -60,7 +60,8 @@ final class Dialogue {
     private boolean saidOver;
 
     /** @param complaints where it is said what was not taken */
-    Dialogue(Asker asker, PrintWriter out, PrintWriter complaints, RecordingFile file, String fileName, Recording recording) {
+    Dialogue(Asker asker, PrintWriter out, PrintWriter complaints, RecordingFile file, String fileName,
+            Recording recording) {
         this.asker = asker;
         this.out = out;
         this.complaints = complaints;

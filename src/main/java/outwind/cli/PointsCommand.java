@@ -26,8 +26,8 @@ import picocli.CommandLine.Spec;
 /** Tells where to touch a board off, and writes a sheet and a board file to fill in. */
 @Command(name = "points", mixinStandardHelpOptions = true, sortOptions = false,
     description = "Where to touch a board off and in which order; writes a sheet and an empty board file to fill in.",
-    footer = {"", "Lengths take a unit (20mm, 13/16in) or else the one of --units. Without --columns and --rows, of 2 to 25"
-        + " each, a grid is looked for.", "",
+    footer = {"", "Lengths take a unit (20mm, 13/16in) or else the one of --units. Without --columns and --rows,"
+        + " of 2 to 25 each, a grid is looked for.", "",
         "Example: outwind points --length 1180mm --width 212mm --thickness 31.5mm --name \"hall table\""})
 final class PointsCommand implements Callable<Integer> {
 

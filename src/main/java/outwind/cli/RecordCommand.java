@@ -159,7 +159,8 @@ final class RecordCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--inset goes with --columns or --rows where the file has"
                 + " its places already");
         }
-        return isNew || grid.columns().isPresent() || grid.rows().isPresent() ? begun.planning(places(begun, isNew)) : begun;
+        boolean plans = isNew || grid.columns().isPresent() || grid.rows().isPresent();
+        return plans ? begun.planning(places(begun, isNew)) : begun;
     }
 
     /** What the command line states of the board, by the words of the file's keys. */

@@ -12,7 +12,7 @@ final class SawOptions {
     private static final double USUAL_SURE = 0.95;
 
     @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class,
-        description = "Chance of its thickness from which on a blank counts (usually 95 %).")
+        description = "Chance of its thickness from which on a blank counts (usually 95 %%).")
     private Double sure;
 
     @Option(names = "--kerf", paramLabel = "LENGTH", converter = LengthConverter.class,

@@ -42,7 +42,8 @@ final class CuttingNotes {
         int y = (isWide ? besideEachOther(a, left, top, room) : oneBelowTheOther(a, left, top, room)) + GAP;
         String faceB = b.passes().isEmpty() ? NOTHING : figures.small(b.depth()) + " deep, " + work(b);
         String beside = b.leavesRoomForClamps() ? "keep below " + figures.atMost(b.keepBelow()) : "no clamp beside it";
-        y = paper.paragraph("Then turn it over on to face A. Face B: " + faceB + "; " + beside + ".", Type.TEXT, left, y, room, 4) + GAP;
+        y = paper.paragraph("Then turn it over on to face A. Face B: " + faceB + "; " + beside + ".", Type.TEXT,
+            left, y, room, 4) + GAP;
         return paper.paragraph("Finished: " + figures.atMost(judgement.cuts().thickness()) + " thick", Type.NAME, left,
             y, room, 2);
     }

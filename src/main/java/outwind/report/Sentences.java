@@ -265,8 +265,8 @@ final class Sentences {
         Board board = judgement.board();
         boolean isTaken = board.calipers().isEmpty() && board.underside() == Underside.ALIKE
             && board.readingsOf(Face.B).isEmpty();
-        return isTaken ? " The thickness of " + figures.length(board.thickness().orElseThrow()) + " is taken as exact, and"
-            + " the same all over; three caliper readings would show a wedge." : "";
+        return isTaken ? " The thickness of " + figures.length(board.thickness().orElseThrow()) + " is taken as exact,"
+            + " and the same all over; three caliper readings would show a wedge." : "";
     }
 
     /** What the points of one cell scatter by, and how much of that is the scanner. */
@@ -475,7 +475,8 @@ final class Sentences {
             }
             return "THE BOARD HAS MOVED while face A was cut: since then twist " + change(movement.change().twist())
                 + ", bow " + change(movement.change().bow()) + ", cup " + change(movement.change().cup())
-                + ", and a place reads otherwise by " + figures.fineLength(movement.greatest()) + ". Face A is no longer flat by as much. Let it rest, then judge it anew from face A; if there is wood"
+                + ", and a place reads otherwise by " + figures.fineLength(movement.greatest())
+                + ". Face A is no longer flat by as much. Let it rest, then judge it anew from face A; if there is wood"
                 + " to spare, cut face B as below and skim face A again.";
         });
     }

@@ -80,8 +80,8 @@ public final class TextReport {
             + " The far edge is at y\u00a0" + figures.place(board.width()).replace(' ', '\u00a0') + ".");
         page.gap();
         if (!judgement.doubts().isEmpty()) {
-            page.paragraph("First touch off again what looks wrong, and judge the board anew. What follows holds only if"
-                + " the height as it stands in the file is right.");
+            page.paragraph("First touch off again what looks wrong, and judge the board anew. What follows holds only"
+                + " if the height as it stands in the file is right.");
         }
         sentences.movement().ifPresent(page::paragraph);
         page.paragraph(sentences.choice());
@@ -105,7 +105,8 @@ public final class TextReport {
             sentences.unsureShims().ifPresent(words -> page.item("  ", words));
             page.item("  ", sentences.held());
         }
-        page.item(step++ + ".", "Press on each corner. It must not move. " + sentences.holding() + " If it moves, shim it where it gives.");
+        page.item(step++ + ".", "Press on each corner. It must not move. " + sentences.holding()
+            + " If it moves, shim it where it gives.");
         for (String warning : sentences.warnings()) {
             page.item("  ", warning);
         }

@@ -15,8 +15,9 @@ import java.util.stream.IntStream;
  * the prices given, what is still ahead of a label gains no more than the priced programmes say: that is its bound. A
  * label that cannot beat the best answer by its bound is dropped; of two with the same counts the better stays.
  *
- * <p>Exact over the stops and the chances given, unless more than a set number of labels must be kept at one stop: then
- * those with the poorest bounds go, and {@link Found#bound} says what could be had at most. The limit counts labels, not
+ * <p>Exact over the stops and the chances given, unless more than a set number of labels must be kept at one stop:
+ * then those with the poorest bounds go, and {@link Found#bound}
+ * says what could be had at most. The limit counts labels, not
  * time, so the same input gives the same answer everywhere.
  *
  * <p>Source: J. E. Beasley, J. Opl Res. Soc. 36 (1985) 297–306 (bounded two-dimensional cutting by dynamic programming

@@ -57,7 +57,8 @@ class BlanksCommandTest {
         }
     }
 
-    // Worked by hand: face A level at 0 and the bed at −30, so the board is 30 mm thick: 28 mm come out of it, 40 never.
+    // Worked by hand: face A level at 0 and the bed at −30, so the board is 30 mm thick and holds
+    // blanks of 28 mm but none of 40.
     @Test
     void heightsToldFromATouchedBedAreReckonedFromItOnce() throws IOException {
         Path board = Files.writeString(folder.resolve("board.csv"), overBed(-30));

@@ -85,7 +85,7 @@ class HostileFilesTest {
         Files.write(folder.resolve("not-utf-8.csv"), new byte[] {(byte) 0xff, (byte) 0xff, (byte) 0xff});
     }
 
-    /** Scans of no board: all points at one place, in one line, at three places, far apart, or some out of all reach. */
+    /** Scans of no board: all points at one place, in one line, at three places, far apart, or out of all reach. */
     private void writeScans() throws IOException {
         int bytes = 400_000;
         write("scan-of-one-place.csv", HEAD + "x,y,z\n", "1,1,1\n", bytes);

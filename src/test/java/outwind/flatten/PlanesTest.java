@@ -89,8 +89,8 @@ class PlanesTest {
         assertEquals(PlaneName.THICKEST_SLAB, compare((x, y) -> 0.0004 * x, 0, FREE, false, false).chosen().name());
     }
 
-    // Worked by hand: a tilt of 4.5 mm in 900, lifted by 3 mm and no more, keeps 1.5 mm of it, which cost 1.2 mm over the
-    // 720 mm kept; lifted freely it loses nothing.
+    // Worked by hand: a tilt of 4.5 mm in 900, lifted by 3 mm and no more, keeps 1.5 mm of it, which cost 1.2 mm over
+    // the 720 mm kept; lifted freely it loses nothing.
     @Test
     void whatTheLimitCostsIsKnownWhereItCostsSomething() {
         LiftLimit three = new LiftLimit(new Plane(0, 0, 0), 3, 900, 180);

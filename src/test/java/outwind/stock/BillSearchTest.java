@@ -97,8 +97,8 @@ class BillSearchTest {
                 boolean lies = order == CutOrder.CROSSCUT_FIRST ? good[p][u][v] : good[p][v][u];
                 if (lies && pieces.get(p).first(order) <= extent) {
                     counts[pieces.get(p).item()]++;
-                    fill(order, u, extent, second.indexFrom(second.at()[v] + pieces.get(p).second(order) + KERF), counts,
-                        inside);
+                    fill(order, u, extent, second.indexFrom(second.at()[v] + pieces.get(p).second(order) + KERF),
+                        counts, inside);
                     counts[pieces.get(p).item()]--;
                 }
             }
