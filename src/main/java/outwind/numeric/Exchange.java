@@ -18,13 +18,29 @@ final class Exchange {
     /** Far beyond what any set of points has needed (under 40); reached only if something is broken. */
     private static final int MOST_STEPS = 100_000;
 
+    /**
+     * Least share of the entering row that a row must have to make room for it. Rows of points are of size 1, so a solve errs by
+     * some 1e-16 times what it is stretched by; a share below this may be nothing but that, and a basis whose rows
+     * differ by no more would stretch the next solve by the whole of its digits.
+     */
+    private static final double LEAST_SHARE = 1e-9;
+
+    /** Ratios of the ratio test, which are shares of 1, that differ by no more than the errors of two solves. */
+    private static final double TIE = 1e-12;
+
+    /**
+     * The multipliers of each plane add up to 1. A row passed over for its small share may leave the next basis with a
+     * multiplier of that size below zero, told as zero; a difference far beyond that means the solve has broken down.
+     */
+    private static final double SOUND = 1e-6;
+
     /** Codes of the four bounds that hold the slopes at the start, −4 to −1: a from above and below, b likewise. */
     private static final int BOUNDS = -4;
 
     /** Code of the first lower point. */
     private static final int LOWER = 1 << 30;
 
-    private final Places places;
+    private final Axes axes;
     private final Tilt tilt;
     private final Heights heights;
     private final WorkingSet upper;
@@ -33,15 +49,15 @@ final class Exchange {
     /** Codes of the four constraints that hold. */
     private final int[] basis = new int[4];
     private double bound;
-    /** a, b (per unit), c₁, c₂ (at the centre). */
+    /** Rise over one unit of u and of v, c₁, c₂ (at the centre). */
     private double[] planes;
     private double[] multipliers;
     private double tolerance;
     private double worst;
     private int steps;
 
-    Exchange(Places places, Tilt tilt, Heights heights, WorkingSet upper, WorkingSet lower) {
-        this.places = places;
+    Exchange(Axes axes, Tilt tilt, Heights heights, WorkingSet upper, WorkingSet lower) {
+        this.axes = axes;
         this.tilt = tilt;
         this.heights = heights;
         this.upper = upper;
@@ -65,8 +81,8 @@ final class Exchange {
         }
         // Any upper and any lower point hold the heights; each slope is held by the bound that keeps its multiplier
         // from being negative.
-        double du = places.u(lower.x(0), lower.y(0)) - places.u(upper.x(0), upper.y(0));
-        double dv = places.v(lower.x(0), lower.y(0)) - places.v(upper.x(0), upper.y(0));
+        double du = axes.u(lower.x(0), lower.y(0)) - axes.u(upper.x(0), upper.y(0));
+        double dv = axes.v(lower.x(0), lower.y(0)) - axes.v(upper.x(0), upper.y(0));
         basis[0] = 0;
         basis[1] = LOWER;
         basis[2] = du >= 0 ? -4 : -3;
@@ -106,9 +122,9 @@ final class Exchange {
         int leaving = -1;
         double leastRatio = Double.POSITIVE_INFINITY;
         for (int k = 0; k < 4; k++) {
-            if (change[k] > 1e-11) {
+            if (change[k] > LEAST_SHARE) {
                 double ratio = Math.max(0, multipliers[k]) / change[k];
-                boolean tied = leaving >= 0 && Math.abs(ratio - leastRatio) <= 1e-14;
+                boolean tied = leaving >= 0 && Math.abs(ratio - leastRatio) <= TIE;
                 boolean better = tied
                     ? (bland ? basis[k] < basis[leaving] : change[k] > change[leaving])
                     : ratio < leastRatio;
@@ -199,13 +215,14 @@ final class Exchange {
     boolean boundsAreOutOfTheWay() {
         for (int code : basis) {
             boolean isBound = code >= BOUNDS && code < 0;
-            if (isBound && (code < BOUNDS + 2 ? places.along() : places.across())) {
+            if (isBound && (code < BOUNDS + 2 ? axes.along() : axes.across())) {
                 return false;
             }
         }
         return true;
     }
 
+    /** @throws IllegalStateException if the multipliers do not prove what they should */
     Gap answer() {
         List<Contact> contacts = new ArrayList<>(4);
         for (int k = 0; k < 4; k++) {
@@ -217,29 +234,41 @@ final class Exchange {
                 contacts.add(new Contact(upper.index(basis[k]), true, multiplier));
             }
         }
+        requireProof(contacts);
         return new Gap(plane(planes[2]), plane(planes[3]), planes[2] - planes[3], contacts, steps);
     }
 
+    private static void requireProof(List<Contact> contacts) {
+        for (boolean upper : new boolean[] {true, false}) {
+            double sum = contacts.stream().filter(contact -> contact.upper() == upper)
+                .mapToDouble(Contact::multiplier).sum();
+            // NaN is within no bound.
+            if (!(Math.abs(sum - 1) <= SOUND)) {
+                throw new IllegalStateException("multipliers that add up to " + sum + " prove no optimum: " + contacts);
+            }
+        }
+    }
+
     private Plane plane(double heightAtCentre) {
-        return Plane.through(places.centreX(), places.centreY(), heights.middle() + heightAtCentre, slopeX(),
+        return Plane.through(axes.centreX(), axes.centreY(), heights.middle() + heightAtCentre, slopeX(),
             slopeY());
     }
 
     private double slopeX() {
-        return (planes[0] * places.cos() - planes[1] * places.sin()) / places.unit();
+        return axes.slopeX(planes[0], planes[1]);
     }
 
     private double slopeY() {
-        return (planes[0] * places.sin() + planes[1] * places.cos()) / places.unit();
+        return axes.slopeY(planes[0], planes[1]);
     }
 
     /** Height of the upper plane where x and y are zero. */
     private double upperHeight() {
-        return heights.middle() + planes[2] - slopeX() * places.centreX() - slopeY() * places.centreY();
+        return heights.middle() + planes[2] - slopeX() * axes.centreX() - slopeY() * axes.centreY();
     }
 
     private double lowerHeight() {
-        return heights.middle() + planes[3] - slopeX() * places.centreX() - slopeY() * places.centreY();
+        return heights.middle() + planes[3] - slopeX() * axes.centreX() - slopeY() * axes.centreY();
     }
 
     private double[][] rows() {
@@ -249,10 +278,8 @@ final class Exchange {
     private double[] row(int code) {
         if (code <= Tilt.LAST) {
             // Slopes in raw coordinates, told by the turned and scaled ones that are solved in.
-            double alongX = tilt.alongX(code) / places.unit();
-            double alongY = tilt.alongY(code) / places.unit();
-            return new double[] {alongX * places.cos() + alongY * places.sin(),
-                alongY * places.cos() - alongX * places.sin(), 0, 0};
+            return new double[] {tilt.alongX(code) * axes.slopeX(1, 0) + tilt.alongY(code) * axes.slopeY(1, 0),
+                tilt.alongX(code) * axes.slopeX(0, 1) + tilt.alongY(code) * axes.slopeY(0, 1), 0, 0};
         }
         if (code < 0) {
             double sign = (code & 1) == 0 ? 1 : -1;
@@ -271,11 +298,11 @@ final class Exchange {
     }
 
     private double u(double x, double y) {
-        return places.along() ? places.u(x, y) : 0;
+        return axes.along() ? axes.u(x, y) : 0;
     }
 
     private double v(double x, double y) {
-        return places.across() ? places.v(x, y) : 0;
+        return axes.across() ? axes.v(x, y) : 0;
     }
 
     private double[] rightHandSides() {
@@ -288,7 +315,7 @@ final class Exchange {
             return tilt.rightHandSide(code);
         }
         if (code < 0) {
-            boolean free = code < BOUNDS + 2 ? places.along() : places.across();
+            boolean free = code < BOUNDS + 2 ? axes.along() : axes.across();
             return free ? bound : 0;
         }
         return code < LOWER ? upper.z(code) - heights.middle() : heights.middle() - lower.z(code - LOWER);

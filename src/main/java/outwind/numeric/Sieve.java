@@ -22,7 +22,7 @@ final class Sieve {
 
     private final Points upper;
     private final Points lower;
-    private final Places places;
+    private final Axes axes;
     private final Heights heights;
     private final int block;
     private final int blocks;
@@ -35,10 +35,10 @@ final class Sieve {
     private int stride;
     private ParallelPlanes planes;
 
-    Sieve(Points upper, Points lower, Places places, Heights heights, Portions portions) {
+    Sieve(Points upper, Points lower, Axes axes, Heights heights, Portions portions) {
         this.upper = upper;
         this.lower = lower;
-        this.places = places;
+        this.axes = axes;
         this.heights = heights;
         this.block = portions.block();
         this.blocks = (Math.max(upper.size(), lower.size()) - 1) / block + 1;
@@ -78,8 +78,8 @@ final class Sieve {
     private void lookAlong(ParallelPlanes next, int step) {
         ParallelPlanes last = planes == null ? next : planes;
         planes = next;
-        double tilting = Math.abs(next.slopeX() - last.slopeX()) * places.halfX()
-            + Math.abs(next.slopeY() - last.slopeY()) * places.halfY();
+        double tilting = Math.abs(next.slopeX() - last.slopeX()) * axes.halfX()
+            + Math.abs(next.slopeY() - last.slopeY()) * axes.halfY();
         // Half of the tolerance is left to rounding: of the bounds here, of the residuals below.
         double rounding = (next.tolerance() + last.tolerance()) / 8;
         double riseAbove = next.upper() - last.upper() + tilting + rounding;
@@ -118,8 +118,8 @@ final class Sieve {
         double[] y = upper.y();
         double[] top = upper.z();
         double[] under = lower.z();
-        double centreX = places.centreX();
-        double centreY = places.centreY();
+        double centreX = axes.centreX();
+        double centreY = axes.centreY();
         double slopeX = planes.slopeX();
         double slopeY = planes.slopeY();
         double mostAbove = Double.NEGATIVE_INFINITY;
@@ -148,8 +148,8 @@ final class Sieve {
     private void readUpper(int b, int from, int to) {
         double most = Double.NEGATIVE_INFINITY;
         for (int i = from; i < to; i++) {
-            double beyond = planes.slopeX() * (upper.x()[i] - places.centreX())
-                + planes.slopeY() * (upper.y()[i] - places.centreY()) - upper.z()[i];
+            double beyond = planes.slopeX() * (upper.x()[i] - axes.centreX())
+                + planes.slopeY() * (upper.y()[i] - axes.centreY()) - upper.z()[i];
             if (beyond > most) {
                 most = beyond;
                 furthestAbove[b] = i;
@@ -161,8 +161,8 @@ final class Sieve {
     private void readLower(int b, int from, int to) {
         double most = Double.NEGATIVE_INFINITY;
         for (int j = from; j < to; j++) {
-            double beyond = lower.z()[j] - planes.slopeX() * (lower.x()[j] - places.centreX())
-                - planes.slopeY() * (lower.y()[j] - places.centreY());
+            double beyond = lower.z()[j] - planes.slopeX() * (lower.x()[j] - axes.centreX())
+                - planes.slopeY() * (lower.y()[j] - axes.centreY());
             if (beyond > most) {
                 most = beyond;
                 furthestBelow[b] = j;

@@ -37,7 +37,7 @@ import java.util.List;
  */
 public final class WidestGap {
 
-    private final Places places;
+    private final Axes axes;
     private final double[] upperX;
     private final double[] upperY;
     private final double[] lowerX;
@@ -45,9 +45,9 @@ public final class WidestGap {
     private final Tilt tilt;
     private final Portions portions;
 
-    private WidestGap(Places places, double[] upperX, double[] upperY, double[] lowerX, double[] lowerY, Tilt tilt,
+    private WidestGap(Axes axes, double[] upperX, double[] upperY, double[] lowerX, double[] lowerY, Tilt tilt,
                       Portions portions) {
-        this.places = places;
+        this.axes = axes;
         this.upperX = upperX;
         this.upperY = upperY;
         this.lowerX = lowerX;
@@ -67,8 +67,8 @@ public final class WidestGap {
     public static WidestGap over(double[] upperX, double[] upperY, double[] lowerX, double[] lowerY) {
         requireSameLength(upperX, upperY, "upper");
         requireSameLength(lowerX, lowerY, "lower");
-        Places places = Places.of(upperX, upperY, lowerX, lowerY);
-        return new WidestGap(places, upperX, upperY, lowerX, lowerY, Tilt.FREE, Portions.USUAL);
+        Axes axes = Axes.of(upperX, upperY, lowerX, lowerY);
+        return new WidestGap(axes, upperX, upperY, lowerX, lowerY, Tilt.FREE, Portions.USUAL);
     }
 
     /**
@@ -84,12 +84,12 @@ public final class WidestGap {
      * @param from the plane with the slopes a₀ and b₀; its height does not matter
      */
     public WidestGap tiltedByAtMost(double most, Plane from, double extentX, double extentY) {
-        return new WidestGap(places, upperX, upperY, lowerX, lowerY, new Tilt(most, from, extentX, extentY), portions);
+        return new WidestGap(axes, upperX, upperY, lowerX, lowerY, new Tilt(most, from, extentX, extentY), portions);
     }
 
     /** The same program, its points taken in other portions. */
     WidestGap in(Portions others) {
-        return new WidestGap(places, upperX, upperY, lowerX, lowerY, tilt, others);
+        return new WidestGap(axes, upperX, upperY, lowerX, lowerY, tilt, others);
     }
 
     /**
@@ -166,8 +166,8 @@ public final class WidestGap {
         WorkingSet upperSeen = WorkingSet.of(upper, portions);
         WorkingSet lowerSeen = WorkingSet.of(lower, portions);
         boolean allSeen = upperSeen.isWhole() && lowerSeen.isWhole();
-        Exchange exchange = new Exchange(places, tilt, heights, upperSeen, lowerSeen);
-        Sieve sieve = new Sieve(upper, lower, places, heights, portions);
+        Exchange exchange = new Exchange(axes, tilt, heights, upperSeen, lowerSeen);
+        Sieve sieve = new Sieve(upper, lower, axes, heights, portions);
         for (double bound = 1e4 * heights.range(); bound < 1e9 * heights.range(); bound *= 1e4) {
             exchange.begin(bound, start);
             do {
