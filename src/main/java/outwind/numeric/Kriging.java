@@ -190,10 +190,8 @@ public final class Kriging {
     /**
      * What each observation differs by from what all others foretell, and the variance of that difference, noise
      * included.
-     *
-     * @param z the observations that were conditioned on, length n
      */
-    public LeftOut leavingOut(double[] z) {
+    public LeftOut leavingOut() {
         int n = x.length;
         int p = coefficients.length;
         DMatrixRMaj inverse = CommonOps_DDRM.identity(n);

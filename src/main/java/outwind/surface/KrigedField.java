@@ -186,7 +186,7 @@ final class KrigedField implements TopFace {
     @Override
     public List<Foretold> leavingOut() {
         int n = observations.size();
-        List<Kriging.LeftOut> leftOut = all.stream().map(s -> s.kriging().leavingOut(observations.z())).toList();
+        List<Kriging.LeftOut> leftOut = all.stream().map(s -> s.kriging().leavingOut()).toList();
         List<Foretold> foretold = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             double[] logWeights = new double[all.size()];
@@ -203,6 +203,10 @@ final class KrigedField implements TopFace {
             double square = 0;
             for (int k = 0; k < logWeights.length; k++) {
                 double weight = Math.exp(logWeights[k] - best);
+                if (weight == 0) {
+                    // No part of an infinite variance either.
+                    continue;
+                }
                 double residual = leftOut.get(k).residuals()[i];
                 sum += weight;
                 mean += weight * residual;
