@@ -2,6 +2,7 @@ package outwind.scan;
 
 import java.util.stream.IntStream;
 import outwind.board.CellHeights;
+import outwind.numeric.Middle;
 
 /**
  * The face in cells: in each a plane through its points, robust against the few that are off it.
@@ -77,39 +78,19 @@ final class Cells {
 
     /** Fits the plane with the weights of the last one; false if the points do not tell it. */
     private boolean fit(int cell, int from, int to, double[] plane, double[] residual, double bound) {
-        double[] s = new double[9];
+        PlaneSums sums = new PlaneSums();
         double base = points.points().z()[from];
         for (int i = from; i < to; i++) {
-            double u = u(cell, i);
-            double v = v(cell, i);
-            double z = points.points().z()[i] - base;
             double e = residual[i - from];
-            double w = Math.abs(e) <= bound ? 1 : bound / Math.abs(e);
-            s[0] += w;
-            s[1] += w * u;
-            s[2] += w * v;
-            s[3] += w * u * u;
-            s[4] += w * u * v;
-            s[5] += w * v * v;
-            s[6] += w * z;
-            s[7] += w * u * z;
-            s[8] += w * v * z;
+            sums.add(Math.abs(e) <= bound ? 1 : bound / Math.abs(e), u(cell, i), v(cell, i),
+                points.points().z()[i] - base);
         }
-        double mu = s[1] / s[0];
-        double mv = s[2] / s[0];
-        double mz = s[6] / s[0];
-        double uu = s[3] / s[0] - mu * mu;
-        double uv = s[4] / s[0] - mu * mv;
-        double vv = s[5] / s[0] - mv * mv;
-        double uz = s[7] / s[0] - mu * mz;
-        double vz = s[8] / s[0] - mv * mz;
-        double determinant = uu * vv - uv * uv;
-        if (determinant < LEAST_SPREAD || Math.hypot(mu, mv) > OFF_CENTRE) {
+        if (sums.determinant() < LEAST_SPREAD || Math.hypot(sums.meanX(), sums.meanY()) > OFF_CENTRE) {
             return false;
         }
-        plane[1] = (uz * vv - vz * uv) / determinant;
-        plane[2] = (vz * uu - uz * uv) / determinant;
-        plane[0] = base + mz - plane[1] * mu - plane[2] * mv;
+        plane[1] = sums.slopeX();
+        plane[2] = sums.slopeY();
+        plane[0] = base + sums.meanZ() - plane[1] * sums.meanX() - plane[2] * sums.meanY();
         return true;
     }
 

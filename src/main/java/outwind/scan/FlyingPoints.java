@@ -2,6 +2,7 @@ package outwind.scan;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import outwind.numeric.Middle;
 
 /**
  * Points that hang in the air over a face or lie under it: dust, glints, and half-hits at an edge.

@@ -3,6 +3,7 @@ package outwind.scan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import outwind.numeric.Middle;
 
 /**
  * The rectangle of a board seen from above.
@@ -114,8 +115,8 @@ record Outline(double angle, double fromX, double toX, double fromY, double toY)
     private static double side(Strips strips, double[] x, double[] y, boolean high) {
         int sign = high ? 1 : -1;
         double[] out = Arrays.stream(high ? strips.highest() : strips.lowest()).filter(i -> i >= 0)
-            .mapToDouble(i -> sign * strips.across(x[i], y[i])).sorted().toArray();
-        double usual = out[out.length / 2];
+            .mapToDouble(i -> sign * strips.across(x[i], y[i])).toArray();
+        double usual = Middle.of(out);
         double side = usual;
         for (double place : out) {
             side = place <= usual + JUT ? Math.max(side, place) : side;

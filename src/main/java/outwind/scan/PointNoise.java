@@ -1,6 +1,7 @@
 package outwind.scan;
 
 import java.util.OptionalDouble;
+import outwind.numeric.Middle;
 
 /**
  * The scanner's own noise, told from the wood's roughness by points that follow each other.

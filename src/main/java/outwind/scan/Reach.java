@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import outwind.board.PointCloud;
+import outwind.numeric.Middle;
 
 /**
  * The points of a scan within reach of its middle. Where nothing came back, some scanners write a number that is far
@@ -20,7 +21,7 @@ record Reach(PointCloud points, int astray) {
     /** @param millimetres what one of the scan's units is */
     static Reach of(PointCloud all, double millimetres) {
         PointCloud sample = Sample.of(all, Placement.scaledBy(1));
-        double[] middle = {median(sample.x()), median(sample.y()), median(sample.z())};
+        double[] middle = {Middle.of(sample.x()), Middle.of(sample.y()), Middle.of(sample.z())};
         double furthest = FURTHEST / millimetres;
         IntPredicate isWithin = i -> Math.abs(all.x()[i] - middle[0]) <= furthest
             && Math.abs(all.y()[i] - middle[1]) <= furthest && Math.abs(all.z()[i] - middle[2]) <= furthest;
@@ -34,11 +35,5 @@ record Reach(PointCloud points, int astray) {
 
     private static double[] of(double[] values, int[] places) {
         return Arrays.stream(places).mapToDouble(i -> values[i]).toArray();
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return sorted[sorted.length / 2];
     }
 }

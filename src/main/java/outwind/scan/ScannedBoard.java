@@ -156,8 +156,8 @@ public final class ScannedBoard {
 
     /** Points at one place, or in one line seen from above, show no face: the moments of their places tell. */
     private void requireSpread(PointCloud sample) throws BadBoardFile {
-        double meanX = Arrays.stream(sample.x()).limit(sample.size()).average().orElseThrow();
-        double meanY = Arrays.stream(sample.y()).limit(sample.size()).average().orElseThrow();
+        double meanX = Arrays.stream(sample.x()).average().orElseThrow();
+        double meanY = Arrays.stream(sample.y()).average().orElseThrow();
         double xx = 0;
         double xy = 0;
         double yy = 0;

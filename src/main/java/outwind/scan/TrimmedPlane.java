@@ -2,6 +2,7 @@ package outwind.scan;
 
 import java.util.Arrays;
 import outwind.board.PointCloud;
+import outwind.numeric.Middle;
 import outwind.numeric.Plane;
 
 /**
@@ -10,7 +11,8 @@ import outwind.numeric.Plane;
  * <pre>
  *   repeat: fit a plane by least squares to the points nearest to the last one
  * </pre>
- * Each step lessens the sum of the least squared residuals, so it ends.
+ * Of a fixed share of the points each step lessens the sum of the least squared residuals, so that comes to rest. Within
+ * a bound that follows the scatter it need not, and ends after {@value #STEPS} steps.
  *
  * <p>Source: concentration step of least trimmed squares: P. J. Rousseeuw and K. Van Driessen, Data Mining and
  * Knowledge Discovery 12 (2006) 29–45.
@@ -18,6 +20,9 @@ import outwind.numeric.Plane;
 final class TrimmedPlane {
 
     private static final int STEPS = 12;
+
+    /** Determinant of the places' covariance over the square of its trace from which on they are in one line. */
+    private static final double LINE = 1e-9;
 
     /** Median absolute deviation of normal noise times this is its standard deviation. */
     static final double TO_DEVIATION = 1.4826;
@@ -45,8 +50,8 @@ final class TrimmedPlane {
         Plane plane = start;
         for (int step = 0; step < STEPS; step++) {
             double[] away = distances(points, plane);
-            double[] near = Arrays.stream(away).filter(d -> d <= reach).sorted().toArray();
-            double bound = step == 0 ? reach : Math.min(reach, 3 * TO_DEVIATION * near[near.length / 2] + 1e-9);
+            double[] near = Arrays.stream(away).filter(d -> d <= reach).toArray();
+            double bound = step == 0 ? reach : Math.min(reach, 3 * TO_DEVIATION * Middle.of(near) + 1e-9);
             Plane next = fit(points, away, bound);
             if (next.equals(plane)) {
                 break;
@@ -69,36 +74,17 @@ final class TrimmedPlane {
         double cx = points.x()[0];
         double cy = points.y()[0];
         double cz = points.z()[0];
-        double[] s = new double[9];
+        PlaneSums sums = new PlaneSums();
         for (int i = 0; i < away.length; i++) {
             if (away[i] <= bound) {
-                double x = points.x()[i] - cx;
-                double y = points.y()[i] - cy;
-                double z = points.z()[i] - cz;
-                s[0]++;
-                s[1] += x;
-                s[2] += y;
-                s[3] += z;
-                s[4] += x * x;
-                s[5] += x * y;
-                s[6] += y * y;
-                s[7] += x * z;
-                s[8] += y * z;
+                sums.add(1, points.x()[i] - cx, points.y()[i] - cy, points.z()[i] - cz);
             }
         }
-        double mx = s[1] / s[0];
-        double my = s[2] / s[0];
-        double mz = s[3] / s[0];
-        double xx = s[4] / s[0] - mx * mx;
-        double xy = s[5] / s[0] - mx * my;
-        double yy = s[6] / s[0] - my * my;
-        double xz = s[7] / s[0] - mx * mz;
-        double yz = s[8] / s[0] - my * mz;
-        double determinant = xx * yy - xy * xy;
         // Places in one line, to rounding, show no slope: a level plane stands for it.
-        boolean line = !(determinant > 1e-9 * (xx + yy) * (xx + yy));
-        double slopeX = line ? 0 : (xz * yy - yz * xy) / determinant;
-        double slopeY = line ? 0 : (yz * xx - xz * xy) / determinant;
-        return new Plane(cz + mz - slopeX * (cx + mx) - slopeY * (cy + my), slopeX, slopeY);
+        boolean line = !(sums.determinant() > LINE * sums.spread() * sums.spread());
+        double slopeX = line ? 0 : sums.slopeX();
+        double slopeY = line ? 0 : sums.slopeY();
+        return new Plane(cz + sums.meanZ() - slopeX * (cx + sums.meanX()) - slopeY * (cy + sums.meanY()), slopeX,
+            slopeY);
     }
 }

@@ -31,9 +31,8 @@ public record Setup(Plane bed, Supports held, List<Corner> corners) {
      */
     public static Setup parallelTo(Plane slopes, Board board, BoardShape shape, SampledBoard whole, Push push) {
         Plane bed = bedUnder(whole, slopes);
-        double thinnest = -whole.greatest(i -> whole.underside()[i] - whole.top()[i]);
         // Between two sampled places the underside may dip a hair under all of them.
-        Supports held = Supports.of(board.length(), board.width(), thinnest, Stiffness.of(board.species()),
+        Supports held = Supports.of(board.length(), board.width(), whole.thinnest(), Stiffness.of(board.species()),
             (x, y) -> Math.max(0, shape.undersideAt(x, y) - bed.at(x, y)), push);
         return new Setup(bed, held, corners(board, shape, bed));
     }

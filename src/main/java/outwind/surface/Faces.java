@@ -33,6 +33,6 @@ public record Faces(Board measured, Board board, MeasuredShape shape, Region reg
 
     /** Thickness at the thinnest place (mm); not above zero where the readings contradict each other. */
     public double thinnest() {
-        return -whole.greatest(i -> whole.underside()[i] - whole.top()[i]);
+        return whole.thinnest();
     }
 }

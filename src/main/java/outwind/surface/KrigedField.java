@@ -1,7 +1,6 @@
 package outwind.surface;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -220,14 +219,9 @@ final class KrigedField implements TopFace {
 
     @Override
     public Drawn draws(Places places, double[][] anchors, int count, SplittableRandom random) {
-        double[][] draws = draws(joined(places.x(), anchors[0]), joined(places.y(), anchors[1]), count, random);
+        double[][] all = places.and(anchors);
+        double[][] draws = draws(all[0], all[1], count, random);
         return new Drawn(draws, draws);
-    }
-
-    private static double[] joined(double[] first, double[] second) {
-        double[] joined = Arrays.copyOf(first, first.length + second.length);
-        System.arraycopy(second, 0, joined, first.length, second.length);
-        return joined;
     }
 
     /**

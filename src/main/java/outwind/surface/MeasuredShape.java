@@ -191,17 +191,11 @@ public final class MeasuredShape implements BoardShape {
         SplittableRandom random = new SplittableRandom(seed);
         double[][] anchors = underside.anchors();
         TopFace.Drawn tops = top.draws(places, anchors, count, random);
-        double[][] undersides = underside.draws(joined(places.x(), anchors[0]), joined(places.y(), anchors[1]),
-            tops.highs(), random);
+        double[][] all = places.and(anchors);
+        double[][] undersides = underside.draws(all[0], all[1], tops.highs(), random);
         return IntStream.range(0, count)
             .mapToObj(d -> new SampledBoard(places, Arrays.copyOf(tops.lows()[d], places.size()),
                 Arrays.copyOf(undersides[d], places.size())))
             .toList();
-    }
-
-    private static double[] joined(double[] first, double[] second) {
-        double[] joined = Arrays.copyOf(first, first.length + second.length);
-        System.arraycopy(second, 0, joined, first.length, second.length);
-        return joined;
     }
 }

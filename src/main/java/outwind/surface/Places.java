@@ -1,5 +1,6 @@
 package outwind.surface;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -38,6 +39,12 @@ public record Places(double[] x, double[] y, double[] weight, double cellX, doub
         List<Reading> readings = board.readingsOf(Face.A).stream()
             .filter(reading -> region.holds(reading.x(), reading.y())).toList();
         return grid(region, LINES_ALONG, LINES_ACROSS, readings);
+    }
+
+    /** x of these and of other places after them, then y of the same; as many other x as y. */
+    double[][] and(double[][] others) {
+        return new double[][] {DoubleStream.concat(Arrays.stream(x), Arrays.stream(others[0])).toArray(),
+            DoubleStream.concat(Arrays.stream(y), Arrays.stream(others[1])).toArray()};
     }
 
     /** A regular grid alone. */

@@ -56,6 +56,11 @@ public record SampledBoard(Places places, double[] top, double[] underside) {
         return greatest;
     }
 
+    /** Thickness at the thinnest place (mm); not above zero where the readings contradict each other. */
+    public double thinnest() {
+        return -greatest(i -> underside[i] - top[i]);
+    }
+
     /** Number of the place where face A stands highest over a plane. */
     public int highestOver(Plane plane) {
         int highest = 0;

@@ -9,6 +9,7 @@ import outwind.board.Board;
 import outwind.board.CellHeights;
 import outwind.board.Face;
 import outwind.board.Reading;
+import outwind.numeric.Middle;
 
 /**
  * Face A as a scan tells it: a smooth field for the large, cells for the small.
@@ -39,9 +40,6 @@ final class ScannedTop implements TopFace {
 
     /** A smaller share of the scatter than this cannot be told from the error of the two that are subtracted. */
     private static final double LOST = 0.1;
-
-    /** A board whose thickness comes from caliper readings (mm). */
-    private static final double USUAL_THICKNESS = 30;
 
     /** Cells are not told apart closer than this (mm). */
     private static final double RESOLUTION = 0.002;
@@ -96,7 +94,7 @@ final class ScannedTop implements TopFace {
             Math.max(RESOLUTION, usual), board.length(), board.width()), TrendModel.CURVED, Prior.FACE,
             board.length(), board.width());
         return new ScannedTop(cells, field, scatter, board.repeatability().isPresent() ? board.repeatability()
-            : cells.noise(), board.thickness().orElse(USUAL_THICKNESS));
+            : cells.noise(), board.thickness().orElseThrow());
     }
 
     /**
@@ -122,10 +120,9 @@ final class ScannedTop implements TopFace {
             : cells.count()[k] < FEWEST ? Math.max(usual, cells.scatter()[k]) : cells.scatter()[k]).toArray();
     }
 
+    /** Zero where there is nothing to take it of. */
     private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return sorted.length == 0 ? 0 : sorted[sorted.length / 2];
+        return values.length == 0 ? 0 : Middle.of(values);
     }
 
     /** Number of a cell in the larger grid with a ring around. */

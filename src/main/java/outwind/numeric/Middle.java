@@ -1,22 +1,27 @@
-package outwind.scan;
+package outwind.numeric;
 
 /**
  * The middle one of some numbers, found without sorting them all.
  *
  * <p>Source: C. A. R. Hoare, Communications of the ACM 4 (1961) 321–322 (FIND).
  */
-final class Middle {
+public final class Middle {
 
     private Middle() { }
 
+    /** The number that as many are below as above, of at least one; of an even count, the upper of the middle two. */
+    public static double of(double[] numbers) {
+        return of(numbers.clone(), 0, numbers.length);
+    }
+
     /**
-     * The number that as many are below as above; of an even count, the upper of the middle two.
+     * The same of some of them, in place.
      *
      * @param numbers reordered between {@code from} and {@code to}
      * @param from    first of them
      * @param to      one past the last, more than {@code from}
      */
-    static double of(double[] numbers, int from, int to) {
+    public static double of(double[] numbers, int from, int to) {
         int k = from + (to - from) / 2;
         int left = from;
         int right = to - 1;
