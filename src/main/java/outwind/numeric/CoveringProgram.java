@@ -27,7 +27,7 @@ public final class CoveringProgram {
     /** A pivot smaller than this, or a reduced cost against the dearest column, is rounding. */
     private static final double ROUNDING = 1e-9;
 
-    /** Steps after which the inverse is reckoned anew. */
+    /** Steps after which the inverse is reckoned anew, whether one solve made them or several. */
     private static final int FRESH = 60;
 
     /** Steps without gain after which the rule against cycling takes over. */
@@ -43,6 +43,7 @@ public final class CoveringProgram {
     private final int[] basis;
     private double[][] inverse;
     private double[] level;
+    private int stepsSinceFresh;
 
     private record Column(double cost, double[] covers, int group) { }
 
@@ -93,7 +94,8 @@ public final class CoveringProgram {
             double length = Math.max(0, level[leaving]) / direction[leaving];
             idle = length > ROUNDING ? 0 : idle + 1;
             pivot(leaving, entering, direction, length);
-            if (step % FRESH == 0) {
+            stepsSinceFresh++;
+            if (stepsSinceFresh == FRESH) {
                 freshen();
             }
         }
@@ -219,6 +221,7 @@ public final class CoveringProgram {
     }
 
     private void freshen() {
+        stepsSinceFresh = 0;
         DMatrixRMaj matrix = new DMatrixRMaj(basis.length, basis.length);
         for (int r = 0; r < basis.length; r++) {
             double[] row = row(basis[r]);
