@@ -22,8 +22,7 @@ public record BillItem(String name, double length, double width, double thicknes
         Quantity.THICKNESS.require(thickness);
         if (name.isBlank() || quantity < 1 || value.isPresent() && !(value.getAsDouble() > 0)) {
             throw new IllegalArgumentException("a row of a bill needs a name, a quantity of at least 1 and a"
-                + " value above"
-                + " 0, got " + name + ", " + quantity + ", " + value);
+                + " value above 0, got " + name + ", " + quantity + ", " + value);
         }
     }
 

@@ -222,7 +222,7 @@ public final class Recording {
         return reread(stating(text(), List.of(statement)));
     }
 
-    /** With places planned at the end that are not planned yet. */
+    /** With more places planned at the end, planned already or not. */
     public Recording planning(List<Place> places) {
         Recording longer = this;
         for (Place place : places) {

@@ -13,8 +13,7 @@ import outwind.surface.SampledBoard;
  * What comes out of the board, over boards that its readings leave possible.
  *
  * <p>Each possible board is judged like a measured one: cut as it lies, and by its own thickest slab. Where the
- * readings
- * are few or far apart the possible boards differ, and the range is wide.
+ * readings are few or far apart the possible boards differ, and the range is wide.
  *
  * @param asItLies finished thickness cut parallel to the bed as it lay when it was touched off
  * @param levelled finished thickness of the thickest slab that the limit to lifting allows

@@ -60,8 +60,7 @@ public final class LeastSquares {
      *
      * @param design     n rows × p columns; columns of like size
      * @param leastAngle least distance from the span of the earlier independent columns that counts as apart, as a
-     * share
-     *                   of the longest column's length: the sine of the angle for a column as long as that
+     *                   share of the longest column's length: the sine of the angle for a column as long as that
      * @return p flags; a column of zeros, or one that is next to nothing beside the others, is never independent
      */
     public static boolean[] independentColumns(double[][] design, double leastAngle) {

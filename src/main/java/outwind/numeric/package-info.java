@@ -1,5 +1,6 @@
 /**
- * Mathematics that knows no wood: least squares and the small linear program.
+ * Mathematics that knows no wood: what fits given points best, how sure that is, what lies between them, and how a
+ * plate bends.
  *
  * <p>Everything here takes and returns plain {@code double} arrays in whatever one unit the caller uses (the rest of
  * the program uses millimetres) and a frame with z up. {@link outwind.numeric.LeastSquares} fits linear models and

@@ -10,7 +10,7 @@ package outwind.scan;
  */
 record CellGrid(double length, double width, int columns, int rows) {
 
-    /** Points that a cell should hold: their mean is then known to a quarter of their scatter. */
+    /** Points that a cell should hold: their mean is then known to a fifth of their scatter. */
     private static final int TO_A_CELL = 25;
 
     /** Finer cells see smaller dips; more cells than this take time that nobody would give for them. */

@@ -99,7 +99,10 @@ record CellPoints(CellGrid grid, PointCloud points, int[] start) {
         return points.size();
     }
 
-    /** These without the points that are marked. */
+    /**
+     * These without the points that are marked. The others move up within the arrays of this object, which is worth
+     * nothing afterwards: a scan of many million points does not fit into memory three times.
+     */
     CellPoints without(boolean[] dropped, int count) {
         if (count == 0) {
             return this;

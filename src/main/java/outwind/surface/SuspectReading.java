@@ -11,7 +11,7 @@ import outwind.board.Reading;
  *   standardised = (z − expected) / deviation,   suspect if |standardised| &gt; Φ⁻¹(1 − 0.05 / (2n))
  * </pre>
  * The bound is shared out over all n readings (Bonferroni), so that noise alone makes any reading of a board suspect
- * in about one board of twenty.
+ * in at most one board of twenty.
  *
  * @param reading     what was read
  * @param expected    what the other readings foretell there (mm)
