@@ -2,10 +2,8 @@ package outwind.setup;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +13,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import outwind.numeric.OrthotropicPlate;
 
 class BoardMeshTest {
 
@@ -139,17 +138,27 @@ class BoardMeshTest {
         assertEquals(mesh.contacts(), mesh.countedContacts(), patch);
     }
 
-    // Identity: held at three corners that bear its weight, the board moves under a push as the plate's compliance on
-    // springs tells, without the weight.
+    // Identity: held down on the three corners that the compliance holds, the board moves under a push as the
+    // compliance tells, and by what wood dents: under the push, and at each corner by the square of its share of it.
     @Test
     void theHeldBoardIsMadeOfTheseNodes() {
         BoardMesh mesh = mesh(1200, 200, 30, (x, y) -> 1);
-        HeldBoard held = mesh.held();
-        int across = BoardMesh.ACROSS;
         int last = mesh.x().length - 1;
-        held.restOn(Arrays.asList(mesh.node(0, 0), mesh.node(0, across), mesh.node(last, 0), mesh.node(last, across)));
+        List<Integer> corners = List.of(mesh.node(0, 0), mesh.node(last, 0), mesh.node(0, BoardMesh.ACROSS));
+        double[] heavy = mesh.weight().clone();
+        corners.forEach(corner -> heavy[corner] += 1000);
+        HeldBoard held = new BoardMesh(mesh.x(), mesh.y(), mesh.first(), mesh.gap(), heavy, mesh.rigidity(), mesh.push(),
+            mesh.limit()).held();
+        double[][] deflection = OrthotropicPlate.compliance(mesh.x(), mesh.y(), mesh.rigidity()).deflection();
 
-        assertEquals(0, held.movement(mesh.node(0, 0)), 1e-3);
-        assertFalse(Double.isInfinite(held.movement(mesh.node(last / 2, across / 2))));
+        held.restOn(corners);
+
+        for (int p = 0; p < deflection.length; p++) {
+            double along = mesh.x()[mesh.lineAlong(p)] / 1200;
+            double across = mesh.y()[mesh.lineAcross(p)] / 200;
+            double shares = Math.pow(1 - along - across, 2) + along * along + across * across;
+            double expected = corners.contains(p) ? 0 : 50 * deflection[p][p] + 50 * 2e-6 * (1 + shares);
+            assertEquals(expected < 10 ? expected : Double.POSITIVE_INFINITY, held.movement(p), 1e-6, "node " + p);
+        }
     }
 }
