@@ -23,7 +23,7 @@ class SieveTest {
     /** So large that all are looked at together. */
     private static final Portions WHOLE = new Portions(Integer.MAX_VALUE, 1, 512, 1);
 
-    private enum Lie { SCATTERED, GRID, ONE_LINE, ONE_PLACE, FAR_OFF, TWICE, DISC }
+    private enum Lie { SCATTERED, GRID, ONE_LINE, NEARLY_ONE_LINE, ONE_PLACE, FAR_OFF, TWICE, DISC }
 
     private enum Face { ROUGH, ROUNDED, PLANE, LEVEL, BOWL, WEDGE }
 
@@ -49,6 +49,7 @@ class SieveTest {
                 case SCATTERED -> new double[] {along, across};
                 case GRID -> new double[] {60.0 * (i % 20), 40.0 * (i / 20)};
                 case ONE_LINE -> new double[] {along, along / 3};
+                case NEARLY_ONE_LINE -> new double[] {along, along / 3 + across / 1e4};
                 case ONE_PLACE -> new double[] {70, 30};
                 case FAR_OFF -> new double[] {along + 5e5, across - 4e6};
                 case TWICE -> i % 2 == 1 ? new double[] {x[i - 1], y[i - 1]} : new double[] {along, across};
