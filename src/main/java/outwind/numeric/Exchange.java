@@ -19,9 +19,9 @@ final class Exchange {
     private static final int MOST_STEPS = 100_000;
 
     /**
-     * Least share of the entering row that a row must have to make room for it. Rows of points are of size 1, so a solve errs by
-     * some 1e-16 times what it is stretched by; a share below this may be nothing but that, and a basis whose rows
-     * differ by no more would stretch the next solve by the whole of its digits.
+     * Least share of the entering row that a row must have to make room for it. Rows of points are of size 1, so a
+     * solve errs by some 1e-16 times what the basis stretches it by. A share below this may be nothing but that error,
+     * and a basis made by it would stretch the next solve by a billion.
      */
     private static final double LEAST_SHARE = 1e-9;
 

@@ -10,7 +10,8 @@ import outwind.numeric.Middle;
  *   σ = 1.4826 · median |zᵢ₊₁ − zᵢ| / √2   over points that follow each other and lie next to each other
  * </pre>
  * Points stand in the order of the quarters of cells, row by row over the face, and within a quarter in that of the
- * file. Pairs are taken at even steps through all of them, so that every part of the face has its say. Saw marks are millimetres wide and cancel in the difference; noise does not.
+ * file. Pairs are taken at even steps through all of them, so that every part of the face has its say. Saw marks are
+ * millimetres wide and cancel in the difference; noise does not.
  *
  * <p>Source: J. von Neumann, R. H. Kent, H. R. Bellinson and B. I. Hart, Annals of Mathematical Statistics 12 (1941)
  * 153–162 (successive differences), here by the median.

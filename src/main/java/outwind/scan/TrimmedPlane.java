@@ -11,8 +11,8 @@ import outwind.numeric.Plane;
  * <pre>
  *   repeat: fit a plane by least squares to the points nearest to the last one
  * </pre>
- * Of a fixed share of the points each step lessens the sum of the least squared residuals, so that comes to rest. Within
- * a bound that follows the scatter it need not, and ends after {@value #STEPS} steps.
+ * Of a fixed share of the points each step lessens the sum of the least squared residuals, so that comes to rest.
+ * Within a bound that follows the scatter it need not, and ends after {@value #STEPS} steps.
  *
  * <p>Source: concentration step of least trimmed squares: P. J. Rousseeuw and K. Van Driessen, Data Mining and
  * Knowledge Discovery 12 (2006) 29–45.

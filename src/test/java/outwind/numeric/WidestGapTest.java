@@ -166,8 +166,8 @@ class WidestGapTest {
 
     // Rows so near to each other that they look like one: once they crashed, were said to have no best plane, or were
     // answered wrongly, because both axes had one unit. Planes over them may be as steep as the heights differ by over
-    // the distance of the rows; what is lost to the last place of a coordinate of 1 m is that slope times as much. A multiplier may be short of
-    // zero by the least share that counts in the ratio test, 1e-9.
+    // the distance of the rows; what is lost to the last place of a coordinate of 1 m is that slope times as much. A
+    // multiplier may be short of zero by the least share that counts in the ratio test, 1e-9.
     @ParameterizedTest
     @ValueSource(doubles = {1e-2, 2e-3, 2e-4, 2e-5, 2e-6})
     void multipliersCertifyTheOptimumOfNearlyOneLine(double apart) {
@@ -577,8 +577,7 @@ class WidestGapTest {
     }
 
     // Once the exchange went round for ever where heights were an offset and a small spread: the solve of the four
-    // planes
-    // errs by more than the last place of the heights.
+    // planes errs by more than the last place of the heights.
     @Test
     void anOffsetFarAboveTheSpreadDoesNotMatter() {
         SplittableRandom random = new SplittableRandom(20260109);

@@ -147,8 +147,8 @@ class BoardMeshTest {
         List<Integer> corners = List.of(mesh.node(0, 0), mesh.node(last, 0), mesh.node(0, BoardMesh.ACROSS));
         double[] heavy = mesh.weight().clone();
         corners.forEach(corner -> heavy[corner] += 1000);
-        HeldBoard held = new BoardMesh(mesh.x(), mesh.y(), mesh.first(), mesh.gap(), heavy, mesh.rigidity(), mesh.push(),
-            mesh.limit()).held();
+        HeldBoard held = new BoardMesh(mesh.x(), mesh.y(), mesh.first(), mesh.gap(), heavy, mesh.rigidity(),
+            mesh.push(), mesh.limit()).held();
         double[][] deflection = OrthotropicPlate.compliance(mesh.x(), mesh.y(), mesh.rigidity()).deflection();
 
         held.restOn(corners);
