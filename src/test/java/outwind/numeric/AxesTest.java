@@ -18,12 +18,16 @@ class AxesTest {
 
     /** Pairs of places 250 mm apart along a line that rises 4 in y to 3 in x, so far from it on either side (mm). */
     private static Axes rows(double aside) {
+        return rows(aside, 0);
+    }
+
+    private static Axes rows(double aside, double offset) {
         double[] x = new double[10];
         double[] y = new double[10];
         for (int i = 0; i < 10; i++) {
             double across = i % 2 == 0 ? aside : -aside;
-            x[i] = 150 * (i / 2) - 0.8 * across;
-            y[i] = 200 * (i / 2) + 0.6 * across;
+            x[i] = offset + 150 * (i / 2) - 0.8 * across;
+            y[i] = 200 * (i / 2) - offset + 0.6 * across;
         }
         return of(x, y);
     }
@@ -68,6 +72,26 @@ class AxesTest {
         assertEquals(1, axes.v(450 - 0.0024, 600 + 0.0018), 1e-9);
         assertEquals(-800, axes.slopeX(0, 3), 1e-6);
         assertEquals(600, axes.slopeY(0, 3), 1e-6);
+    }
+
+    // Once more 100 m away, where coordinates are known to 1.5e-11 mm: neither taken for an area nor for a line.
+    @Test
+    void aThinSetFarOffIsAsThin() {
+        Axes axes = rows(0.003, 1e5);
+
+        assertEquals(0.003, axes.unitV(), 1e-10);
+        assertEquals(400, axes.unitU(), 0.01);
+    }
+
+    // Worked by hand: two places, one of each set, 30 mm in x and 40 in y apart.
+    @Test
+    void aPlaceOfEachSetIsALine() {
+        Axes axes = Axes.of(new double[] {7}, new double[] {9}, new double[] {37}, new double[] {49});
+
+        assertFalse(axes.across());
+        assertEquals(0.6, axes.cos(), 1e-15);
+        assertEquals(0.8, axes.sin(), 1e-15);
+        assertEquals(1.25, axes.u(37, 49), 1e-14);
     }
 
     // Worked by hand: over half a length of 500 mm a line is 5e-8 mm wide to either side. At 1e9 mm coordinates come in

@@ -19,9 +19,10 @@ class CoveringProgramTest {
     private record Case(double[] need, double[] penalty, int groups, double[] cost, double[][] covers, int[] group) {
 
         static Case random(SplittableRandom random) {
-            int needs = 1 + random.nextInt(8);
-            int groups = 1 + random.nextInt(10);
-            int columns = 1 + random.nextInt(60);
+            return random(random, 1 + random.nextInt(8), 1 + random.nextInt(10), 1 + random.nextInt(60));
+        }
+
+        static Case random(SplittableRandom random, int needs, int groups, int columns) {
             Case c = new Case(new double[needs], new double[needs], groups, new double[columns],
                 new double[columns][needs], new int[columns]);
             Arrays.setAll(c.need, i -> random.nextInt(12));
@@ -54,6 +55,19 @@ class CoveringProgramTest {
             Case c = Case.random(random);
 
             double value = c.solved(1000).value();
+
+            assertEquals(byIndependentSolver(c), value, 1e-7 * (1 + value), "run " + run);
+        }
+    }
+
+    // Solved after every few columns, so that the inverse is reckoned anew between solves; the same reference.
+    @Test
+    void manyShortSolvesEndAtTheSameOptimum() {
+        SplittableRandom random = new SplittableRandom(32);
+        for (int run = 0; run < 5; run++) {
+            Case c = Case.random(random, 30, 25, 300);
+
+            double value = c.solved(3).value();
 
             assertEquals(byIndependentSolver(c), value, 1e-7 * (1 + value), "run " + run);
         }
