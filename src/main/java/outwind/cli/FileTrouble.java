@@ -12,10 +12,10 @@ final class FileTrouble {
 
     private FileTrouble() { }
 
-    /** What went wrong with a file, which is named once. */
-    static String inWords(Path file, IOException e) {
-        String words = inWords(e);
-        return words.contains(file.toString()) ? words : file + ": " + words;
+    /** What went wrong while a board was read; names the file that it went wrong with, or else the board's. */
+    static String inWords(Path board, IOException e) {
+        return e instanceof FileSystemException named && named.getFile() != null ? inWords(e)
+            : board + ": " + inWords(e);
     }
 
     /** What went wrong, without the names of classes. */

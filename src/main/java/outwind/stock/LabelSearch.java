@@ -17,8 +17,8 @@ import java.util.stream.IntStream;
  *
  * <p>Exact over the stops and the chances given, unless more than a set number of labels must be kept at one stop:
  * then those with the poorest bounds go, and {@link Found#bound}
- * says what could be had at most. The limit counts labels, not
- * time, so the same input gives the same answer everywhere.
+ * says what could be had at most. The limit counts labels, not time, so the same input gives the same answer
+ * everywhere.
  *
  * <p>Source: J. E. Beasley, J. Opl Res. Soc. 36 (1985) 297–306 (bounded two-dimensional cutting by dynamic programming
  * and relaxation). Author and year from memory.
