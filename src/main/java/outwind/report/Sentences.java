@@ -394,7 +394,7 @@ final class Sentences {
         String up = lying(judgement.faceDown().asTouched());
         String over = lying(judgement.faceDown().turned());
         if (judgement.faceDown().isAlike()) {
-            return "Either face up is as good: so it " + up + "; turned over it hardly differs.";
+            return "Either face up is as good: with face A up it " + up + "; turned over it hardly differs.";
         }
         return judgement.faceDown().isBetterTurned()
             ? "It would lie better the other way up: with face A up it " + up + ", turned over it " + over + ". If"

@@ -11,6 +11,7 @@ import outwind.board.Reading;
 import outwind.cutting.Cut;
 import outwind.cutting.Cutter;
 import outwind.cutting.FaceBCheck;
+import outwind.cutting.Pass;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.ReferencePlane;
 import outwind.setup.BedContact;
@@ -171,8 +172,10 @@ public final class TextReport {
             + " of at most " + figures.small(judgement.request().cutter().stepDown());
         String last = finishing ? (roughing == 0 ? "" : " and ") + "a finishing pass of "
             + figures.small(Math.min(judgement.request().cutter().finishing(), cut.depth())) : "";
-        String minutes = " That is about " + Figures.minutes(cut.minutes()) + " of cutting, " + Figures.minutes(
-            cut.woodMinutes()) + " if you skip the air.";
+        String all = Figures.minutes(cut.minutes());
+        String inWood = Figures.minutes(cut.woodMinutes());
+        String minutes = " That is about " + all + " of cutting" + (inWood.equals(all) ? "."
+            : ", " + inWood + " if you skip the air.");
         return before + " Go down " + figures.small(cut.depth()) + " in all: " + passes + last + "." + minutes + " "
             + (cut.face() == Face.A
                 ? "That leaves " + figures.atMost(cut.thicknessLeft()) + " at the thickest place."
@@ -317,12 +320,22 @@ public final class TextReport {
             + figures.small(cutter.stepOver()) + " apart, " + figures.small(cutter.feed()) + " a minute, its centre "
             + figures.small(cutter.overrun()) + " past every edge.");
         page.gap();
-        page.paragraph("Layer by layer, how much of the board's area still stands in the cutter's way:");
+        page.paragraph("Layer by layer, the share of the board's area that the cutter meets:");
         for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
-            page.paragraph("face " + cut.face().name() + ": " + cut.passes().stream()
-                .map(pass -> figures.small(pass.depth()) + "\u00a0" + Figures.percent(pass.wood()))
-                .collect(Collectors.joining(", ")) + ".");
+            page.paragraph("face " + cut.face().name() + ": " + layers(cut) + ".");
         }
+    }
+
+    /** Down to the first layer that is wood all over. */
+    private String layers(Cut cut) {
+        List<String> layers = new ArrayList<>();
+        for (Pass pass : cut.passes()) {
+            layers.add(figures.small(pass.depth()) + "\u00a0" + Figures.percent(pass.wood()));
+            if (layers.size() < cut.passes().size() && Figures.percent(pass.wood()).equals(Figures.percent(1))) {
+                return String.join(", ", layers) + " and all below";
+            }
+        }
+        return String.join(", ", layers);
     }
 
     private void cautions() {
