@@ -6,8 +6,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import outwind.board.Board;
+import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.Cut;
+import outwind.cutting.FaceBCheck;
 import outwind.flatten.NextReading;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.ReferencePlane;
@@ -56,6 +58,9 @@ public final class JsonReport {
         node.put("width", board.width());
         board.thickness().ifPresent(thickness -> node.put("thickness", thickness));
         node.put("readings", board.pointsOnFaceA());
+        node.put("readingsOnFaceB", board.readingsOf(Face.B).size());
+        ArrayNode remarks = node.putArray("remarks");
+        board.remarks().forEach(remarks::add);
     }
 
     private void fits() {
@@ -133,12 +138,16 @@ public final class JsonReport {
             node.put("thickness", plane.thickness());
         }
         root.put("chosenPlane", judgement.planes().chosen().name().words());
+        judgement.planes().freer().ifPresent(plane -> root.putObject("liftedFreely")
+            .put("thickness", plane.thickness()).put("lift", judgement.limit().liftFor(plane.slab().faceA())));
     }
 
     private void thickness() {
         ObjectNode node = root.putObject("thickness");
         node.put("atReadings", judgement.readings().promise());
         node.put("asItLies", judgement.outlook().asItLies().median());
+        node.put("asItLiesLow", judgement.outlook().asItLies().low());
+        node.put("asItLiesHigh", judgement.outlook().asItLies().high());
         node.put("levelled", judgement.outlook().levelled().median());
         node.put("low", judgement.outlook().levelled().low());
         node.put("high", judgement.outlook().levelled().high());
@@ -167,8 +176,12 @@ public final class JsonReport {
         }
         ArrayNode shims = node.putArray("shims");
         for (Shim shim : setup.shims()) {
-            shims.addObject().put("x", shim.x()).put("y", shim.y()).put("height", shim.height());
+            shims.addObject().put("x", shim.x()).put("y", shim.y()).put("height", shim.height())
+                .put("giveOrTake", 2 * judgement.shape().topDeviationAt(shim.x(), shim.y()));
         }
+        ArrayNode touches = node.putArray("touches");
+        setup.held().places().stream().filter(place -> !place.isNeeded())
+            .forEach(place -> touches.addObject().put("x", place.x()).put("y", place.y()));
         node.putObject("spanLimit").put("along", setup.held().limit().along())
             .put("across", setup.held().limit().across()).put("overhang", setup.held().limit().overhang());
         node.put("holds", setup.held().holds());
@@ -197,6 +210,11 @@ public final class JsonReport {
             node.put("removed", cut.removed());
             node.put("keepBelow", cut.keepBelow());
             node.put("thicknessLeft", cut.thicknessLeft());
+        }
+        ArrayNode checks = root.putArray("faceBChecks");
+        for (FaceBCheck check : judgement.checks()) {
+            checks.addObject().put("x", check.x()).put("y", check.y()).put("height", check.height())
+                .put("tolerance", check.tolerance());
         }
     }
 }
