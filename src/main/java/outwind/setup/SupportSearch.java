@@ -14,9 +14,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Two starts: stations spaced evenly as beam theory allows, opened or closed until just enough hold; and shims at
  * the ends, then one more wherever the board moves most. Each is thinned: any shim the rest hold without goes; two make
- * way for one; a row is spaced anew with one fewer. The smaller result counts; where contacts help and few shims are
- * left, every choice of two is tried besides. A place is a node of the mesh; the result cannot be thinned by these
- * moves, which is not a proof that no smaller one exists.
+ * way for one. The smaller result counts. A place is a node of the mesh; the result cannot be thinned by these moves,
+ * which is not a proof that no smaller one exists.
  */
 final class SupportSearch {
 
@@ -28,9 +27,6 @@ final class SupportSearch {
 
     /** Up to so many shims every pair is tried; the cost grows with the square. */
     private static final int FEW_SHIMS = 8;
-
-    /** Results of up to so many shims are checked against every choice of two. */
-    private static final int TRY_TWO = 5;
 
     private final BoardMesh mesh;
     private final HeldBoard held;
@@ -69,11 +65,7 @@ final class SupportSearch {
         List<Set<Integer>> starts = new ArrayList<>();
         evenStations(rows).ifPresent(starts::add);
         whereItMovesMost(rows).ifPresent(starts::add);
-        Optional<Set<Integer>> fewest = starts.stream().map(start -> thinned(start, rows))
-            .min(Comparator.comparingInt(Set::size));
-        boolean perhapsTwo = !counted.isEmpty() && fewest.isPresent() && fewest.get().size() > 2
-            && fewest.get().size() <= TRY_TWO;
-        return perhapsTwo ? atMostTwo(rows).or(() -> fewest) : fewest;
+        return starts.stream().map(start -> thinned(start, rows)).min(Comparator.comparingInt(Set::size));
     }
 
     /** Every node in these rows where a shim can go. */
@@ -188,11 +180,9 @@ final class SupportSearch {
 
     private Set<Integer> thinned(Set<Integer> start, int[] rows) {
         Set<Integer> shims = new TreeSet<>(start);
-        boolean fewer = true;
-        while (fewer) {
+        do {
             dropNeedless(shims);
-            fewer = replaceTwoByOne(shims, rows) || spaceAnew(shims, rows);
-        }
+        } while (replaceTwoByOne(shims, rows));
         return shims;
     }
 
@@ -279,51 +269,6 @@ final class SupportSearch {
 
     private boolean isBetween(int node, int one, int other) {
         return mesh.lineAcross(node) == mesh.lineAcross(one) && one < node && node < other;
-    }
-
-    /** The first choice of none, one or two shims that holds, if any does. */
-    private Optional<Set<Integer>> atMostTwo(int[] rows) {
-        List<Integer> places = List.copyOf(places(rows));
-        restOn(Set.of());
-        if (heldNow()) {
-            return Optional.of(Set.of());
-        }
-        Optional<Integer> single = placeThatHolds(places);
-        if (single.isPresent()) {
-            return Optional.of(Set.of(single.get()));
-        }
-        for (int k = 0; k < places.size(); k++) {
-            held.add(places.get(k));
-            Optional<Integer> second = placeThatHolds(places.subList(k + 1, places.size()));
-            if (second.isPresent()) {
-                return Optional.of(new TreeSet<>(Set.of(places.get(k), second.get())));
-            }
-            held.remove(places.get(k));
-        }
-        return Optional.empty();
-    }
-
-    /** Spaces one row evenly with one shim fewer; true if one such change holds. */
-    private boolean spaceAnew(Set<Integer> shims, int[] rows) {
-        for (int j : rows) {
-            List<Integer> row = row(shims, j);
-            if (row.size() < 3) {
-                continue;
-            }
-            Set<Integer> spaced = new TreeSet<>(shims);
-            spaced.removeAll(row);
-            addEvenly(spaced, j, row.size() - 2);
-            if (spaced.size() < shims.size() && holds(spaced)) {
-                shims.clear();
-                shims.addAll(spaced);
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private List<Integer> row(Set<Integer> shims, int j) {
-        return shims.stream().filter(node -> mesh.lineAcross(node) == j).toList();
     }
 
     private Supports told(Set<Integer> shims, boolean holds) {
