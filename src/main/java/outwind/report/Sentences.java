@@ -221,12 +221,12 @@ final class Sentences {
         if (isScanned()) {
             return "The scan sees the face down to its cells, dips and knots as well. The skim of "
                 + figures.small(judgement.request().skim()) + " off each face comes on top, below the lowest saw marks:"
-                + " " + figures.length(Math.max(0, median())) + " is what to expect.";
+                + " " + figures.precise(Math.max(0, median())) + " is what to expect.";
         }
-        return "The touch-offs alone would promise " + figures.length(Math.max(0, judgement.readings().promise()))
+        return "The touch-offs alone would promise " + figures.precise(Math.max(0, judgement.readings().promise()))
             + ". They do not see the corners, the edges and the wood between them; with the face carried there, and "
             + figures.small(judgement.request().skim()) + " skimmed off each face so that the saw marks go, "
-            + figures.length(Math.max(0, median())) + " is what to expect.";
+            + figures.precise(Math.max(0, median())) + " is what to expect.";
     }
 
     /** How sure the face is, where it is least sure, and what one touch-off is taken to be worth. */
