@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,6 +61,23 @@ class RestingPoseTest {
         assertEquals(1 - 3.5, pose.bed().at(0, 0), 1e-9);
         assertEquals(2 - 3.5, pose.bed().at(900, 180), 1e-9);
         assertEquals(4.25, pose.widest(), 1e-9);
+    }
+
+    // Closed form: twist of ±2 mm and a bow of 2.25 mm are lowest along the edges at u = ±2/(2·2.25) = ±4/9 of half the
+    // length, x 650 near and x 250 far, at −2·4/9 + 2.25·(4/9)² = −4/9 mm. The board is the same turned half round, so
+    // mid-rock the bed is level, and a corner stands 2 + 2.25 + 4/9 mm up.
+    @Test
+    void aBoardThatRocksOnTwoPlacesOfItsEdgesIsSetMidRock() {
+        RestingPose pose = lie((x, y) -> SHAPE.twist(2).applyAsDouble(x, y) + SHAPE.bow(2.25).applyAsDouble(x, y));
+
+        assertTrue(pose.rocks());
+        assertEquals(pose.contacts(), pose.restsAt());
+        assertEquals(0.5, loadAt(pose, 650, 0), 1e-9);
+        assertEquals(0.5, loadAt(pose, 250, 180), 1e-9);
+        assertEquals(0, pose.bed().slopeX(), 1e-12);
+        assertEquals(0, pose.bed().slopeY(), 1e-12);
+        assertEquals(-4.0 / 9, pose.bed().at(450, 90), 1e-12);
+        assertEquals(4.25 + 4.0 / 9, pose.widest(), 1e-9);
     }
 
     // Lever rule: an underside that curves up from the line x = 0 but for its lowest places at two corners and in the
@@ -147,6 +165,7 @@ class RestingPoseTest {
         RestingPose tilted = lie((x, y) -> 3 + 0.01 * x - 0.02 * y);
 
         assertTrue(tilted.isFlat());
+        assertEquals(List.of(), tilted.restsAt());
         assertFalse(tilted.rocks());
         assertEquals(0, tilted.widest(), 1e-9);
         assertEquals(0.01, tilted.bed().slopeX(), 1e-12);
