@@ -2,8 +2,15 @@ package outwind.flatten;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
+import outwind.board.CellHeights;
+import outwind.board.Face;
+import outwind.board.PointCloud;
+import outwind.board.Reading;
+import outwind.board.ScannedFace;
 import outwind.surface.MeasuredShape;
 import outwind.surface.ShapeOf;
 
@@ -22,6 +29,28 @@ class ReadingsAloneTest {
         assertEquals(board.readings().get(4), alone.lowest());
         assertEquals(4, alone.spread(), 1e-12);
         assertEquals(4, alone.minimumZone().width(), 1e-9);
+        assertEquals(30 - 4 - 0.6, alone.promise(), 1e-9);
+    }
+
+    // Closed form: corners 3 mm up and down in turn have a zone of 6 mm, whatever the cells of the scan average; what is
+    // promised is that of the cells.
+    @Test
+    void ofAScanHighestLowestAndZoneAreThoseOfItsPoints() {
+        ShapeOf shape = ShapeOf.board();
+        Board read = shape.read(5, 3, shape.twist(2));
+        ScannedFace scan = new ScannedFace(new PointCloud(new double[] {450, 0, 900, 900, 0},
+            new double[] {90, 0, 0, 180, 180}, new double[] {0, 3, -3.1, 3.1, -3}), new CellHeights(900, 180, 1, 1,
+            new double[] {0}, new double[] {0.1}, new int[] {5}, OptionalDouble.empty()), false);
+        Board scanned = new Board(read.name(), read.units(), read.length(), read.width(), read.thickness(),
+            read.species(), read.repeatability(), read.price(), read.target(), read.skim(), read.trim(),
+            read.underside(), read.turned(), read.defects(), read.readings(), read.calipers(), read.remarks(),
+            Optional.of(scan));
+
+        ReadingsAlone alone = ReadingsAlone.of(scanned, MeasuredShape.of(read), 0.3);
+
+        assertEquals(new Reading(900, 180, 3.1, Face.A, "", 0), alone.highest());
+        assertEquals(new Reading(900, 0, -3.1, Face.A, "", 0), alone.lowest());
+        assertEquals(6.1, alone.minimumZone().width(), 1e-9);
         assertEquals(30 - 4 - 0.6, alone.promise(), 1e-9);
     }
 }
