@@ -154,8 +154,8 @@ final class KrigedField implements TopFace {
 
     /** A few touch-offs show nothing narrower than the board is thick. */
     @Override
-    public double shared(double x, double y) {
-        return mean(x, y);
+    public double shared(double x, double y, double mean) {
+        return mean;
     }
 
     /** Standard deviation of the field at a place (mm), the noise of a reading not in it. */

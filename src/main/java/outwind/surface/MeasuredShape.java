@@ -166,7 +166,11 @@ public final class MeasuredShape implements BoardShape {
 
     @Override
     public double undersideAt(double x, double y) {
-        return underside.at(x, y, top.shared(x, y));
+        return undersideAt(x, y, topAt(x, y));
+    }
+
+    private double undersideAt(double x, double y, double mean) {
+        return underside.at(x, y, top.shared(x, y, mean));
     }
 
     @Override
@@ -176,7 +180,7 @@ public final class MeasuredShape implements BoardShape {
         double[] undersides = new double[n];
         for (int i = 0; i < n; i++) {
             tops[i] = topAt(places.x()[i], places.y()[i]);
-            undersides[i] = undersideAt(places.x()[i], places.y()[i]);
+            undersides[i] = undersideAt(places.x()[i], places.y()[i], tops[i]);
         }
         return new SampledBoard(places, tops, undersides);
     }

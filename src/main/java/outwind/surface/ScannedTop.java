@@ -136,7 +136,7 @@ final class ScannedTop implements TopFace {
     }
 
     @Override
-    public double shared(double x, double y) {
+    public double shared(double x, double y, double mean) {
         return between(x, y, wide);
     }
 

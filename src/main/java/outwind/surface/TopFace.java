@@ -9,8 +9,12 @@ interface TopFace {
     /** Its most likely height at a place. */
     double mean(double x, double y);
 
-    /** The same without what is narrower than the board is thick: the shape that both faces of a warped board share. */
-    double shared(double x, double y);
+    /**
+     * The same without what is narrower than the board is thick: the shape that both faces of a warped board share.
+     *
+     * @param mean what {@link #mean} is there
+     */
+    double shared(double x, double y, double mean);
 
     /** Standard deviation of its height at a place. */
     double deviation(double x, double y);
