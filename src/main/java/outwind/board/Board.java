@@ -196,6 +196,10 @@ public record Board(String name, Units units, double length, double width, Optio
     }
 
     /** The stated thickness (mm), or else the thickest caliper reading; empty if there is neither. */
+    public OptionalDouble thickest() {
+        return thickest(thickness, calipers);
+    }
+
     static OptionalDouble thickest(OptionalDouble stated, List<CaliperReading> calipers) {
         return stated.isPresent() ? stated : calipers.stream().mapToDouble(CaliperReading::thickness).max();
     }

@@ -94,7 +94,7 @@ final class ScannedTop implements TopFace {
             Math.max(RESOLUTION, usual), board.length(), board.width()), TrendModel.CURVED, Prior.FACE,
             board.length(), board.width());
         return new ScannedTop(cells, field, scatter, board.repeatability().isPresent() ? board.repeatability()
-            : cells.noise(), board.thickness().orElseThrow());
+            : cells.noise(), board.thickest().orElseThrow());
     }
 
     /**
