@@ -31,7 +31,7 @@ public final class Accuracy {
     /** So many a case. */
     private static final int BOARDS = 400;
 
-    private static final int[][] GRIDS = {{3, 3}, {5, 3}, {7, 3}, {9, 5}};
+    private static final int[][] GRIDS = {{3, 3}, {4, 3}, {5, 3}, {7, 3}, {9, 5}};
 
     private final int boards;
     private final Calibration calibration = new Calibration();
