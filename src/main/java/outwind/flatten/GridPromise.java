@@ -30,7 +30,7 @@ public record GridPromise(TouchGrid grid, double range) {
 
     /**
      * Fewer columns than four show a sharp kink as a bow, and four show it roughly: on the kinked boards of the
-     * accuracy benchmark 95 % of errors stayed under 0.36 mm with four columns and under 0.23 mm with five.
+     * accuracy benchmark 95 % of errors stayed under 0.36 mm with four columns and under 0.22 mm with five.
      */
     private static final int COLUMNS_FOR_KINKS = 5;
 

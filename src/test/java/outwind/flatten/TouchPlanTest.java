@@ -26,7 +26,7 @@ class TouchPlanTest {
     // long one of these. Within a tenth: a twentieth for the few boards here, a twentieth for what the two kinds of
     // boards differ by.
     @ParameterizedTest
-    @CsvSource({"3, 3, 0.37", "5, 3, 0.32", "7, 3, 0.30", "9, 5, 0.24"})
+    @CsvSource({"3, 3, 0.38", "4, 3, 0.35", "5, 3, 0.33", "7, 3, 0.30", "9, 5, 0.25"})
     void whatIsPromisedIsWhatSmoothBoardsCameTo(int columns, int rows, double width) {
         double mean = (GridPromise.of(new TouchGrid(800, 160, columns, rows, 15), 1).range()
             + GridPromise.of(new TouchGrid(1450, 220, columns, rows, 15), 1).range()
