@@ -146,7 +146,7 @@ final class RecordCommand implements Callable<Integer> {
         String text = Files.exists(file) ? Recording.textOf(file) : "";
         Optional<List<String>> statements;
         try {
-            statements = new Opening(asker, out, Recording.statedIn(text), options()).learn();
+            statements = new FirstQuestions(asker, out, Recording.statedIn(text), options()).learn();
         } catch (BadValue e) {
             throw new ParameterException(spec.commandLine(), e.getMessage() + ". " + e.mend());
         }

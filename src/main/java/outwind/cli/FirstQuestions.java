@@ -17,7 +17,7 @@ import outwind.board.Units;
  * taken, the rest is asked for. What need not be known is asked for only where something else has to be, so that a
  * machine's log can be piped in as it is.
  */
-final class Opening {
+final class FirstQuestions {
 
     private static final String UNITS = "units";
     private static final String SPECIES = "species";
@@ -33,7 +33,7 @@ final class Opening {
      * @param stated  what the file states, by the words of its keys
      * @param options what the command line states, likewise
      */
-    Opening(Asker asker, PrintWriter out, Map<String, String> stated, Map<String, String> options) {
+    FirstQuestions(Asker asker, PrintWriter out, Map<String, String> stated, Map<String, String> options) {
         this.asker = asker;
         this.out = out;
         this.stated = stated;
