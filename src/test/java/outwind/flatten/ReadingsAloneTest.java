@@ -32,8 +32,8 @@ class ReadingsAloneTest {
         assertEquals(30 - 4 - 0.6, alone.promise(), 1e-9);
     }
 
-    // Closed form: corners 3 mm up and down in turn have a zone of 6 mm, whatever the cells of the scan average; what is
-    // promised is that of the cells.
+    // Closed form: corners 3 mm up and down in turn have a zone of 6 mm, whatever the cells of the scan average; what
+    // is promised is that of the cells.
     @Test
     void ofAScanHighestLowestAndZoneAreThoseOfItsPoints() {
         ShapeOf shape = ShapeOf.board();
