@@ -22,8 +22,8 @@ class TouchPlanTest {
     }
 
     // Snapshot of our own benchmark (README, "How near it comes"), not a reference: mean width of the range on 400
-    // smooth boards that this model did not make, 500 to 2400 mm long and 120 to 320 mm wide; here a short, a middling and a
-    // long one of these. Within a tenth: a twentieth for the few boards here, a twentieth for what the two kinds of
+    // smooth boards that this model did not make, 500 to 2400 mm long and 120 to 320 mm wide; here a short, a middling
+    // and a long one of these. Within a tenth: a twentieth for the few boards here, a twentieth for what the two kinds of
     // boards differ by.
     @ParameterizedTest
     @CsvSource({"3, 3, 0.38", "4, 3, 0.35", "5, 3, 0.33", "7, 3, 0.30", "9, 5, 0.25"})
