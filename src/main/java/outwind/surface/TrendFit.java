@@ -3,6 +3,7 @@ package outwind.surface;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.OptionalDouble;
 import outwind.board.PointCloud;
 import outwind.board.Reading;
@@ -14,14 +15,13 @@ import outwind.numeric.SweptLeastSquares;
  * A trend fitted to readings by least squares, told on raw x and y in mm.
  *
  * <p>The fit is computed on centred, scaled coordinates. Terms that the readings cannot tell from earlier ones are left
- * out and named: three readings in a row show no slope across it, four corners show no bow.
+ * out: three readings in a row show no slope across it, four corners show no bow.
  *
- * @param model  the shape asked for
- * @param terms  the terms of it that the readings can see, in order
- * @param unseen the terms that they cannot
- * @param fit    coefficients of {@code terms} on raw x and y (mm), with their evidence
+ * @param model the shape asked for
+ * @param terms the terms of it that the readings can see, in order
+ * @param fit   coefficients of {@code terms} on raw x and y (mm), with their evidence
  */
-public record TrendFit(TrendModel model, List<Term> terms, List<Term> unseen, LinearFit fit) {
+public record TrendFit(TrendModel model, List<Term> terms, LinearFit fit) {
 
     /**
      * Distance of a term from the span of earlier ones, as a share of a whole term, below which the readings are said
@@ -32,7 +32,6 @@ public record TrendFit(TrendModel model, List<Term> terms, List<Term> unseen, Li
 
     public TrendFit {
         terms = List.copyOf(terms);
-        unseen = List.copyOf(unseen);
     }
 
     /**
@@ -53,12 +52,8 @@ public record TrendFit(TrendModel model, List<Term> terms, List<Term> unseen, Li
     static TrendFit of(TrendModel model, double[] x, double[] y, double[] z, double length, double width) {
         Scaling scaling = Scaling.ofBoard(length, width);
         boolean[] seen = LeastSquares.independentColumns(design(model.terms(), x, y, scaling), LEAST_ANGLE);
-        List<Term> terms = new ArrayList<>();
-        List<Term> unseen = new ArrayList<>();
-        for (int j = 0; j < seen.length; j++) {
-            (seen[j] ? terms : unseen).add(model.terms().get(j));
-        }
-        return of(model, terms, unseen, LeastSquares.fit(design(terms, x, y, scaling), z), scaling);
+        List<Term> terms = IntStream.range(0, seen.length).filter(j -> seen[j]).mapToObj(model.terms()::get).toList();
+        return of(model, terms, LeastSquares.fit(design(terms, x, y, scaling), z), scaling);
     }
 
     /**
@@ -80,21 +75,19 @@ public record TrendFit(TrendModel model, List<Term> terms, List<Term> unseen, Li
         List<TrendFit> fits = new ArrayList<>();
         for (int m = 0; m < models.length; m++) {
             List<Term> terms = models[m].terms().stream().filter(t -> nested.independent()[all.indexOf(t)]).toList();
-            List<Term> unseen = models[m].terms().stream().filter(t -> !terms.contains(t)).toList();
-            fits.add(of(models[m], terms, unseen, nested.fits().get(m), scaling));
+            fits.add(of(models[m], terms, nested.fits().get(m), scaling));
         }
         return fits;
     }
 
-    private static TrendFit of(TrendModel model, List<Term> terms, List<Term> unseen, LinearFit scaled,
-            Scaling scaling) {
+    private static TrendFit of(TrendModel model, List<Term> terms, LinearFit scaled, Scaling scaling) {
         double[][] toRaw = new double[terms.size()][terms.size()];
         for (int i = 0; i < toRaw.length; i++) {
             for (int j = 0; j < toRaw.length; j++) {
                 toRaw[i][j] = terms.get(j).shareOf(terms.get(i), scaling);
             }
         }
-        return new TrendFit(model, terms, unseen, scaled.inTermsOf(toRaw));
+        return new TrendFit(model, terms, scaled.inTermsOf(toRaw));
     }
 
     private static double[][] design(List<Term> terms, double[] x, double[] y, Scaling scaling) {

@@ -175,7 +175,7 @@ class ScannedTopTest {
 
         List<TrendFit> fits = TrendFit.nested(new PointCloud(x, y, x), LENGTH, WIDTH);
 
-        assertEquals(List.of(Term.Y), fits.get(0).unseen());
+        assertEquals(List.of(Term.CONSTANT, Term.X), fits.get(0).terms());
         assertEquals(1, fits.get(0).coefficient(Term.X).orElseThrow(), 1e-12);
     }
 }
