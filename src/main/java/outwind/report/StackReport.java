@@ -79,8 +79,9 @@ public final class StackReport {
             String area = figures.area(wanted.getAsDouble());
             String sure = Figures.percent(Stack.CONFIDENCE);
             page.paragraph(enough.isPresent()
-                ? "For " + area + " of finished boards buy the first " + enough.getAsInt() + " of the list: then it is "
-                    + sure + " sure or more."
+                ? "For " + area + " of finished boards buy the first " + enough.getAsInt() + " of the list"
+                    + stack.costOfBest(enough.getAsInt()).map(cost -> ", for " + money(cost)).orElse("")
+                    + ": then it is " + sure + " sure or more."
                 : "The whole stack is not enough for " + area + " of finished boards to be " + sure + " sure.");
         }
         boolean cutting = stack.boards().stream().anyMatch(board -> !board.cost().equals(board.wood()));

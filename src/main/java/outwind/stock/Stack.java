@@ -52,10 +52,14 @@ public record Stack(List<PricedBoard> boards, String currency) {
 
     /** What all boards cost; empty unless every one's cost is known. */
     public Optional<BigDecimal> cost() {
-        if (boards.isEmpty() || boards.stream().anyMatch(board -> board.cost().isEmpty())) {
-            return Optional.empty();
-        }
-        return boards.stream().map(board -> board.cost().get()).reduce(BigDecimal::add);
+        return costOfBest(boards.size());
+    }
+
+    /** What so many of the best buys cost; empty unless every one's cost is known. */
+    public Optional<BigDecimal> costOfBest(int count) {
+        List<PricedBoard> bought = boards.subList(0, count);
+        return bought.stream().allMatch(board -> board.cost().isPresent())
+            ? bought.stream().map(board -> board.cost().get()).reduce(BigDecimal::add) : Optional.empty();
     }
 
     /**

@@ -94,5 +94,7 @@ class StackTest {
 
         assertEquals(new BigDecimal("10.00"), stack.cost().orElseThrow());
         assertEquals(Optional.empty(), new Stack(List.of(board("a", 1, 1e6, null)), "").cost());
+        assertEquals(new BigDecimal("30"), new Stack(List.of(board("a", 1, 1e6, "20"), board("b", 1, 1e6, "40"),
+            board("c", 1, 1e6, "10"), board("d", 1, 1e6, null)), "").costOfBest(2).orElseThrow());
     }
 }
