@@ -65,6 +65,10 @@ final class PointsCommand implements Callable<Integer> {
         description = "Width of the range of thickness that is narrow enough for you, as 0.3mm.")
     private LengthOption within;
 
+    @Option(names = "--kink", description = "The board is known to have a kink, as beside a knot: it takes seven spots"
+        + " along. Twist, bow and cup, however large, take no more than usual.")
+    private boolean kinked;
+
     @Option(names = "--seconds", paramLabel = "NUMBER", defaultValue = "40",
         description = "What one touch-off takes you (default: ${DEFAULT-VALUE}).")
     private double seconds;
@@ -106,7 +110,7 @@ final class PointsCommand implements Callable<Integer> {
             Board board = Board.untouched(OneLine.of(name), units, length.in(units),
                 width.in(units), LengthOption.in(units, thickness), LengthOption.in(units, target));
             return new TouchSheet(board, TouchPlan.of(grid(2, 2), asked(), LengthOption.in(units, within),
-                new TouchPlan.Pace(seconds, TouchPlan.Pace.USUAL.feed()), seed));
+                kinked, new TouchPlan.Pace(seconds, TouchPlan.Pace.USUAL.feed()), seed));
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }
@@ -119,8 +123,9 @@ final class PointsCommand implements Callable<Integer> {
         if (grid.columns().isEmpty() || grid.rows().isEmpty()) {
             throw new IllegalArgumentException("--columns and --rows go together");
         }
-        if (within != null) {
-            throw new IllegalArgumentException("--within looks for a grid; it does not go with --columns and --rows");
+        if (within != null || kinked) {
+            throw new IllegalArgumentException("--within and --kink look for a grid; they do not go with --columns and"
+                + " --rows");
         }
         int columns = grid.columns().get();
         int rows = grid.rows().get();

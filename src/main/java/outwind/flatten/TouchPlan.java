@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import outwind.board.TouchGrid;
 
@@ -76,9 +77,10 @@ public record TouchPlan(List<GridPromise> promises, GridPromise chosen, Reason r
      * @param corner a grid of the board's size with the inset and the step to keep; its columns and rows do not count
      * @param asked  the grid that is wanted anyhow
      * @param within width of the range that is narrow enough (mm), if that was said
+     * @param kinked true if the board is known to have a kink; twist, bow and cup, however large, ask for no more spots
      */
-    public static TouchPlan of(TouchGrid corner, Optional<TouchGrid> asked, OptionalDouble within, Pace pace,
-                               long seed) {
+    public static TouchPlan of(TouchGrid corner, Optional<TouchGrid> asked, OptionalDouble within, boolean kinked,
+                               Pace pace, long seed) {
         List<GridPromise> promises = Stream.concat(fitting(corner).stream(), asked.stream()).distinct()
             .map(grid -> GridPromise.of(grid, seed))
             .sorted(Comparator.comparingDouble(promise -> pace.minutes(promise.grid()))).toList();
@@ -87,7 +89,9 @@ public record TouchPlan(List<GridPromise> promises, GridPromise chosen, Reason r
                 .orElseThrow();
             return new TouchPlan(promises, wanted, Reason.ASKED, pace);
         }
-        return within.isPresent() ? narrowEnough(promises, within.getAsDouble(), pace) : littleMore(promises, pace);
+        List<GridPromise> sound = sound(promises, kinked);
+        return within.isPresent() ? narrowEnough(promises, sound, within.getAsDouble(), pace)
+            : littleMore(promises, sound, pace);
     }
 
     private static List<TouchGrid> fitting(TouchGrid corner) {
@@ -108,8 +112,8 @@ public record TouchPlan(List<GridPromise> promises, GridPromise chosen, Reason r
         return Math.max(2, 1 + (int) (extent / LEAST_APART));
     }
 
-    private static TouchPlan narrowEnough(List<GridPromise> promises, double within, Pace pace) {
-        List<GridPromise> sound = sound(promises);
+    private static TouchPlan narrowEnough(List<GridPromise> promises, List<GridPromise> sound, double within,
+                                          Pace pace) {
         Optional<GridPromise> first = sound.stream().filter(promise -> promise.range() <= within).findFirst();
         return first.map(promise -> new TouchPlan(promises, promise, Reason.NARROW_ENOUGH, pace))
             .orElseGet(() -> new TouchPlan(promises,
@@ -117,8 +121,7 @@ public record TouchPlan(List<GridPromise> promises, GridPromise chosen, Reason r
                 pace));
     }
 
-    private static TouchPlan littleMore(List<GridPromise> promises, Pace pace) {
-        List<GridPromise> sound = sound(promises);
+    private static TouchPlan littleMore(List<GridPromise> promises, List<GridPromise> sound, Pace pace) {
         GridPromise chosen = sound.stream().filter(promise -> sound.stream()
             .noneMatch(other -> isWorthIt(promise, other, pace))).findFirst().orElseThrow();
         return new TouchPlan(promises, chosen, Reason.LITTLE_MORE, pace);
@@ -130,11 +133,13 @@ public record TouchPlan(List<GridPromise> promises, GridPromise chosen, Reason r
         return minutes > 0 && promise.range() - larger.range() > WORTH_A_MINUTE * minutes;
     }
 
-    /** Those whose range can be believed; all where the board is too small for such. */
-    private static List<GridPromise> sound(List<GridPromise> promises) {
-        List<GridPromise> sound = promises.stream().filter(p -> p.seesKinks() && p.seesCup()).toList();
-        List<GridPromise> half = sound.isEmpty() ? promises.stream().filter(GridPromise::seesKinks).toList() : sound;
-        return half.isEmpty() ? promises : half;
+    /** Those whose range can be believed; as near to that as the board is large enough for. */
+    private static List<GridPromise> sound(List<GridPromise> promises, boolean kinked) {
+        Predicate<GridPromise> well = promise -> !kinked || promise.seesKinksWell();
+        return Stream.<Predicate<GridPromise>>of(p -> p.seesKinks() && p.seesCup() && well.test(p),
+                p -> p.seesKinks() && p.seesCup(), GridPromise::seesKinks, p -> true)
+            .map(enough -> promises.stream().filter(enough).toList())
+            .filter(grids -> !grids.isEmpty()).findFirst().orElseThrow();
     }
 
     /** Minutes that the chosen grid takes. */

@@ -18,13 +18,13 @@ class TouchPlanTest {
     private static final TouchGrid TABLE = new TouchGrid(1180, 212, 2, 2, 15);
 
     private static TouchPlan plan(TouchGrid corner, OptionalDouble within) {
-        return TouchPlan.of(corner, Optional.empty(), within, TouchPlan.Pace.USUAL, 1);
+        return TouchPlan.of(corner, Optional.empty(), within, false, TouchPlan.Pace.USUAL, 1);
     }
 
     // Snapshot of our own benchmark (README, "How near it comes"), not a reference: mean width of the range on 400
     // smooth boards that this model did not make, 500 to 2400 mm long and 120 to 320 mm wide; here a short, a middling
-    // and a long one of these. Within a tenth: a twentieth for the few boards here, a twentieth for what the two kinds of
-    // boards differ by.
+    // and a long one of these. Within a tenth: a twentieth for the few boards here, a twentieth for what the two kinds
+    // of boards differ by.
     @ParameterizedTest
     @CsvSource({"3, 3, 0.38", "4, 3, 0.35", "5, 3, 0.33", "7, 3, 0.30", "9, 5, 0.25"})
     void whatIsPromisedIsWhatSmoothBoardsCameTo(int columns, int rows, double width) {
@@ -62,9 +62,19 @@ class TouchPlanTest {
 
     @Test
     void whoTouchesOffFasterIsToldToTouchMore() {
-        TouchPlan plan = TouchPlan.of(TABLE, Optional.empty(), OptionalDouble.empty(), new TouchPlan.Pace(10, 2500), 1);
+        TouchPlan plan = TouchPlan.of(TABLE, Optional.empty(), OptionalDouble.empty(), false,
+            new TouchPlan.Pace(10, 2500), 1);
 
         assertTrue(plan.chosen().grid().columns() > 5, plan.chosen().toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1180, 7", "90, 4"})
+    void aKnownKinkTakesSevenColumnsWhereTheyFit(double length, int columns) {
+        TouchPlan plan = TouchPlan.of(new TouchGrid(length, 90, 2, 2, 15), Optional.empty(), OptionalDouble.empty(),
+            true, TouchPlan.Pace.USUAL, 1);
+
+        assertEquals(columns, plan.chosen().grid().columns());
     }
 
     @Test
@@ -95,7 +105,7 @@ class TouchPlanTest {
 
     @Test
     void whatWasAskedForIsTakenAndComparedWithTheOthers() {
-        TouchPlan plan = TouchPlan.of(TABLE, Optional.of(TABLE.with(6, 2)), OptionalDouble.empty(),
+        TouchPlan plan = TouchPlan.of(TABLE, Optional.of(TABLE.with(6, 2)), OptionalDouble.empty(), false,
             TouchPlan.Pace.USUAL, 1);
 
         assertEquals(TABLE.with(6, 2), plan.chosen().grid());
