@@ -3,13 +3,12 @@ package outwind.cli;
 import java.util.Objects;
 import java.util.stream.Stream;
 import outwind.board.Board;
+import outwind.flatten.Verdict;
 import outwind.stock.Saw;
 import picocli.CommandLine.Option;
 
 /** How blanks are cut, and how sure of their thickness they must be. */
 final class SawOptions {
-
-    private static final double USUAL_SURE = 0.95;
 
     @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class,
         description = "Chance of its thickness from which on a blank counts (usually 95 %%).")
@@ -29,7 +28,7 @@ final class SawOptions {
 
     /** Chance of its thickness from which on a blank counts, 0 to 1. */
     double sure() {
-        return sure == null ? USUAL_SURE : sure;
+        return sure == null ? Verdict.SURE : sure;
     }
 
     /** True if anything was said of it. */

@@ -22,7 +22,6 @@ public record Cut(Face face, Plane plane, double depth, double meanDepth, List<P
     /** Nothing that holds wood from beside is lower than this (mm): our choice. */
     private static final double LOWEST_CLAMP = 1;
 
-
     public Cut {
         passes = List.copyOf(passes);
     }

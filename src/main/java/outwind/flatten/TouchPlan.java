@@ -135,9 +135,9 @@ public record TouchPlan(List<GridPromise> promises, GridPromise chosen, Reason r
 
     /** Those whose range can be believed; as near to that as the board is large enough for. */
     private static List<GridPromise> sound(List<GridPromise> promises, boolean kinked) {
-        Predicate<GridPromise> well = promise -> !kinked || promise.seesKinksWell();
-        return Stream.<Predicate<GridPromise>>of(p -> p.seesKinks() && p.seesCup() && well.test(p),
-                p -> p.seesKinks() && p.seesCup(), GridPromise::seesKinks, p -> true)
+        Predicate<GridPromise> kinks = GridPromise::seesKinks;
+        Predicate<GridPromise> all = kinks.and(GridPromise::seesCup);
+        return Stream.of(all.and(promise -> !kinked || promise.seesKinksWell()), all, kinks, promise -> true)
             .map(enough -> promises.stream().filter(enough).toList())
             .filter(grids -> !grids.isEmpty()).findFirst().orElseThrow();
     }

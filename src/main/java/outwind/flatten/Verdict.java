@@ -19,8 +19,8 @@ public enum Verdict {
         return word;
     }
 
-    /** The chance from which on a board is said to make its target. */
-    private static final double SURE = 0.95;
+    /** The chance from which on a board is said to make its target, and a blank its thickness. */
+    public static final double SURE = 0.95;
 
     /**
      * The verdict for a chance of the target.

@@ -36,7 +36,12 @@ final class Page {
 
     /** A line as it stands, but that what was kept on one line until here now has plain spaces. */
     void line(String words) {
-        text.append(words.replace('\u00a0', ' ').stripTrailing()).append('\n');
+        text.append(plain(words).stripTrailing()).append('\n');
+    }
+
+    /** Words that need not stay on one line any more. */
+    static String plain(String words) {
+        return words.replace('\u00a0', ' ');
     }
 
     /** Rows of cells under a header; the first column flush left, the others flush right. */

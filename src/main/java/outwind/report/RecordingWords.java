@@ -77,7 +77,7 @@ public final class RecordingWords {
         String thickness = "about " + figures.precise(range.median()) + " (" + number(range.low()) + " to "
             + number(range.high()) + ")";
         OptionalDouble chance = prospect.chance();
-        return line(chance.isEmpty() ? "So far it finishes at " + thickness + "."
+        return Page.plain(chance.isEmpty() ? "So far it finishes at " + thickness + "."
             : "So far " + word(prospect.verdict()) + ", chance of " + figures.length(wanted(prospect)) + " "
                 + Figures.chance(chance.getAsDouble()) + "; " + thickness + ".");
     }
@@ -188,7 +188,8 @@ public final class RecordingWords {
     /** That an entry was taken back. */
     public String takenBack(Recording.Entry entry) {
         return entry.height().isPresent()
-            ? line("Taken back: " + figures.fineLength(entry.height().getAsDouble()) + " at " + at(entry.place()) + ".")
+            ? Page.plain("Taken back: " + figures.fineLength(entry.height().getAsDouble()) + " at "
+                + at(entry.place()) + ".")
             : "No longer left out: " + at(entry.place()) + ".";
     }
 
@@ -216,18 +217,12 @@ public final class RecordingWords {
     }
 
     private String at(Place place) {
-        return line("x " + figures.place(place.x()) + " y " + figures.place(place.y()));
+        return Page.plain("x " + figures.place(place.x()) + " y " + figures.place(place.y()));
     }
 
     private static String paragraph(String words) {
         Page page = new Page();
         page.paragraph(words);
-        return page.toString().stripTrailing();
-    }
-
-    private static String line(String words) {
-        Page page = new Page();
-        page.line(words);
         return page.toString().stripTrailing();
     }
 }

@@ -105,7 +105,7 @@ public final class StackReport {
             PricedBoard board = stack.boards().get(i);
             rows.add(List.of(String.format(Locale.ROOT, "%2d  %s", i + 1, shortened(board.name())),
                 board.verdict().word(),
-                board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("-").replace('\u00a0', ' '),
+                board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("-"),
                 figures.number(board.median()), Figures.decimals(100 * board.waste(), 0) + " %",
                 board.cost().map(BigDecimal::toPlainString).orElse("-"), board.costPerFinishedArea().stream()
                     .mapToObj(cost -> Figures.decimals(cost * figures.areaUnitSquareMillimetres(), 2)).findFirst()
@@ -139,7 +139,7 @@ public final class StackReport {
                 1) + " board feet"),
             List.of("", Figures.decimals(rough / 1e9, 4) + " m³"),
             List.of("finished wood to expect", Figures.decimals(finished / 1e9, 4) + " m³"),
-            List.of("finished boards to expect", figures.area(area).replace('\u00a0', ' ')),
+            List.of("finished boards to expect", figures.area(area)),
             List.of("waste, failed boards whole", Figures.decimals(100 * (1 - finished / rough), 0) + " %"),
             List.of("cutting", Figures.minutes(boards.stream().mapToDouble(PricedBoard::minutes).sum()))));
     }

@@ -78,7 +78,7 @@ public final class TextReport {
         }
         page.paragraph("Places are in " + figures.unitInFull()
             + ": x from the end you measured from, y from the near edge."
-            + " The far edge is at y\u00a0" + figures.place(board.width()).replace(' ', '\u00a0') + ".");
+            + " The far edge is at y\u00a0" + figures.place(board.width()) + ".");
         page.gap();
         if (!judgement.doubts().isEmpty()) {
             page.paragraph("First touch off again what looks wrong, and judge the board anew. What follows holds only"
@@ -93,9 +93,6 @@ public final class TextReport {
         if (makeable().isEmpty()) {
             page.item(step++ + ".", "Lay the board on the bed with face A up." + (isHeld
                 ? " It needs no shims." : ""));
-            if (!isHeld) {
-                page.item("  ", sentences.held());
-            }
         } else {
             page.item(step++ + ".", judgement.lifts()
                 ? "Lay the board on the bed with face A up and level it with these shims, slid in from the edges:"
@@ -104,6 +101,8 @@ public final class TextReport {
                     + " touch; they keep it from rocking and from bending under the cutter:");
             shimTable();
             sentences.unsureShims().ifPresent(words -> page.item("  ", words));
+        }
+        if (!makeable().isEmpty() || !isHeld) {
             page.item("  ", sentences.held());
         }
         page.item(step++ + ".", "Press on each corner. It must not move. " + sentences.holding()
@@ -231,7 +230,6 @@ public final class TextReport {
         return figures.fineLength(reading.z()) + " at " + sentences.place(reading.x(), reading.y());
     }
 
-    /** Lines that are not wrapped take plain spaces at once. */
     private void fits() {
         List<List<String>> rows = new ArrayList<>();
         for (TrendFit fit : judgement.fits().all()) {

@@ -55,7 +55,7 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
 
     /** @throws ImpossibleBoard if the faces meet anywhere */
     static void requireWood(Faces faces) {
-        if (!(faces.thinnest() > 0)) {
+        if (!(faces.whole().thinnest() > 0)) {
             throw new ImpossibleBoard("somewhere face A would lie below the underside: face A and the bed were not"
                 + " zeroed alike, the thickness is too small for such heights, or the underside is not flat");
         }

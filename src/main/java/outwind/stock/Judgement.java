@@ -51,9 +51,6 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     /** Where more readings than this look wrong, the board had better be touched off anew. */
     private static final int MOST_DOUBTS = 3;
 
-    /** Chance of the target from which on a length counts as saved. */
-    private static final double RESCUED = 0.95;
-
     public Judgement {
         doubts = List.copyOf(doubts);
         next = List.copyOf(next);
@@ -170,7 +167,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         if (verdict() != Verdict.NO && verdict() != Verdict.DOUBTFUL) {
             return Optional.empty();
         }
-        return FullLengths.of(board(), shape(), board().target().orElseThrow(), Saw.usual(board()), RESCUED,
+        return FullLengths.of(board(), shape(), board().target().orElseThrow(), Saw.usual(board()), Verdict.SURE,
             request().skim(), request().seed()).fewest();
     }
 

@@ -30,9 +30,4 @@ public record Faces(Board measured, Board board, MeasuredShape shape, Region reg
             : shape.at(Places.fine(board, region));
         return new Faces(measured, board, shape, region, whole, kept);
     }
-
-    /** Thickness at the thinnest place (mm); not above zero where the readings contradict each other. */
-    public double thinnest() {
-        return whole.thinnest();
-    }
 }

@@ -1,17 +1,14 @@
 package outwind.surface;
 
 import java.util.Optional;
-import org.apache.commons.math3.special.Beta;
 
 /**
  * Whether the extra terms of a larger trend explain more than noise would.
  *
  * <pre>
  *   F = ((RSS₁ − RSS₂) / q) / (RSS₂ / r),   q = p₂ − p₁,  r = n − p₂
- *   p = P(F(q, r) ≥ F) = I(r / (r + q·F); r/2, q/2)         (regularised incomplete beta function)
+ *   p = P(F(q, r) ≥ F)                                       (see {@link FRatio})
  * </pre>
- * The upper tail itself, because 1 less the lower one is nought from 1e-16 on.
- *
  * Source: N. R. Draper and H. Smith, Applied Regression Analysis, 3rd ed., Wiley 1998, section 6.1 (extra sum of
  * squares).
  *
@@ -22,9 +19,6 @@ import org.apache.commons.math3.special.Beta;
  */
 public record NestedTest(TrendModel larger, double f, int degreesOfFreedom, double probability) {
 
-    /** Less than any touch-off resolves (mm); keeps the rounding of an exact fit from being taken for its noise. */
-    private static final double RESOLUTION = 1e-6;
-
     /** The test, or nothing where no extra term is seen or no degree of freedom is left to judge it by. */
     static Optional<NestedTest> of(TrendFit smaller, TrendFit larger) {
         int extra = larger.terms().size() - smaller.terms().size();
@@ -32,10 +26,10 @@ public record NestedTest(TrendModel larger, double f, int degreesOfFreedom, doub
         if (extra == 0 || left == 0) {
             return Optional.empty();
         }
-        double noise = Math.max(larger.fit().residualSumOfSquares() / left, RESOLUTION * RESOLUTION);
+        // The rounding of an exact fit is not its noise.
+        double noise = Math.max(larger.fit().residualSumOfSquares() / left, Math.pow(Warp.Amount.RESOLUTION, 2));
         double gained = smaller.fit().residualSumOfSquares() - larger.fit().residualSumOfSquares();
         double f = Math.max(0, gained / extra / noise);
-        double probability = Beta.regularizedBeta(left / (left + extra * f), left / 2.0, extra / 2.0);
-        return Optional.of(new NestedTest(larger.model(), f, left, probability));
+        return Optional.of(new NestedTest(larger.model(), f, left, new FRatio(f, extra, left).chance()));
     }
 }

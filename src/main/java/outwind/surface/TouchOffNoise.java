@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import org.apache.commons.math3.distribution.FDistribution;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Place;
@@ -117,9 +116,9 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
             return places.stream().max(Comparator.comparingDouble(place -> place.squares() / place.count()))
                 .filter(place -> {
                     Repeats others = pooled(places.stream().filter(other -> other != place).toList());
-                    double chance = 1 - new FDistribution(null, place.count(), USUAL_COUNTS_FOR + others.count)
-                        .cumulativeProbability(place.squares() / place.count() / others.variance);
-                    return chance < SLIP / places.size();
+                    FRatio ratio = new FRatio(place.squares() / place.count() / others.variance, place.count(),
+                        USUAL_COUNTS_FOR + others.count);
+                    return ratio.chance() < SLIP / places.size();
                 });
         }
     }

@@ -34,7 +34,7 @@ public record Warp(Optional<Amount> twist, Optional<Amount> bow, Optional<Amount
         private static final double SIGNIFICANT = 0.05;
 
         /** Less than any touch-off resolves (mm); keeps the rounding of an exact fit from passing for warp. */
-        private static final double RESOLUTION = 1e-6;
+        static final double RESOLUTION = 1e-6;
 
         /** True if noise alone would show so much in fewer than 1 of 20 boards. */
         public boolean isReal() {

@@ -2,7 +2,6 @@ package outwind.flatten;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
@@ -41,10 +40,7 @@ class ReadingsAloneTest {
         ScannedFace scan = new ScannedFace(new PointCloud(new double[] {450, 0, 900, 900, 0},
             new double[] {90, 0, 0, 180, 180}, new double[] {0, 3, -3.1, 3.1, -3}), new CellHeights(900, 180, 1, 1,
             new double[] {0}, new double[] {0.1}, new int[] {5}, OptionalDouble.empty()), false);
-        Board scanned = new Board(read.name(), read.units(), read.length(), read.width(), read.thickness(),
-            read.species(), read.repeatability(), read.price(), read.target(), read.skim(), read.trim(),
-            read.underside(), read.turned(), read.defects(), read.readings(), read.calipers(), read.remarks(),
-            Optional.of(scan));
+        Board scanned = ShapeOf.scanned(read, scan);
 
         ReadingsAlone alone = ReadingsAlone.of(scanned, MeasuredShape.of(read), 0.3);
 

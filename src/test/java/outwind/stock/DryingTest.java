@@ -19,6 +19,7 @@ import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
 import outwind.setup.Moisture;
+import outwind.surface.ShapeOf;
 
 class DryingTest {
 
@@ -74,10 +75,7 @@ class DryingTest {
             new double[] {30, 31}), new CellHeights(900, 180, 2, 1, new double[] {30, 31}, new double[] {0.1, 0.1},
             new int[] {1, 1}, OptionalDouble.empty()), true);
         Board read = board(Underside.FLAT, List.of(at(225, 90, 30, Face.A), at(675, 90, 31, Face.A)));
-        Board scanned = new Board(read.name(), read.units(), read.length(), read.width(), read.thickness(),
-            read.species(), read.repeatability(), read.price(), read.target(), read.skim(), read.trim(),
-            read.underside(), read.turned(), read.defects(), read.readings(), read.calipers(), read.remarks(),
-            Optional.of(scan));
+        Board scanned = ShapeOf.scanned(read, scan);
 
         Board dried = Drying.of(scanned, DRYING);
 

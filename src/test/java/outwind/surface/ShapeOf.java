@@ -10,6 +10,7 @@ import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.board.Face;
 import outwind.board.Reading;
+import outwind.board.ScannedFace;
 import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
@@ -53,6 +54,13 @@ public record ShapeOf(double length, double width, double thickness, Underside u
         return new Board("test board", Units.MILLIMETRES, length, width, stated, Optional.empty(),
             OptionalDouble.empty(), Optional.empty(), target, OptionalDouble.of(0), trim, underside,
             Optional.empty(), List.of(), readings, calipers, List.of());
+    }
+
+    /** The same board as it was scanned. */
+    public static Board scanned(Board read, ScannedFace scan) {
+        return new Board(read.name(), read.units(), read.length(), read.width(), read.thickness(), read.species(),
+            read.repeatability(), read.price(), read.target(), read.skim(), read.trim(), read.underside(),
+            read.turned(), read.defects(), read.readings(), read.calipers(), read.remarks(), Optional.of(scan));
     }
 
     /** Both faces as they are, at these places. */
