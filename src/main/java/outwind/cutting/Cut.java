@@ -5,25 +5,33 @@ import outwind.board.Face;
 import outwind.numeric.Plane;
 
 /**
- * One face cut flat.
+ * One face cut flat, parallel to the bed.
  *
- * @param face          which face
- * @param plane         the plane it is cut to, in the frame of the readings
- * @param depth         from the face's highest spot, as it stands on the bed, down to the plane (mm)
- * @param meanDepth     mean over the part that must clean up (mm)
- * @param passes        layer by layer, the last one at the full depth
- * @param removed       wood that comes off (mm³)
- * @param keepBelow     height above the bed under which clamps and shims stay, clear of the last pass (mm)
- * @param thicknessLeft greatest thickness left once it is done, from the new face to the highest bump below it (mm)
+ * @param face      which face
+ * @param plane     the plane it is cut to, in the frame of the readings
+ * @param depth     from the face's highest spot, as it stands on the bed, down to the plane (mm)
+ * @param meanDepth mean over the part that must clean up (mm)
+ * @param passes    layer by layer, the last one at the full depth
+ * @param removed   wood that comes off (mm³)
+ * @param aboveBed  height of the new face above the bed while it is cut (mm): where the last pass is set
+ * @param datum     what the cutter is zeroed on for the last pass
  */
 public record Cut(Face face, Plane plane, double depth, double meanDepth, List<Pass> passes, double removed,
-                  double keepBelow, double thicknessLeft) {
+                  double aboveBed, Datum datum) {
+
+    /** How far clamps and shims stay under the cutter's last pass (mm): a hand's error and a board that gives. */
+    public static final double CLEAR = 3;
 
     /** Nothing that holds wood from beside is lower than this (mm): our choice. */
     private static final double LOWEST_CLAMP = 1;
 
     public Cut {
         passes = List.copyOf(passes);
+    }
+
+    /** Height above the bed under which clamps and shims stay, clear of the last pass (mm). */
+    public double keepBelow() {
+        return Math.max(0, aboveBed - CLEAR);
     }
 
     /** Minutes of cutting with every row from end to end. */
@@ -38,6 +46,6 @@ public record Cut(Face face, Plane plane, double depth, double meanDepth, List<P
 
     /** True if anything can hold the board from beside, clear of the cutter. */
     public boolean leavesRoomForClamps() {
-        return keepBelow >= LOWEST_CLAMP;
+        return keepBelow() >= LOWEST_CLAMP;
     }
 }

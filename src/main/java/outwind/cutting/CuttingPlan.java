@@ -12,6 +12,9 @@ import outwind.surface.SampledBoard;
 /**
  * Both faces cut: face A with the board on its shims, then face B with the board lying on the new face A.
  *
+ * <p>Face B is cut to a height above the bed, which is the finished thickness: face A lies on the bed, so the error of
+ * a depth that is counted from the highest spot of face B does not enter.
+ *
  * <p>If the slab is thicker than the target, the slack between them is wood that may come off either face. It is shared
  * so that both faces lose the same mean depth where that can be (common practice against warping again).
  *
@@ -22,19 +25,17 @@ import outwind.surface.SampledBoard;
  */
 public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finished) {
 
-    /** How far clamps and shims stay under the cutter's last pass (mm): a hand's error and a board that gives. */
-    public static final double CLEAR = 3;
-
     /**
      * @param board  for its size
      * @param slab   the thickest board there is for the chosen slopes
-     * @param bed    under the board as it is held for face A
+     * @param bed    under the board as it is held for face A, parallel to the slab
+     * @param datumA the bed if its height under face A was measured; else the highest spot
      * @param whole  the whole board
      * @param kept   the part that must clean up
      * @param wanted thickness to stop at (mm); where the slab is less, that
      */
-    public static CuttingPlan of(Board board, Slab slab, Plane bed, SampledBoard whole, SampledBoard kept,
-                                 double wanted, Cutter cutter) {
+    public static CuttingPlan of(Board board, Slab slab, Plane bed, Datum datumA, SampledBoard whole,
+                                 SampledBoard kept, double wanted, Cutter cutter) {
         double thickness = Math.max(0, Math.min(slab.thickness(), wanted));
         double slack = Math.max(0, slab.thickness() - thickness);
         double meanA = kept.mean(i -> kept.topAbove(slab.faceA(), i));
@@ -50,22 +51,34 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
         double removedB = whole.integral(i -> Math.max(0, -whole.undersideAbove(planeB, i)));
         double finished = whole.integral(i -> Math.min(0, whole.topAbove(planeA, i)) + thickness
             - Math.max(0, whole.undersideAbove(planeB, i)));
-        double overBed = planeA.height() - bed.height();
-        double keepBelowA = Math.max(0, overBed - CLEAR);
-        double keepBelowB = Math.max(0, thickness - CLEAR);
         Raster raster = new Raster(cutter, board.length(), board.width());
         Cut a = new Cut(Face.A, planeA, highest, meanA + offA,
-            passes(cutter, raster, whole, highest, i -> whole.topAbove(planeA, i)), removedA, keepBelowA,
-            thickness + lowest);
+            passes(cutter, raster, whole, highest, i -> whole.topAbove(planeA, i)), removedA,
+            planeA.height() - bed.height(), datumA);
         Cut b = new Cut(Face.B, planeB, lowest, meanB + slack - offA,
-            passes(cutter, raster, whole, lowest, i -> -whole.undersideAbove(planeB, i)), removedB, keepBelowB,
-            thickness);
+            passes(cutter, raster, whole, lowest, i -> -whole.undersideAbove(planeB, i)), removedB,
+            thickness, Datum.BED);
         return new CuttingPlan(a, b, thickness, finished);
     }
 
     /** False if the cuts would meet before both faces are clean, so that there is nothing to be cut. */
     public boolean leavesWood() {
         return thickness > 0;
+    }
+
+    /** Passes on both faces. */
+    public int passes() {
+        return faceA.passes().size() + faceB.passes().size();
+    }
+
+    /** Minutes of cutting both faces with every row from end to end. */
+    public double minutes() {
+        return faceA.minutes() + faceB.minutes();
+    }
+
+    /** Wood that comes off both faces (mm³). */
+    public double removed() {
+        return faceA.removed() + faceB.removed();
     }
 
     /** Layers of one face; {@code above} is the height of wood above the plane it is cut to (mm). */

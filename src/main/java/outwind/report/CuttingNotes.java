@@ -1,6 +1,7 @@
 package outwind.report;
 
 import outwind.cutting.Cut;
+import outwind.cutting.Datum;
 import outwind.stock.Judgement;
 
 /** How deep to cut each face, how long it takes, and the height that everything else stays below. */
@@ -37,21 +38,22 @@ final class CuttingNotes {
     int draw(int left, int top, int room) {
         Cut a = judgement.cuts().faceA();
         Cut b = judgement.cuts().faceB();
-        int least = Math.max(LEAST_WORDS, paper.width(figures.small(a.depth()), Type.HEIGHT));
+        int least = Math.max(LEAST_WORDS, paper.width(amount(a), Type.HEIGHT));
         boolean isWide = room >= boxWidth(a) + 2 * GAP + least;
         int y = (isWide ? besideEachOther(a, left, top, room) : oneBelowTheOther(a, left, top, room)) + GAP;
-        String faceB = b.passes().isEmpty() ? NOTHING : figures.small(b.depth()) + " deep, " + work(b);
+        String faceB = b.passes().isEmpty() ? NOTHING : "last pass at " + figures.setting(b.aboveBed())
+            + " above the bed, about " + figures.small(b.depth()) + " below its highest spot; " + work(b);
         String beside = b.leavesRoomForClamps() ? "keep below " + figures.atMost(b.keepBelow()) : "no clamp beside it";
         y = paper.paragraph("Then turn it over on to face A. Face B: " + faceB + "; " + beside + ".", Type.TEXT,
             left, y, room, 4) + GAP;
-        return paper.paragraph("Finished: " + figures.atMost(judgement.cuts().thickness()) + " thick", Type.NAME, left,
+        return paper.paragraph("Finished: " + figures.setting(judgement.cuts().thickness()) + " thick", Type.NAME, left,
             y, room, 2);
     }
 
     private int oneBelowTheOther(Cut cut, int left, int top, int room) {
         int middle = top + paper.height(Type.HEIGHT) / 2;
         paper.fromLeft(FACE_A, Type.HEADING, Paper.INK, left, middle);
-        paper.fromLeft(figures.small(cut.depth()), Type.HEIGHT, Paper.INK, left + paper.width(FACE_A, Type.HEADING)
+        paper.fromLeft(amount(cut), Type.HEIGHT, Paper.INK, left + paper.width(FACE_A, Type.HEADING)
             + GAP, middle);
         return keepBelow(cut, left, howItIsCut(cut, left, top + paper.height(Type.HEIGHT), room) + GAP, room);
     }
@@ -71,12 +73,20 @@ final class CuttingNotes {
 
     private int depth(Cut cut, int left, int top, int room) {
         int y = paper.paragraph(FACE_A, Type.HEADING, left, top, room, 1);
-        y = paper.paragraph(figures.small(cut.depth()), Type.HEIGHT, left, y - 4, room, 2);
+        y = paper.paragraph(amount(cut), Type.HEIGHT, left, y - 4, room, 2);
         return howItIsCut(cut, left, y, room);
     }
 
+    /** How deep face A is cut, or where the bed is known how high above it. */
+    private String amount(Cut cut) {
+        return cut.datum() == Datum.BED ? figures.setting(cut.aboveBed()) : figures.small(cut.depth());
+    }
+
     private int howItIsCut(Cut cut, int left, int top, int room) {
-        String how = cut.passes().isEmpty() ? NOTHING : "deep from the highest spot, in " + work(cut);
+        String how = cut.passes().isEmpty() ? NOTHING : cut.datum() == Datum.BED
+            ? "above the bed: set the last pass there. About " + figures.small(cut.depth())
+                + " below the highest spot, in " + work(cut)
+            : "deep from the highest spot, in " + work(cut);
         return paper.paragraph(how + ".", Type.TEXT, left, top, room, 6);
     }
 

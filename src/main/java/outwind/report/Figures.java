@@ -39,6 +39,15 @@ public record Figures(Units units) {
         return number + HARD_SPACE + unit();
     }
 
+    /**
+     * A height or thickness that the machine is set to (mm), with its unit: as {@link #length} where that is exact,
+     * else to 0.01 mm or 0.001 in, so that nobody sets a rounded figure.
+     */
+    public String setting(double mm) {
+        double step = units == Units.INCHES ? INCH / 64 : 0.1;
+        return Math.abs(mm - Math.rint(mm / step) * step) < 0.004 ? length(mm) : fineLength(mm);
+    }
+
     /** A length that is not to be taken for more than it is (mm): rounded down, with its unit. */
     public String atMost(double mm) {
         return length(roundedDown(mm));
@@ -130,9 +139,11 @@ public record Figures(Units units) {
         return decimals(share * 100, 0) + HARD_SPACE + "%";
     }
 
-    /** Minutes of work: whole ones, but for the first. */
+    /** Minutes of work: whole ones, from two hours on as 7 h 10 min. */
     public static String minutes(double minutes) {
-        return minutes < 1 ? "less than a minute" : count((int) Math.round(minutes), "minute", "minutes");
+        int whole = (int) Math.round(minutes);
+        return minutes < 1 ? "less than a minute" : whole < 120 ? count(whole, "minute", "minutes")
+            : "" + whole / 60 + HARD_SPACE + "h" + (whole % 60 == 0 ? "" : " " + whole % 60 + HARD_SPACE + "min");
     }
 
     /** A number of things: 1 pass, 3 passes. */

@@ -209,7 +209,9 @@ public final class JsonReport {
             node.put("minutesSkippingAir", cut.woodMinutes());
             node.put("removed", cut.removed());
             node.put("keepBelow", cut.keepBelow());
-            node.put("thicknessLeft", cut.thicknessLeft());
+            node.put("aboveBed", cut.aboveBed());
+            node.put("datum", JsonText.words(cut.datum()));
+            node.put("meanDepth", cut.meanDepth());
         }
         ArrayNode checks = root.putArray("faceBChecks");
         for (FaceBCheck check : judgement.checks()) {

@@ -12,6 +12,7 @@ import outwind.board.Reading;
 import outwind.board.Underside;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
+import outwind.cutting.Datum;
 import outwind.flatten.PlaneName;
 import outwind.flatten.Planes;
 import outwind.flatten.ReferencePlane;
@@ -86,7 +87,7 @@ final class Sentences {
             return median() <= 0 ? "It cannot be flattened." : "It should finish at about " + figures.length(median())
                 + ".";
         }
-        String wanted = figures.length(target.getAsDouble());
+        String wanted = figures.setting(target.getAsDouble());
         return switch (judgement.verdict()) {
             case YES -> "YES: it finishes at " + wanted + ".";
             case DOUBTFUL -> "DOUBTFUL: it may or may not finish at " + wanted + ".";
@@ -138,7 +139,7 @@ final class Sentences {
     private String chance(ThicknessRange range) {
         OptionalDouble chance = judgement.chanceOn(range);
         return chance.isEmpty() ? "" : " The chance of "
-            + figures.length(judgement.board().target().getAsDouble()) + " is " + Figures.chance(chance.getAsDouble())
+            + figures.setting(judgement.board().target().getAsDouble()) + " is " + Figures.chance(chance.getAsDouble())
             + ".";
     }
 
@@ -350,8 +351,8 @@ final class Sentences {
     String choice() {
         double gain = judgement.planes().best().thickness()
             - judgement.planes().named(PlaneName.AS_IT_LIES).thickness();
-        int chosen = passes(judgement.cuts());
-        int other = passes(judgement.otherCuts());
+        int chosen = judgement.cuts().passes();
+        int other = judgement.otherCuts().passes();
         String saves = figures.length(Math.max(0, gain)) + " of thickness and "
             + Figures.count(Math.max(0, judgement.lifts() ? other - chosen : chosen - other), "pass", "passes");
         String limited = limited().map(words -> " " + words).orElse("");
@@ -373,8 +374,8 @@ final class Sentences {
         if (target.isEmpty() || judgement.request().stopAt().isPresent() || reached > target.getAsDouble() - 1e-6) {
             return "";
         }
-        return "This plan stops at " + figures.atMost(reached) + ", short of the "
-            + figures.length(target.getAsDouble()) + " asked for. ";
+        return "This plan stops at " + figures.setting(reached) + ", short of the "
+            + figures.setting(target.getAsDouble()) + " asked for. ";
     }
 
     /** Where shims are known no better than they are thick. */
@@ -383,10 +384,6 @@ final class Sentences {
             .anyMatch(shim -> 2 * judgement.shape().topDeviationAt(shim.x(), shim.y()) > shim.height());
         return any ? Optional.of("Where the give or take is as much as the shim, measure the gap with a feeler gauge.")
             : Optional.empty();
-    }
-
-    private static int passes(CuttingPlan cuts) {
-        return cuts.faceA().passes().size() + cuts.faceB().passes().size();
     }
 
     /** Which face is better down. */
@@ -432,7 +429,58 @@ final class Sentences {
     String holding() {
         Cut cut = judgement.cuts().faceA();
         return cut.leavesRoomForClamps() ? "Hold the work from the sides, below " + figures.atMost(cut.keepBelow())
-            + " above the bed, which is " + figures.small(CuttingPlan.CLEAR) + " clear of the cutter." : clamps(cut);
+            + " above the bed, which is " + figures.small(Cut.CLEAR) + " clear of the cutter." : clamps(cut);
+    }
+
+    /**
+     * How one face is cut: what zero is set on, where the last pass is, the passes and their minutes. Only a face below
+     * which the height of the bed is known is cut to a height above the bed; else the highest spot is all there is.
+     */
+    String cut(Cut cut) {
+        String face = "face " + cut.face().name();
+        if (cut.passes().isEmpty()) {
+            return "Nothing has to come off " + face + ".";
+        }
+        String depth = figures.small(cut.depth());
+        String height = cut.datum() == Datum.BED ? figures.setting(cut.aboveBed()) : figures.length(cut.aboveBed());
+        String where = cut.face() == Face.A ? ", near " + highestSpot() : "";
+        String datum = cut.datum() == Datum.BED
+            ? "Set zero on the bed. Put the last pass of " + face + " at " + height + " above the bed. That should be"
+                + " about " + depth + " below the highest spot of " + face + where + "."
+            : "Touch off on the highest spot of " + face + where + ". Try around it, and start from the highest you"
+                + " find. Put the last pass " + depth + " below that spot, about " + height + " above the bed.";
+        return datum + " " + passes(cut) + minutes(cut) + (cut.face() == Face.B
+            ? " The board is then " + height + " thick all over." : "");
+    }
+
+    private String highestSpot() {
+        int highest = judgement.whole().highestOver(judgement.cuts().faceA().plane());
+        return place(judgement.whole().x()[highest], judgement.whole().y()[highest]);
+    }
+
+    private String passes(Cut cut) {
+        int roughing = judgement.request().cutter().roughingPasses(cut.depth());
+        String passes = roughing == 0 ? "" : Figures.count(roughing, "roughing pass", "roughing passes")
+            + " of at most " + figures.small(judgement.request().cutter().stepDown());
+        String last = roughing < cut.passes().size() ? (roughing == 0 ? "" : " and ") + "a finishing pass of "
+            + figures.small(Math.min(judgement.request().cutter().finishing(), cut.depth())) : "";
+        return "Take " + passes + last + ".";
+    }
+
+    private String minutes(Cut cut) {
+        String all = Figures.minutes(cut.minutes());
+        String inWood = Figures.minutes(cut.woodMinutes());
+        return " Allow about " + all + " of cutting" + (inWood.equals(all) ? "." : ", " + inWood
+            + " if you skip the air.");
+    }
+
+    /** What both cuts come to, and why the two depths are more than the board loses. */
+    String total() {
+        CuttingPlan cuts = judgement.cuts();
+        return "In all: " + Figures.count(cuts.passes(), "pass", "passes") + ", about "
+            + Figures.minutes(cuts.minutes()) + " of cutting. Both depths are counted from a highest spot. On average "
+            + figures.small(cuts.faceA().meanDepth()) + " comes off face A and "
+            + figures.small(cuts.faceB().meanDepth()) + " off face B.";
     }
 
     /** How high clamps may stand. */

@@ -10,6 +10,7 @@ import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.Cut;
 import outwind.cutting.Cutter;
+import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBCheck;
 import outwind.cutting.Pass;
 import outwind.flatten.ReadingsAlone;
@@ -110,8 +111,7 @@ public final class TextReport {
         for (String warning : sentences.warnings()) {
             page.item("  ", warning);
         }
-        page.item(step++ + ".", cut(judgement.cuts().faceA(), "Touch off the cutter on the highest spot of face A"
-            + highestSpot() + "."));
+        page.item(step++ + ".", sentences.cut(judgement.cuts().faceA()));
         page.item(step++ + ".", "Mark the near edge, and turn the board over along its length on to its new flat face:"
             + " the marked edge is now the far one. It needs no shims. "
             + sentences.clamps(judgement.cuts().faceB()) + " Touch off face B at these places; above the bed"
@@ -119,7 +119,8 @@ public final class TextReport {
         checkTable();
         page.item("  ", "If a place reads otherwise by more than it may, the board has moved or a shim slipped:"
             + " touch off the whole of face B and judge it with --before-cut.");
-        page.item(step + ".", cut(judgement.cuts().faceB(), "Touch off on the highest spot of face B."));
+        page.item(step + ".", sentences.cut(judgement.cuts().faceB()));
+        page.item("  ", sentences.total());
     }
 
     private void shimTable() {
@@ -153,32 +154,6 @@ public final class TextReport {
 
     private List<Shim> makeable() {
         return Support.makeable(judgement.setup(), figures);
-    }
-
-    private String highestSpot() {
-        int highest = judgement.whole().highestOver(judgement.cuts().faceA().plane());
-        return ", near " + sentences.place(judgement.whole().x()[highest], judgement.whole().y()[highest])
-            + "; try round about there and start from the highest you find";
-    }
-
-    private String cut(Cut cut, String before) {
-        if (cut.passes().isEmpty()) {
-            return before + " There is nothing to come off.";
-        }
-        int roughing = judgement.request().cutter().roughingPasses(cut.depth());
-        boolean finishing = roughing < cut.passes().size();
-        String passes = roughing == 0 ? "" : Figures.count(roughing, "roughing pass", "roughing passes")
-            + " of at most " + figures.small(judgement.request().cutter().stepDown());
-        String last = finishing ? (roughing == 0 ? "" : " and ") + "a finishing pass of "
-            + figures.small(Math.min(judgement.request().cutter().finishing(), cut.depth())) : "";
-        String all = Figures.minutes(cut.minutes());
-        String inWood = Figures.minutes(cut.woodMinutes());
-        String minutes = " That is about " + all + " of cutting" + (inWood.equals(all) ? "."
-            : ", " + inWood + " if you skip the air.");
-        return before + " Go down " + figures.small(cut.depth()) + " in all: " + passes + last + "." + minutes + " "
-            + (cut.face() == Face.A
-                ? "That leaves " + figures.atMost(cut.thicknessLeft()) + " at the thickest place."
-                : "That leaves " + figures.atMost(cut.thicknessLeft()) + " all over.");
     }
 
     private String edge(double y) {
@@ -265,9 +240,9 @@ public final class TextReport {
                 plane.thickness() > 0 ? figures.number(plane.thickness()) : "none"));
         }
         page.paragraph("Planes compared on the most likely face (* chosen; tilt in " + figures.tiltUnit()
-            + ", lengths in " + figures.unitInFull()
-            + ", wood off face A in " + figures.volumeUnit() + ")");
-        page.table("  ", List.of("plane", "tilt along", "across", "deepest cut", "wood off", "finishes at"), rows);
+            + ", lengths in " + figures.unitInFull() + "). Least off: what has to come off face A to clean it, in "
+            + figures.volumeUnit() + "; the plan takes more where the board is thicker than the target.");
+        page.table("  ", List.of("plane", "tilt along", "across", "deepest cut", "least off", "finishes at"), rows);
         page.gap();
     }
 
@@ -307,11 +282,17 @@ public final class TextReport {
             rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
                 Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()),
                 cut.leavesRoomForClamps() ? figures.number(figures.roundedDown(cut.keepBelow())) : "none",
-                figures.number(figures.roundedDown(cut.thicknessLeft()))));
+                figures.number(cut.aboveBed())));
         }
-        page.line("Cuts (lengths in " + figures.unitInFull() + ", wood in " + figures.volumeUnit() + ")");
+        CuttingPlan plan = judgement.cuts();
+        rows.add(List.of("both", "", String.valueOf(plan.passes()), Figures.decimals(plan.minutes(), 0),
+            figures.number(plan.faceA().meanDepth() + plan.faceB().meanDepth()), figures.volume(plan.removed()), "",
+            ""));
+        page.paragraph("Cuts (lengths in " + figures.unitInFull() + ", all the wood that comes off in "
+            + figures.volumeUnit() + "; depth is counted from the highest spot of the face, the other heights from the"
+            + " bed)");
         Cutter cutter = judgement.request().cutter();
-        page.table("  ", List.of("face", "depth", "passes", "min", "mean depth", "wood off", "keep below", "leaves"),
+        page.table("  ", List.of("face", "depth", "passes", "min", "mean depth", "wood off", "keep below", "new face"),
             rows);
         page.gap();
         page.paragraph("Minutes are for a cutter of " + figures.small(cutter.diameter()) + ", rows "

@@ -3,6 +3,7 @@ package outwind.stock;
 import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.cutting.CuttingPlan;
+import outwind.cutting.Datum;
 import outwind.flatten.LiftLimit;
 import outwind.flatten.PlaneName;
 import outwind.flatten.Planes;
@@ -10,6 +11,7 @@ import outwind.flatten.Simulation;
 import outwind.flatten.Slab;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
+import outwind.numeric.Plane;
 import outwind.setup.RestingPose;
 import outwind.setup.Setup;
 import outwind.surface.Faces;
@@ -29,6 +31,9 @@ import outwind.surface.Fits;
  */
 public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose, LiftLimit limit, Simulation outlook,
                        Verdict verdict, Planes planes) {
+
+    /** Nobody sets a cutter finer than this (mm); common practice. */
+    private static final double FINEST_SETTING = 0.1;
 
     /**
      * Foretells what a board yields, with the target that it states.
@@ -88,28 +93,38 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
 
     /** Both cuts parallel to the bed as the board lay when it was touched off. */
     CuttingPlan cutsAsItLies() {
-        return cuts(planes.named(PlaneName.AS_IT_LIES).slab(), outlook.asItLies());
+        Slab slab = planes.named(PlaneName.AS_IT_LIES).slab();
+        // Heights that were measured from the bed need no underside to know where it is.
+        return faces.board().isToldFromBed()
+            ? cuts(slab, new Plane(0, 0, 0), Datum.BED, outlook.asItLies())
+            : cuts(slab, Setup.bedUnder(faces.whole(), slab.faceA()), Datum.HIGHEST_SPOT, outlook.asItLies());
     }
 
     /** Both cuts for the thickest board. */
     CuttingPlan cutsLevelled() {
-        return cuts(planes.best().slab(), outlook.levelled());
+        Slab slab = planes.best().slab();
+        return cuts(slab, Setup.bedUnder(faces.whole(), slab.faceA()), Datum.HIGHEST_SPOT, outlook.levelled());
     }
 
-    private CuttingPlan cuts(Slab slab, ThicknessRange range) {
-        return CuttingPlan.of(faces.board(), slab, Setup.bedUnder(faces.whole(), slab.faceA()), faces.whole(),
-            faces.kept(), reachable(slab, range), request.cutter());
+    private CuttingPlan cuts(Slab slab, Plane bed, Datum datumA, ThicknessRange range) {
+        return CuttingPlan.of(faces.board(), slab, bed, datumA, faces.whole(), faces.kept(), reachable(slab, range),
+            request.cutter());
     }
 
     /**
      * The thickness to cut to: what is wanted if the most likely board bears it, else what it makes nineteen times in
      * twenty. Where nothing is wanted, what is to be expected over all possible boards, which is less than the most
-     * likely one promises: that is smoother than any real one.
+     * likely one promises: that is smoother than any real one. What nobody asked for is rounded down to a tenth of a
+     * millimetre, so that what is printed is what was planned.
      */
     private double reachable(Slab slab, ThicknessRange range) {
         OptionalDouble wanted = request.stopAt().isPresent() ? request.stopAt() : faces.board().target();
         boolean borne = wanted.isPresent() && wanted.getAsDouble() <= slab.thickness();
-        return borne ? wanted.getAsDouble()
-            : Math.min(slab.thickness(), wanted.isPresent() && range.low() > 0 ? range.low() : range.median());
+        return borne ? wanted.getAsDouble() : roundedDown(
+            Math.min(slab.thickness(), wanted.isPresent() && range.low() > 0 ? range.low() : range.median()));
+    }
+
+    private static double roundedDown(double thickness) {
+        return Math.floor(thickness / FINEST_SETTING + 1e-6) * FINEST_SETTING;
     }
 }

@@ -121,7 +121,7 @@ class CommandLineTest {
     @Test
     void targetOnTheCommandLineGoesBeforeTheFilesOwn() {
         assertTrue(judge("--no-chart", "--target", "30mm", SAMPLE).out().contains("NO: it does not finish at 30.0 mm"));
-        assertTrue(judge("--no-chart", "--target", "13/16in", SAMPLE).out().contains("YES: it finishes at 20.6 mm"));
+        assertTrue(judge("--no-chart", "--target", "13/16in", SAMPLE).out().contains("YES: it finishes at 20.64 mm"));
         assertTrue(judge("--no-chart", "--target", "20", SAMPLE).out().contains("YES: it finishes at 20.0 mm"));
     }
 

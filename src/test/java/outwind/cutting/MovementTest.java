@@ -29,7 +29,7 @@ class MovementTest {
     private static CuttingPlan cuts() {
         SampledBoard whole = MEASURED.at(Places.fine(BEFORE, Region.whole(BEFORE)));
         Plane level = new Plane(0, 0, 0);
-        return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), whole,
+        return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), Datum.HIGHEST_SPOT, whole,
             whole, Double.POSITIVE_INFINITY, Cutter.LIGHT);
     }
 
@@ -69,7 +69,7 @@ class MovementTest {
         MeasuredShape measured = MeasuredShape.of(read);
         SampledBoard whole = measured.at(Places.fine(read, Region.whole(read)));
         Plane level = new Plane(0, 0, 0);
-        CuttingPlan cuts = CuttingPlan.of(read, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), whole, whole,
+        CuttingPlan cuts = CuttingPlan.of(read, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), Datum.HIGHEST_SPOT, whole, whole,
             Double.POSITIVE_INFINITY, Cutter.LIGHT);
         Board after = SHAPE.read(9, 3, (x, y) -> 30 - uneven.applyAsDouble(x, 180 - y));
 

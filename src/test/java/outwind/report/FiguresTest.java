@@ -50,4 +50,23 @@ class FiguresTest {
         assertEquals("28.6\u00a0mm", MM.atMost(28.6));
         assertEquals("29/32\u00a0in", IN.atMost(23.403));
     }
+
+    @ParameterizedTest
+    @CsvSource({"26, 26.0", "20.6375, 20.64", "19.05, 19.05", "27.1000001, 27.1"})
+    void aSettingIsNotRoundedAway(double mm, String text) {
+        assertEquals(text + "\u00a0mm", MM.setting(mm));
+    }
+
+    @Test
+    void aSettingInInchesIsAFractionOnlyWhereItIsExact() {
+        assertEquals("13/16\u00a0in", IN.setting(20.6375));
+        assertEquals("0.787\u00a0in", IN.setting(20));
+    }
+
+    @Test
+    void longTimesAreHoursAndMinutes() {
+        assertEquals("90 minutes", Figures.minutes(90.2));
+        assertEquals("7\u00a0h 10\u00a0min", Figures.minutes(430));
+        assertEquals("3\u00a0h", Figures.minutes(180));
+    }
 }

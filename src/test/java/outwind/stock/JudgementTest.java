@@ -5,13 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
+import outwind.board.Face;
+import outwind.board.Reading;
 import outwind.cutting.Cut;
+import outwind.cutting.Datum;
 import outwind.flatten.PlaneName;
 import outwind.flatten.ReferencePlane;
 import outwind.flatten.Verdict;
@@ -158,12 +162,37 @@ class JudgementTest {
         Cut b = judged.cuts().faceB();
 
         assertEquals(2, a.depth(), 1e-9);
-        assertEquals(30, a.thicknessLeft(), 1e-9);
+        assertEquals(30, a.aboveBed(), 1e-9);
         assertEquals(30 - 3, a.keepBelow(), 1e-9);
         assertEquals(2, b.depth(), 1e-9);
-        assertEquals(28, b.thicknessLeft(), 1e-9);
+        assertEquals(28, b.aboveBed(), 1e-9);
         assertEquals(List.of(0.5, 1.0, 1.5, 1.8, 2.0), a.passes().stream().map(p -> Math.rint(p.depth() * 1e9) / 1e9)
             .toList());
+    }
+
+    // Worked by hand: whatever the highest spot of face B is thought to be, the last pass over the bed is the thickness.
+    @Test
+    void faceBIsCutToAHeightAboveTheBed() {
+        Judgement judged = judge(SHAPE.wanted(24).read(5, 3, SHAPE.twist(1)));
+
+        assertEquals(Datum.HIGHEST_SPOT, judged.cuts().faceA().datum());
+        assertEquals(Datum.BED, judged.cuts().faceB().datum());
+        assertEquals(24, judged.cuts().faceB().aboveBed(), 1e-12);
+        assertEquals(24 - Cut.CLEAR, judged.cuts().faceB().keepBelow(), 1e-12);
+    }
+
+    // Worked by hand: where the bed was read at −5, a face whose lowest place was read at 24 is cut 29 above it at most.
+    @Test
+    void faceAIsCutToAHeightAboveTheBedThatWasRead() {
+        Board read = SHAPE.read(5, 3, (x, y) -> 24 + SHAPE.bow(1).applyAsDouble(x, y));
+        List<Reading> all = new ArrayList<>(read.readings());
+        all.add(new Reading(0, 0, -5, Face.BED, "", 99));
+        Judgement judged = judge(read.withReadings(all));
+        Cut a = judged.cuts().faceA();
+
+        assertEquals(Datum.BED, a.datum());
+        assertEquals(judged.cuts().faceA().plane().height(), a.aboveBed(), 1e-12);
+        assertTrue(a.aboveBed() <= 29 + 1e-9, "at most 29, got " + a.aboveBed());
     }
 
     // Common practice, no source: the depth of a cut parallel to the bed is highest minus lowest touch-off.
