@@ -126,7 +126,7 @@ final class Assembly {
     }
 
     private void requireThickness(OptionalDouble thickness, Measurements measured) {
-        if (thickness.isEmpty() && !keys.has(Key.THICKNESS) && measured.calipered() == 0) {
+        if (!given.onBed() && thickness.isEmpty() && !keys.has(Key.THICKNESS) && measured.calipered() == 0) {
             faults.addForFile("the board's thickness", "nothing", "Add a line such as \"# thickness: "
                 + Quantity.THICKNESS.example(gauge.units())
                 + "\", or a column named thickness with at least one caliper reading.");

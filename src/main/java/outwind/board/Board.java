@@ -117,6 +117,12 @@ public record Board(String name, Units units, double length, double width, Optio
             underside, turned, defects, others, calipers, remarks);
     }
 
+    /** This board called something else. */
+    public Board named(String other) {
+        return new Board(other, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            underside, turned, defects, readings, calipers, remarks, scan);
+    }
+
     /** This board with one more remark on how it was read. */
     public Board remarked(String remark) {
         List<String> more = new ArrayList<>(remarks);
@@ -181,6 +187,17 @@ public record Board(String name, Units units, double length, double width, Optio
     public Board onFlatUnderside() {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
             Underside.FLAT, turned, defects, readings, calipers, remarks, scan);
+    }
+
+    /** This board with heights that are counted from the bed: where that was not read, zero was set on it. */
+    public Board zeroedOnBed() {
+        if (isToldFromBed()) {
+            return this;
+        }
+        List<Reading> all = new ArrayList<>(readings);
+        all.add(new Reading(0, 0, 0, Face.BED, "", 0));
+        return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            underside, turned, defects, all, calipers, remarks, scan);
     }
 
     /** This board without one touch-off; caliper readings on its line stay. */

@@ -11,18 +11,30 @@ import java.util.Optional;
  * @param length    the board's length, as {@code 1180} or {@code 46 1/2in}
  * @param width     the board's width
  * @param thickness the board's rough thickness
+ * @param onBed     true if the board's underside is flat and lies on the bed, so that heights above the bed are its
+ *                  thickness and none needs to be stated
  */
 public record Given(Optional<Units> units, Optional<String> length, Optional<String> width,
-        Optional<String> thickness) {
+        Optional<String> thickness, boolean onBed) {
 
     /** Nothing is stated: the file must say all. */
     public static final Given NOTHING =
         new Given(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** What is stated beside a file of a rough board. */
+    public Given(Optional<Units> units, Optional<String> length, Optional<String> width, Optional<String> thickness) {
+        this(units, length, width, thickness, false);
+    }
 
     public Given {
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(length, "length");
         Objects.requireNonNull(width, "width");
         Objects.requireNonNull(thickness, "thickness");
+    }
+
+    /** The same beside a file of a board whose flat underside lies on the bed. */
+    public Given lyingOnBed() {
+        return new Given(units, length, width, thickness, true);
     }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -65,10 +64,6 @@ final class JudgeCommand implements Callable<Integer> {
         + " it or the first file says how the board was turned.")
     private Path faceB;
 
-    @Option(names = "--before-cut", paramLabel = "FILE", description = "The board file that this board was judged by"
-        + " before face A was cut; tells how it has moved since. The board now lies on its flat face A.")
-    private Path beforeCut;
-
     @Option(names = "--leave-out", paramLabel = "LINE|PLACE", arity = "1", description = "Leave out what was read on"
         + " this line of the file, or at this place (600x106); may be given more than once.")
     private List<String> leftOut = List.of();
@@ -76,10 +71,8 @@ final class JudgeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         requireOneFile("--face-b", faceB != null);
-        requireOneFile("--before-cut", beforeCut != null);
         requireOneFile("--leave-out", !leftOut.isEmpty());
-        Reports reports = output.reports(Stream.concat(files.stream(), Stream.of(faceB, beforeCut)
-            .filter(Objects::nonNull)).toList());
+        Reports reports = output.reports(Stream.concat(files.stream(), Stream.ofNullable(faceB)).toList());
         ReportNames names = new ReportNames();
         if (output.charts()) {
             CompletableFuture.runAsync(Chart::getReady);
@@ -101,11 +94,8 @@ final class JudgeCommand implements Callable<Integer> {
     private boolean judge(Path file, Reports reports, ReportNames names) {
         PrintWriter err = spec.commandLine().getErr();
         try {
-            Board alone = read(file);
-            // Once face A is cut the board lies on it, and it is flat.
-            Board board = options.asAsked(without(withFaceB(beforeCut == null ? alone : alone.onFlatUnderside())));
-            Judgement judgement = sinceFaceA(Judgement.of(board, request(board)));
-            write(judgement, reports, names.free(file, "-setup"));
+            Board board = options.asAsked(without(withFaceB(read(file))));
+            write(Judgement.of(board, request(board)), reports, names.free(file, "-setup"));
             return true;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
@@ -137,18 +127,6 @@ final class JudgeCommand implements Callable<Integer> {
         if (setup != null) {
             terminal.println("Written: " + reports.write(name + "-setup.png", setup.join()));
         }
-    }
-
-    private Judgement sinceFaceA(Judgement judgement) throws IOException, BadBoardFile, BadInput {
-        if (beforeCut == null) {
-            return judgement;
-        }
-        Board before = options.asAsked(read(beforeCut));
-        if (before.length() != judgement.board().length() || before.width() != judgement.board().width()) {
-            throw new BadInput("the board is of another size in " + beforeCut
-                + "; it keeps its length and width while it is cut");
-        }
-        return judgement.since(Judgement.of(before, request(before)));
     }
 
     private Board withFaceB(Board board) throws IOException, BadBoardFile, BadInput {

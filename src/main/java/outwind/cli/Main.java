@@ -21,8 +21,8 @@ import picocli.CommandLine.Spec;
     description = "From heights touched off on a rough board to what it will finish at, how to set it down, and how"
         + " deep to cut.",
     footer = {"", "Example: outwind judge --target 20mm hall-table.csv"},
-    subcommands = {PointsCommand.class, RecordCommand.class, JudgeCommand.class, BlanksCommand.class,
-        StackCommand.class, CompletionCommand.class})
+    subcommands = {PointsCommand.class, RecordCommand.class, JudgeCommand.class, FinishCommand.class,
+        CheckCommand.class, BlanksCommand.class, StackCommand.class, CompletionCommand.class})
 public final class Main implements Runnable {
 
     static final String VERSION = "outwind 0.1.0";

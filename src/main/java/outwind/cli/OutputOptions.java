@@ -6,26 +6,21 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.function.Supplier;
 import outwind.report.Reports;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Where reports go, and which are wanted. */
+/** Where reports go, and which are wanted, charts among them. */
 final class OutputOptions {
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports",
-        description = "Folder for the reports (default: ${DEFAULT-VALUE}).")
-    private Path out;
-
-    @Option(names = "--json", description = "Write a JSON file beside each report.")
-    private boolean json;
+    @Mixin
+    private ReportOptions reports;
 
     @Option(names = "--no-chart", description = "Write no chart.")
     private boolean noChart;
 
     /** The folder, with what was read protected from being written over. */
     Reports reports(Collection<Path> inputs) {
-        Reports reports = new Reports(out, inputs);
-        reports.sweep();
-        return reports;
+        return reports.reports(inputs);
     }
 
     boolean charts() {
@@ -33,15 +28,11 @@ final class OutputOptions {
     }
 
     /** Prints a report, and writes it with its chart and its JSON as far as they are wanted. */
-    void write(PrintWriter terminal, Reports reports, String name, String text, Supplier<byte[]> chart,
+    void write(PrintWriter terminal, Reports folder, String name, String text, Supplier<byte[]> chart,
                Supplier<String> script) throws IOException {
-        terminal.println(text);
-        terminal.println("Written: " + reports.write(name + ".txt", text));
+        reports.write(terminal, folder, name, text, script);
         if (charts()) {
-            terminal.println("Written: " + reports.write(name + ".png", chart.get()));
-        }
-        if (json) {
-            terminal.println("Written: " + reports.write(name + ".json", script.get()));
+            terminal.println("Written: " + folder.write(name + ".png", chart.get()));
         }
     }
 }

@@ -61,6 +61,24 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
         return new CuttingPlan(a, b, thickness, finished);
     }
 
+    /**
+     * The one cut that is left once face A is cut, with the board lying on it.
+     *
+     * @param board     for its size
+     * @param whole     the whole board, face B on top, its underside on the bed at zero
+     * @param kept      the part that must clean up
+     * @param thickness to stop at (mm)
+     */
+    public static Cut faceBAlone(Board board, SampledBoard whole, SampledBoard kept, double thickness,
+                                 Cutter cutter) {
+        Plane plane = new Plane(thickness, 0, 0);
+        IntToDoubleFunction above = i -> whole.topAbove(plane, i);
+        double highest = Math.max(0, whole.greatest(above));
+        return new Cut(Face.B, plane, highest, kept.mean(i -> kept.topAbove(plane, i)),
+            passes(cutter, new Raster(cutter, board.length(), board.width()), whole, highest, above),
+            whole.integral(i -> Math.max(0, above.applyAsDouble(i))), thickness, Datum.BED);
+    }
+
     /** False if the cuts would meet before both faces are clean, so that there is nothing to be cut. */
     public boolean leavesWood() {
         return thickness > 0;

@@ -1,6 +1,7 @@
 package outwind.cutting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import outwind.board.Board;
 import outwind.surface.BoardShape;
@@ -10,36 +11,50 @@ import outwind.surface.BoardShape;
  *
  * <pre>
  *   height above the bed at (x, W − y) on face B = plane of face A − underside at (x, y)
- *   tolerance = 2·√(touch-off² + deviation of the face there²)
+ *   difference = height read − height expected, less the mean difference of all six places
  * </pre>
- * If it reads otherwise by more than the tolerance, the board has moved while it was cut, or a shim slipped.
+ * The mean is left out because it is where the cutter was zeroed and how deep face A was cut. The tolerances hold all
+ * six differences together: of boards that have not moved, one in twenty shows any place beyond its tolerance.
  *
  * @param x         mm along the grain, on face B as it lies
  * @param y         mm across, from the edge that is near then
  * @param height    above the bed (mm)
- * @param tolerance mm either way
+ * @param tolerance how far the difference may be from that of the other places (mm)
  */
 public record FaceBCheck(double x, double y, double height, double tolerance) {
 
-    /** In from the ends and edges, where a cutter is easily touched off (mm). */
+    /** In from the ends and edges, where a cutter is easily set down (mm). */
     private static final double INSET = 20;
+
+    /** Boards that have not moved and yet raise an alarm. */
+    private static final double FALSE_ALARMS = 0.05;
 
     /**
      * Six places: both ends and the middle, along both edges.
      *
-     * @param noise standard deviation of a touch-off (mm)
+     * @param noise standard deviation of one reading (mm)
+     * @param seed  of the possible boards
      */
-    public static List<FaceBCheck> of(Board board, BoardShape shape, CuttingPlan cuts, double noise) {
+    public static List<FaceBCheck> of(Board board, BoardShape shape, CuttingPlan cuts, double noise, long seed) {
         double insetX = Math.min(INSET, board.length() / 10);
         double insetY = Math.min(INSET, board.width() / 10);
+        double[] x = {insetX, board.length() / 2, board.length() - insetX, insetX, board.length() / 2,
+            board.length() - insetX};
+        double[] y = {insetY, insetY, insetY, board.width() - insetY, board.width() - insetY, board.width() - insetY};
+        double[] onA = Arrays.stream(y).map(across -> board.width() - across).toArray();
+        ExpectedHeights expected = ExpectedHeights.at(shape, cuts.faceA().plane(), x, onA, noise, seed);
+        double[] tolerances = new JointTest(Arrays.stream(expected.errors()).map(FaceBCheck::lessTheirMean)
+            .toArray(double[][]::new)).bounds(FALSE_ALARMS);
         List<FaceBCheck> checks = new ArrayList<>();
-        for (double y : new double[] {insetY, board.width() - insetY}) {
-            for (double x : new double[] {insetX, board.length() / 2, board.length() - insetX}) {
-                double onA = board.width() - y;
-                double height = cuts.faceA().plane().at(x, onA) - shape.undersideAt(x, onA);
-                checks.add(new FaceBCheck(x, y, height, 2 * Math.hypot(noise, shape.topDeviationAt(x, onA))));
-            }
+        for (int i = 0; i < x.length; i++) {
+            checks.add(new FaceBCheck(x[i], y[i], expected.heights()[i], tolerances[i]));
         }
         return checks;
+    }
+
+    /** Values less their mean, in the same order. */
+    static double[] lessTheirMean(double[] values) {
+        double mean = Arrays.stream(values).average().orElse(0);
+        return Arrays.stream(values).map(value -> value - mean).toArray();
     }
 }

@@ -200,18 +200,7 @@ public final class JsonReport {
             return;
         }
         for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
-            ObjectNode node = cuts.addObject();
-            node.put("face", cut.face().name());
-            node.put("depth", cut.depth());
-            ArrayNode passes = node.putArray("passes");
-            cut.passes().forEach(pass -> passes.add(pass.depth()));
-            node.put("minutes", cut.minutes());
-            node.put("minutesSkippingAir", cut.woodMinutes());
-            node.put("removed", cut.removed());
-            node.put("keepBelow", cut.keepBelow());
-            node.put("aboveBed", cut.aboveBed());
-            node.put("datum", JsonText.words(cut.datum()));
-            node.put("meanDepth", cut.meanDepth());
+            cuts.add(FinishJson.cut(cut));
         }
         ArrayNode checks = root.putArray("faceBChecks");
         for (FaceBCheck check : judgement.checks()) {

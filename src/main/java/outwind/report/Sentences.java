@@ -12,7 +12,6 @@ import outwind.board.Reading;
 import outwind.board.Underside;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
-import outwind.cutting.Datum;
 import outwind.flatten.PlaneName;
 import outwind.flatten.Planes;
 import outwind.flatten.ReferencePlane;
@@ -432,46 +431,20 @@ final class Sentences {
             + " above the bed, which is " + figures.small(Cut.CLEAR) + " clear of the cutter." : clamps(cut);
     }
 
-    /**
-     * How one face is cut: what zero is set on, where the last pass is, the passes and their minutes. Only a face below
-     * which the height of the bed is known is cut to a height above the bed; else the highest spot is all there is.
-     */
+    /** How one face is cut; see {@link CutWords}. */
     String cut(Cut cut) {
-        String face = "face " + cut.face().name();
-        if (cut.passes().isEmpty()) {
-            return "Nothing has to come off " + face + ".";
-        }
-        String depth = figures.small(cut.depth());
-        String height = cut.datum() == Datum.BED ? figures.setting(cut.aboveBed()) : figures.length(cut.aboveBed());
-        String where = cut.face() == Face.A ? ", near " + highestSpot() : "";
-        String datum = cut.datum() == Datum.BED
-            ? "Set zero on the bed. Put the last pass of " + face + " at " + height + " above the bed. That should be"
-                + " about " + depth + " below the highest spot of " + face + where + "."
-            : "Touch off on the highest spot of " + face + where + ". Try around it, and start from the highest you"
-                + " find. Put the last pass " + depth + " below that spot, about " + height + " above the bed.";
-        return datum + " " + passes(cut) + minutes(cut) + (cut.face() == Face.B
-            ? " The board is then " + height + " thick all over." : "");
-    }
-
-    private String highestSpot() {
         int highest = judgement.whole().highestOver(judgement.cuts().faceA().plane());
-        return place(judgement.whole().x()[highest], judgement.whole().y()[highest]);
+        return cutWords().cut(cut, cut.face() == Face.A ? Optional.of(place(judgement.whole().x()[highest],
+            judgement.whole().y()[highest])) : Optional.empty());
     }
 
-    private String passes(Cut cut) {
-        int roughing = judgement.request().cutter().roughingPasses(cut.depth());
-        String passes = roughing == 0 ? "" : Figures.count(roughing, "roughing pass", "roughing passes")
-            + " of at most " + figures.small(judgement.request().cutter().stepDown());
-        String last = roughing < cut.passes().size() ? (roughing == 0 ? "" : " and ") + "a finishing pass of "
-            + figures.small(Math.min(judgement.request().cutter().finishing(), cut.depth())) : "";
-        return "Take " + passes + last + ".";
+    /** How high clamps may stand. */
+    String clamps(Cut cut) {
+        return cutWords().clamps(cut);
     }
 
-    private String minutes(Cut cut) {
-        String all = Figures.minutes(cut.minutes());
-        String inWood = Figures.minutes(cut.woodMinutes());
-        return " Allow about " + all + " of cutting" + (inWood.equals(all) ? "." : ", " + inWood
-            + " if you skip the air.");
+    private CutWords cutWords() {
+        return new CutWords(judgement.request().cutter(), figures);
     }
 
     /** What both cuts come to, and why the two depths are more than the board loses. */
@@ -479,14 +452,8 @@ final class Sentences {
         CuttingPlan cuts = judgement.cuts();
         return "In all: " + Figures.count(cuts.passes(), "pass", "passes") + ", about "
             + Figures.minutes(cuts.minutes()) + " of cutting. Both depths are counted from a highest spot. On average "
-            + figures.small(cuts.faceA().meanDepth()) + " comes off face A and "
-            + figures.small(cuts.faceB().meanDepth()) + " off face B.";
-    }
-
-    /** How high clamps may stand. */
-    String clamps(Cut cut) {
-        return cut.leavesRoomForClamps() ? "Keep clamps below " + figures.atMost(cut.keepBelow()) + "."
-            : "No clamp may stand beside it, the cutter comes too near to the bed: glue or tape it down.";
+            + figures.small(cuts.faceA().meanDepth()) + " comes off face\u00a0A and "
+            + figures.small(cuts.faceB().meanDepth()) + " off face\u00a0B.";
     }
 
     /** What the cutter would meet. */
@@ -508,29 +475,6 @@ final class Sentences {
                 + " from " + figures.atMost(keepBelow) + " up: do not cut it like this.");
         }
         return warnings;
-    }
-
-    /** How the board has moved while face A was cut, if it was judged before that. */
-    Optional<String> movement() {
-        return judgement.movement().map(movement -> {
-            if (movement.isUnknown()) {
-                return "Three places cannot tell whether the board has moved while face A was cut: touch off more"
-                    + " of face B.";
-            }
-            if (!movement.isReal()) {
-                return "The board has not moved while face A was cut: face B reads what it should, to within "
-                    + figures.fineLength(movement.greatest()) + ".";
-            }
-            return "THE BOARD HAS MOVED while face A was cut: since then twist " + change(movement.change().twist())
-                + ", bow " + change(movement.change().bow()) + ", cup " + change(movement.change().cup())
-                + ", and a place reads otherwise by " + figures.fineLength(movement.greatest())
-                + ". Face A is no longer flat by as much. Let it rest, then judge it anew from face A; if there is wood"
-                + " to spare, cut face B as below and skim face A again.";
-        });
-    }
-
-    private String change(Optional<Warp.Amount> amount) {
-        return amount.map(known -> figures.signed(known.value()) + "\u00a0" + figures.unit()).orElse("unseen");
     }
 
     /** How the board lies if nobody holds it. */

@@ -3,7 +3,6 @@ package outwind.report;
 import java.util.ArrayList;
 import java.util.List;
 import outwind.board.Board;
-import outwind.cutting.Movement;
 import outwind.flatten.Verdict;
 import outwind.stock.Judgement;
 
@@ -148,9 +147,6 @@ public final class SetupSheet {
         if (!places.isEmpty()) {
             lines.add("LOOK AGAIN before you cut: what was touched off at " + String.join(", at ", places)
                 + " looks wrong.");
-        }
-        if (judgement.movement().filter(Movement::isReal).isPresent()) {
-            lines.add("THE BOARD HAS MOVED since it was cut first; see the report.");
         }
         if (judgement.cuts().leavesWood()) {
             if (!judgement.setup().held().holds()) {

@@ -85,7 +85,6 @@ public final class TextReport {
             page.paragraph("First touch off again what looks wrong, and judge the board anew. What follows holds only"
                 + " if the height as it stands in the file is right.");
         }
-        sentences.movement().ifPresent(page::paragraph);
         page.paragraph(sentences.choice());
         page.paragraph(sentences.faceDown());
         page.gap();
@@ -114,11 +113,12 @@ public final class TextReport {
         page.item(step++ + ".", sentences.cut(judgement.cuts().faceA()));
         page.item(step++ + ".", "Mark the near edge, and turn the board over along its length on to its new flat face:"
             + " the marked edge is now the far one. It needs no shims. "
-            + sentences.clamps(judgement.cuts().faceB()) + " Touch off face B at these places; above the bed"
-            + " it should read:");
+            + sentences.clamps(judgement.cuts().faceB()) + " Read face B at these places. Above the bed it should"
+            + " read:");
         checkTable();
-        page.item("  ", "If a place reads otherwise by more than it may, the board has moved or a shim slipped:"
-            + " touch off the whole of face B and judge it with --before-cut.");
+        page.item("  ", "Write down how far each reading is off. All high or low by the same amount is only your zero."
+            + " Look for one that differs from the rest by more than its limit. If none does, nothing has moved. If one"
+            + " does, the board has moved or a shim slipped: read all of face B and run outwind finish.");
         page.item(step + ".", sentences.cut(judgement.cuts().faceB()));
         page.item("  ", sentences.total());
     }
@@ -148,7 +148,7 @@ public final class TextReport {
                 figures.fine(check.tolerance())));
         }
         page.table("      ", List.of("x (" + figures.unit() + ")", "y", "height (" + figures.unit() + ")",
-            "may differ by"),
+            "limit"),
             rows);
     }
 
@@ -319,9 +319,6 @@ public final class TextReport {
 
     private void cautions() {
         page.heading("Take care");
-        page.paragraph("Wear eye, ear and dust protection. Look for metal and loose knots first. The work must be held"
-            + " before the spindle starts, and nothing may stand within reach of the cutter. Switch off and wait for"
-            + " the spindle to stop before you touch shims or clamps. The machine maker's manual, local rules and"
-            + " trained practice come before this sheet.");
+        page.paragraph(CutWords.CAUTIONS);
     }
 }

@@ -118,10 +118,21 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
      * millimetre, so that what is printed is what was planned.
      */
     private double reachable(Slab slab, ThicknessRange range) {
-        OptionalDouble wanted = request.stopAt().isPresent() ? request.stopAt() : faces.board().target();
-        boolean borne = wanted.isPresent() && wanted.getAsDouble() <= slab.thickness();
-        return borne ? wanted.getAsDouble() : roundedDown(
-            Math.min(slab.thickness(), wanted.isPresent() && range.low() > 0 ? range.low() : range.median()));
+        return reachable(request.stopAt().isPresent() ? request.stopAt() : faces.board().target(), slab.thickness(),
+            range);
+    }
+
+    /**
+     * The same of any cut.
+     *
+     * @param wanted thickness (mm)
+     * @param slab   what the most likely board bears (mm)
+     * @param range  over all possible boards
+     */
+    static double reachable(OptionalDouble wanted, double slab, ThicknessRange range) {
+        boolean borne = wanted.isPresent() && wanted.getAsDouble() <= slab;
+        return borne ? wanted.getAsDouble()
+            : roundedDown(Math.min(slab, wanted.isPresent() && range.low() > 0 ? range.low() : range.median()));
     }
 
     private static double roundedDown(double thickness) {

@@ -7,7 +7,6 @@ import java.util.concurrent.CompletableFuture;
 import outwind.board.Board;
 import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBCheck;
-import outwind.cutting.Movement;
 import outwind.flatten.LiftLimit;
 import outwind.flatten.NextReading;
 import outwind.flatten.Planes;
@@ -39,11 +38,10 @@ import outwind.surface.Warp;
  * @param cuts     both cuts, for the plane that was chosen
  * @param otherCuts both cuts for the way of holding that was not chosen
  * @param checks   what face B should read once face A is cut
- * @param movement how the board has moved since it was judged before face A was cut, if it was
  */
 public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, List<Doubt> doubts,
                         List<NextReading> next, FaceDown faceDown, Setup asItLies, Setup levelled, CuttingPlan cuts,
-                        CuttingPlan otherCuts, List<FaceBCheck> checks, Optional<Movement> movement) {
+                        CuttingPlan otherCuts, List<FaceBCheck> checks) {
 
     /** More places than anybody walks back for. */
     private static final int MOST_NEXT = 3;
@@ -83,22 +81,12 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
             shape.noise().deviation(), MOST_NEXT);
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
             doubts, next, FaceDown.of(forecast.pose(), faces.whole(), board.width()), lies.join(), levelled, cuts,
-            forecast.lifts() ? lying : lifted, FaceBCheck.of(board, shape, cuts, shape.noise().deviation()),
-            Optional.empty());
+            forecast.lifts() ? lying : lifted, FaceBCheck.of(board, shape, cuts, shape.noise().deviation(),
+                request.seed()));
     }
 
     private static Setup held(Faces faces, Plane slopes, Request request) {
         return Setup.parallelTo(slopes, faces.board(), faces.shape(), faces.whole(), request.push());
-    }
-
-    /**
-     * The same, told how the board has moved while face A was cut.
-     *
-     * @param before the board judged before that; this one is face B, with the board lying on its new face A
-     */
-    public Judgement since(Judgement before) {
-        return new Judgement(forecast, warp, readings, doubts, next, faceDown, asItLies, levelled, cuts, otherCuts,
-            checks, Optional.of(Movement.between(before.shape(), before.cuts(), before.board(), board())));
     }
 
     /** What was measured, heights told from the bed where that was touched. */

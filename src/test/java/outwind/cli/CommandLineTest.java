@@ -363,8 +363,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--leave-out=10", "--face-b=sample-probes/shelf-bow.csv",
-        "--before-cut=sample-probes/shelf-bow.csv"})
+    @ValueSource(strings = {"--leave-out=10", "--face-b=sample-probes/shelf-bow.csv"})
     void whatIsSaidOfOneBoardGoesWithOneBoard(String option) {
         Run run = run("judge", "--out", folder.toString(), option, SAMPLE, "sample-probes/shelf-bow.csv");
 
@@ -431,14 +430,13 @@ class CommandLineTest {
         assertFalse(run.err().contains("Exception"), run.err());
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"--face-b", "--before-cut"})
-    void aFileGivenByAnOptionIsNeverOverwritten(String option) throws IOException {
+    @Test
+    void aFileGivenByAnOptionIsNeverOverwritten() throws IOException {
         byte[] before = Files.readAllBytes(Path.of("sample-probes/box-side-both-faces.csv"));
         Path board = Files.write(folder.resolve("b.csv"), before);
         Path other = Files.write(folder.resolve("b.txt"), before);
 
-        judge("--no-chart", option, other.toString(), board.toString());
+        judge("--no-chart", "--face-b", other.toString(), board.toString());
 
         assertArrayEquals(before, Files.readAllBytes(other));
     }
@@ -490,35 +488,7 @@ class CommandLineTest {
 
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("It cannot be flattened."), run.out());
-        assertFalse(run.out().contains("Go down"), run.out());
-    }
-
-    // Face B of the sample read as the first report foretells it, and then with its ends sprung up by 1 mm.
-    @Test
-    void theBoardIsFollowedFromFaceAToFaceB() throws IOException {
-        StringBuilder still = new StringBuilder("# length: 1180\n# width: 212\n# thickness: 29.8\n# turned: along\n"
-            + "# target: 26\nx,y,z\n");
-        StringBuilder moved = new StringBuilder(still);
-        boolean table = false;
-        for (String line : judge("--no-chart", SAMPLE).out().lines().toList()) {
-            String[] cells = line.strip().split("\\s+");
-            table |= line.contains("may differ by");
-            if (table && cells.length == 4 && cells[0].matches("\\d+")) {
-                double x = Double.parseDouble(cells[0]);
-                double z = Double.parseDouble(cells[2]);
-                still.append(cells[0] + "," + cells[1] + "," + z + "\n");
-                moved.append(cells[0] + "," + cells[1] + "," + (z + Math.pow(x / 590 - 1, 2)) + "\n");
-            }
-        }
-        Path stillFile = write("still.csv", still.toString());
-        Path movedFile = write("moved.csv", moved.toString());
-
-        Run asForetold = judge("--no-chart", "--before-cut", SAMPLE, stillFile.toString());
-        Run sprung = judge("--no-chart", "--before-cut", SAMPLE, movedFile.toString());
-
-        assertEquals("", asForetold.err());
-        assertTrue(asForetold.out().contains("The board has not moved while face A was cut"), asForetold.out());
-        assertTrue(sprung.out().contains("THE BOARD HAS MOVED while face A was cut"), sprung.out());
+        assertFalse(run.out().contains("Put the last pass"), run.out());
     }
 
     // The cutter comes down to 29.7 mm over the bed; clamps stay 3 mm clear of it.

@@ -1,0 +1,85 @@
+package outwind.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import outwind.board.BadBoardFile;
+import outwind.board.Board;
+import outwind.board.Given;
+import outwind.report.Figures;
+import outwind.report.FinishJson;
+import outwind.report.FinishReport;
+import outwind.report.ReportNames;
+import outwind.stock.ImpossibleBoard;
+import outwind.stock.Judgement;
+import outwind.stock.Request;
+import outwind.stock.SecondCut;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Face A is cut: what is left to do, and what the board makes now. */
+@Command(name = "finish", mixinStandardHelpOptions = true, sortOptions = false,
+    description = "Face A is cut and lies on the bed: has the board moved, will it finish at the target, and how deep"
+        + " to cut face B.",
+    footer = {"", "Heights of face B are counted from the bed: set zero on it, or add a row with face bed.", "",
+        "Example: outwind finish hall-table.csv hall-table-face-b.csv"})
+final class FinishCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "FIRST", description = "The board file judged before face A was cut.")
+    private Path first;
+
+    @Parameters(index = "1", paramLabel = "SECOND", description = "Readings of face B, face A down; no thickness"
+        + " needed.")
+    private Path second;
+
+    @Mixin
+    private BoardOptions options;
+
+    @Mixin
+    private MachineOptions machine;
+
+    @Mixin
+    private ReportOptions output;
+
+    @Override
+    public Integer call() {
+        PrintWriter err = spec.commandLine().getErr();
+        Path reading = first;
+        try {
+            Board before = options.asAsked(read(first, options.given()));
+            Request request = machine.request(before, options.seed());
+            reading = second;
+            Board after = read(second, new Given(Optional.of(before.units()), Optional.of(before.length() + "mm"),
+                Optional.of(before.width() + "mm"), Optional.empty()).lyingOnBed());
+            if (after.length() != before.length() || after.width() != before.width()) {
+                throw new BadInput("the board is of another size than in " + first + "; it keeps its length and width"
+                    + " while it is cut");
+            }
+            SecondCut left = SecondCut.of(Judgement.of(before, request), after);
+            output.write(spec.commandLine().getOut(), output.reports(List.of(first, second)),
+                ReportNames.stem(second) + "-finish",
+                FinishReport.of(left, new Figures(options.unitsFor(before))), () -> FinishJson.of(left));
+            return 0;
+        } catch (BadBoardFile e) {
+            err.println(e.getMessage());
+        } catch (BadInput | ImpossibleBoard e) {
+            err.println(reading + ": " + e.getMessage());
+        } catch (IOException e) {
+            err.println(FileTrouble.inWords(reading, e));
+        }
+        return 1;
+    }
+
+    private Board read(Path file, Given given) throws IOException, BadBoardFile {
+        return BoardInput.read(file, given, spec.commandLine().getOut());
+    }
+}

@@ -1,0 +1,60 @@
+package outwind.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import outwind.cutting.Cut;
+import outwind.cutting.Movement;
+import outwind.stock.SecondCut;
+
+/** What is left to do once face A is cut, for scripts: lengths in mm, volumes in mm³, shares from 0 to 1. */
+public final class FinishJson {
+
+    private FinishJson() { }
+
+    /** Writes it as JSON, with a line end after it. */
+    public static String of(SecondCut second) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.putObject("board").put("name", second.board().name()).put("length", second.board().length())
+            .put("width", second.board().width()).put("readings", second.board().pointsOnFaceA());
+        ObjectNode thickness = root.putObject("thickness");
+        thickness.put("median", second.range().median()).put("low", second.range().low())
+            .put("high", second.range().high());
+        second.board().target().ifPresent(target -> thickness.put("target", target));
+        second.chance().ifPresent(chance -> thickness.put("chance", chance));
+        root.put("verdict", second.verdict().word());
+        root.set("movement", movement(second.movement()));
+        ArrayNode cuts = root.putArray("cuts");
+        cuts.add(cut(second.cut()));
+        return JsonText.of(root);
+    }
+
+    private static ObjectNode movement(Movement movement) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("known", !movement.isUnknown());
+        node.put("moved", !movement.isUnknown() && movement.isReal());
+        node.put("pValue", movement.probability());
+        node.put("greatest", movement.greatest());
+        movement.change().twist().ifPresent(amount -> node.put("twist", amount.value()));
+        movement.change().bow().ifPresent(amount -> node.put("bow", amount.value()));
+        movement.change().cup().ifPresent(amount -> node.put("cup", amount.value()));
+        return node;
+    }
+
+    /** One cut, the same in every file. */
+    static ObjectNode cut(Cut cut) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("face", cut.face().name());
+        node.put("depth", cut.depth());
+        ArrayNode passes = node.putArray("passes");
+        cut.passes().forEach(pass -> passes.add(pass.depth()));
+        node.put("minutes", cut.minutes());
+        node.put("minutesSkippingAir", cut.woodMinutes());
+        node.put("removed", cut.removed());
+        node.put("keepBelow", cut.keepBelow());
+        node.put("aboveBed", cut.aboveBed());
+        node.put("datum", JsonText.words(cut.datum()));
+        node.put("meanDepth", cut.meanDepth());
+        return node;
+    }
+}
