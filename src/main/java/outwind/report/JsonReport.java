@@ -169,7 +169,8 @@ public final class JsonReport {
 
     private void describe(ObjectNode node, String choice, Setup setup) {
         node.put("choice", choice);
-        node.put("rocks", judgement.pose().rocks());
+        node.put("rocks", judgement.faceDown().rocks());
+        node.put("rocksChance", judgement.faceDown().rockingShare());
         ArrayNode contacts = node.putArray("contacts");
         for (BedContact contact : judgement.pose().contacts()) {
             contacts.addObject().put("x", contact.x()).put("y", contact.y()).put("load", contact.load());

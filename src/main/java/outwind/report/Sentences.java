@@ -18,6 +18,7 @@ import outwind.flatten.ReferencePlane;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.setup.BedContact;
+import outwind.setup.FaceDown;
 import outwind.setup.Push;
 import outwind.setup.RestingPose;
 import outwind.setup.Shim;
@@ -385,22 +386,22 @@ final class Sentences {
             : Optional.empty();
     }
 
-    /** Which face is better down. */
+    /** Whether it rocks, and which face is better up, as far as the readings show it. */
     String faceDown() {
-        String up = lying(judgement.faceDown().asTouched());
-        String over = lying(judgement.faceDown().turned());
-        if (judgement.faceDown().isAlike()) {
-            return "Either face up is as good: with face A up it " + up + "; turned over it hardly differs.";
-        }
-        return judgement.faceDown().isBetterTurned()
-            ? "It would lie better the other way up: with face A up it " + up + ", turned over it " + over + ". If"
-                + " you turn it, " + (isScanned() ? "scan" : "touch") + " it" + (isScanned() ? "" : " off") + " again."
-            : "Face A up is the better way: so it " + up + "; turned over it " + over + ".";
+        FaceDown down = judgement.faceDown();
+        String lies = "With face A up it " + lying(down.asMeasured(), down.isSteady() ? "lies steady"
+            : down.rocks() ? "rocks" : "may rock: press on each corner to find out. It") + ".";
+        return lies + switch (down.better()) {
+            case FACE_A_UP -> " That is the better way up.";
+            case FACE_B_UP -> " It would lie better with face B up: it then " + lying(down.turned(),
+                down.turned().rocks() ? "rocks" : "lies steady") + ". If you turn it, "
+                + (isScanned() ? "scan" : "measure") + " it again.";
+            case UNKNOWN -> "";
+        };
     }
 
-    private String lying(RestingPose pose) {
-        return pose.isFlat() ? "lies flat" : (pose.rocks() ? "rocks, and stands up to "
-            : "lies steady, and stands up to ")
+    private String lying(RestingPose pose, String how) {
+        return pose.isFlat() ? "lies flat" : how + (how.endsWith("It") ? " stands" : " and stands") + " up to "
             + figures.length(pose.widest()) + " off the bed";
     }
 
@@ -481,21 +482,19 @@ final class Sentences {
     String resting() {
         RestingPose pose = judgement.pose();
         if (pose.isFlat()) {
-            return "Left to itself the board lies flat on the bed.";
+            return "Just set down, the board lies flat on the bed.";
         }
         List<String> places = new ArrayList<>();
         for (BedContact contact : pose.contacts()) {
             places.add(place(contact.x(), contact.y()) + " (" + Figures.percent(contact.load()) + " of the weight)");
         }
         String where = places.isEmpty() ? "" : " at " + String.join(", ", places);
-        if (!pose.rocks()) {
-            return "Left to itself the board lies steady; it touches the bed" + where + ".";
-        }
-        if (pose.contacts().size() == 2) {
-            return "Left to itself the board rocks about the line between " + String.join(" and ", places)
-                + "; set mid-rock, a free corner stands up to " + figures.length(pose.widest()) + " off the bed.";
-        }
-        return "Left to itself the board rocks: it rests on a small patch" + where + ".";
+        FaceDown down = judgement.faceDown();
+        String how = "Just set down, the board " + (down.isSteady() ? "lies steady" : down.rocks() ? "rocks" : "may rock")
+            + " (" + Figures.percent(down.rockingShare()) + " of the boards that the readings leave possible rock under"
+            + " a finger's push of 5\u00a0N).";
+        return how + " It touches the bed" + where + "." + (down.rocks() && pose.contacts().size() == 2
+            ? " Set mid-rock, a free corner stands up to " + figures.length(pose.widest()) + " off the bed." : "");
     }
 
     /** A place on the board in words: along by across. */

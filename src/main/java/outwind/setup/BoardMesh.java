@@ -38,14 +38,11 @@ record BoardMesh(double[] x, double[] y, int first, double[] gap, double[] weigh
     /** Even, so that there is a middle line; divisible by three, so that there are lines at the thirds. */
     static final int ACROSS = 6;
 
-    /** Standard gravity (N per kg). */
-    private static final double GRAVITY = 9.80665;
-
     static BoardMesh of(double length, double width, double thickness, Stiffness wood, DoubleBinaryOperator gap,
             Push push) {
         Rigidity rigidity = wood.plate(thickness);
         SpanLimit limit = SpanLimit.of(length, width, rigidity, push);
-        double pressure = wood.density() * 1e-9 * GRAVITY * thickness;
+        double pressure = wood.density() * 1e-9 * Finger.GRAVITY * thickness;
         double inset = inset(length, pressure * length * width, limit, push);
         double[] x = linesAlong(length, inset, limit);
         double[] y = even(0, width, ACROSS);

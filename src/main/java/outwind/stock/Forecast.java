@@ -14,6 +14,7 @@ import outwind.flatten.Verdict;
 import outwind.numeric.Plane;
 import outwind.setup.RestingPose;
 import outwind.setup.Setup;
+import outwind.setup.Stiffness;
 import outwind.surface.Faces;
 import outwind.surface.Fits;
 
@@ -44,7 +45,7 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
         requireWood(faces);
         Board board = faces.board();
         Fits fits = Fits.of(board);
-        RestingPose pose = RestingPose.of(faces.whole());
+        RestingPose pose = pose(faces);
         LiftLimit limit = limit(pose, board, request);
         Simulation outlook = Simulation.of(faces.shape(), faces.region(), request.skim(), limit, request.seed());
         Verdict verdict = verdict(outlook.levelled(), board.target());
@@ -52,6 +53,10 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
         Planes planes = Planes.compare(faces.whole(), faces.kept(), faces.region(), fits, request.skim(), limit,
             lyingVerdict == Verdict.YES, lyingVerdict != verdict);
         return new Forecast(faces, request, fits, pose, limit, outlook, verdict, planes);
+    }
+
+    static RestingPose pose(Faces faces) {
+        return RestingPose.of(faces.whole(), Stiffness.of(faces.board().species()).density());
     }
 
     static LiftLimit limit(RestingPose pose, Board board, Request request) {

@@ -18,9 +18,12 @@ import outwind.numeric.Plane;
 import outwind.setup.FaceDown;
 import outwind.setup.RestingPose;
 import outwind.setup.Setup;
+import outwind.setup.Stiffness;
 import outwind.surface.Faces;
 import outwind.surface.Fits;
 import outwind.surface.MeasuredShape;
+import outwind.surface.Places;
+import outwind.surface.Region;
 import outwind.surface.SampledBoard;
 import outwind.surface.Warp;
 
@@ -45,6 +48,10 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
 
     /** More places than anybody walks back for. */
     private static final int MOST_NEXT = 3;
+
+    /** Lines of the grid that possible boards are laid down on. */
+    private static final int LAID_ALONG = 17;
+    private static final int LAID_ACROSS = 7;
 
     /** Where more readings than this look wrong, the board had better be touched off anew. */
     private static final int MOST_DOUBTS = 3;
@@ -80,9 +87,16 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), shape::isScannedAt,
             shape.noise().deviation(), MOST_NEXT);
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
-            doubts, next, FaceDown.of(forecast.pose(), faces.whole(), board.width()), lies.join(), levelled, cuts,
+            doubts, next, faceDown(faces, request), lies.join(), levelled, cuts,
             forecast.lifts() ? lying : lifted, FaceBCheck.of(board, shape, cuts, shape.noise().deviation(),
                 request.seed()));
+    }
+
+    private static FaceDown faceDown(Faces faces, Request request) {
+        Board board = faces.board();
+        List<SampledBoard> possible = faces.shape().draws(Places.grid(Region.whole(board), LAID_ALONG, LAID_ACROSS),
+            FaceDown.DRAWS, request.seed());
+        return FaceDown.of(faces.whole(), possible, board.width(), Stiffness.of(board.species()).density());
     }
 
     private static Setup held(Faces faces, Plane slopes, Request request) {

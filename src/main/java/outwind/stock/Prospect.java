@@ -12,7 +12,6 @@ import outwind.flatten.NextReading;
 import outwind.flatten.Simulation;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
-import outwind.setup.RestingPose;
 import outwind.surface.Faces;
 import outwind.surface.MeasuredShape;
 import outwind.surface.SuspectReading;
@@ -68,7 +67,7 @@ public record Prospect(Board board, MeasuredShape shape, Simulation outlook, Ver
         Faces faces = Faces.of(board);
         Forecast.requireWood(faces);
         Simulation outlook = Simulation.of(faces.shape(), faces.region(), request.skim(),
-            Forecast.limit(RestingPose.of(faces.whole()), faces.board(), request), request.seed());
+            Forecast.limit(Forecast.pose(faces), faces.board(), request), request.seed());
         return new Prospect(board, faces.shape(), outlook, Forecast.verdict(outlook.levelled(), board.target()),
             faces.shape().suspects(MOST_SUSPECTS));
     }

@@ -37,7 +37,7 @@ final class Levelling {
                 Board board = SimulatedBoard.of(family, random).read(5, 3, OptionalDouble.empty(), random);
                 SampledBoard whole = MeasuredShape.of(board).at(
                     Places.fine(board, Region.whole(board)));
-                Slab lying = Slab.of(whole, RestingPose.of(whole).bed(), 0);
+                Slab lying = Slab.of(whole, RestingPose.of(whole, 600).bed(), 0);
                 Gap level = WidestGap.thickestSlab(whole.x(), whole.y(), whole.top(), whole.underside());
                 saved[i] = level.width() - lying.thickness();
                 passes += saved[i] / STEP_DOWN;
