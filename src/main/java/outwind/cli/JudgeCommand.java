@@ -68,6 +68,9 @@ final class JudgeCommand implements Callable<Integer> {
         + " this line of the file, or at this place (600x106); may be given more than once.")
     private List<String> leftOut = List.of();
 
+    @Option(names = "--anyway", description = "Print the plan even if the board will not, or may not, make its target.")
+    private boolean anyway;
+
     @Override
     public Integer call() {
         requireOneFile("--face-b", faceB != null);
@@ -108,7 +111,8 @@ final class JudgeCommand implements Callable<Integer> {
     }
 
     private Request request(Board board) {
-        return holding.held(machine.request(board, options.seed()), board.units());
+        Request request = holding.held(machine.request(board, options.seed()), board.units());
+        return anyway ? request.cuttingAnyway() : request;
     }
 
     private Board read(Path path) throws IOException, BadBoardFile {

@@ -5,6 +5,7 @@ import org.knowm.xchart.XYChart;
 import outwind.board.Board;
 import outwind.cutting.Cut;
 import outwind.stock.Judgement;
+import outwind.stock.Planned;
 
 /**
  * One sheet to hang at the machine: the verdict, the board from above with what comes off face A, and two sections
@@ -144,8 +145,8 @@ public final class Chart {
         SectionView.explain(key, judgement);
         int bottom = key.draw(left, top, room);
         Cut cut = judgement.cuts().faceA();
-        // Where no board is left between the cuts there is nothing to clamp.
-        return judgement.cuts().thickness() <= 0 || !cut.leavesRoomForClamps() ? bottom
+        // Where nothing is cut there is nothing to clamp.
+        return judgement.planned() == Planned.NONE || !cut.leavesRoomForClamps() ? bottom
             : paper.paragraph("While face A is cut, keep clamps and shims below " + figures.atMost(cut.keepBelow())
                 + " above the bed.", Type.STRONG, left, bottom + 12, room, 3);
     }

@@ -3,6 +3,7 @@ package outwind.report;
 import outwind.cutting.Cut;
 import outwind.cutting.Datum;
 import outwind.stock.Judgement;
+import outwind.stock.Planned;
 
 /** How deep to cut each face, how long it takes, and the height that everything else stays below. */
 final class CuttingNotes {
@@ -41,6 +42,10 @@ final class CuttingNotes {
         int least = Math.max(LEAST_WORDS, paper.width(amount(a), Type.HEIGHT));
         boolean isWide = room >= boxWidth(a) + 2 * GAP + least;
         int y = (isWide ? besideEachOther(a, left, top, room) : oneBelowTheOther(a, left, top, room)) + GAP;
+        if (judgement.planned() == Planned.FACE_A) {
+            return paper.paragraph("Then turn it over on to face A, set zero on the bed, read all of face B and run"
+                + " outwind finish.", Type.TEXT, left, y, room, 4);
+        }
         String faceB = b.passes().isEmpty() ? NOTHING : "last pass at " + figures.setting(b.aboveBed())
             + " above the bed, about " + figures.small(b.depth()) + " below its highest spot; " + work(b);
         String beside = b.leavesRoomForClamps() ? "keep below " + figures.atMost(b.keepBelow()) : "no clamp beside it";

@@ -79,7 +79,7 @@ final class EdgeColumns {
     }
 
     private String words(Support support) {
-        return support.isShimmed() ? figures.number(support.shim().height()) : RESTS;
+        return support.isShimmed() ? figures.shim(support.shim().height()) : RESTS;
     }
 
     private static Type type(Support support) {

@@ -48,6 +48,11 @@ public record Figures(Units units) {
         return Math.abs(mm - Math.rint(mm / step) * step) < 0.004 ? length(mm) : fineLength(mm);
     }
 
+    /** Height of a shim (mm), without its unit: 0.1 mm, or 0.001 in; a 64th of an inch is too coarse to stop rocking. */
+    public String shim(double mm) {
+        return units == Units.INCHES ? decimals(mm / INCH, 3) : decimals(mm, 1);
+    }
+
     /** A length that is not to be taken for more than it is (mm): rounded down, with its unit. */
     public String atMost(double mm) {
         return length(roundedDown(mm));

@@ -19,6 +19,7 @@ import outwind.setup.Setup;
 import outwind.setup.Shim;
 import outwind.stock.Doubt;
 import outwind.stock.Judgement;
+import outwind.stock.Planned;
 import outwind.surface.Term;
 import outwind.surface.TrendFit;
 import outwind.surface.Warp;
@@ -181,7 +182,7 @@ public final class JsonReport {
                 .put("giveOrTake", 2 * judgement.shape().topDeviationAt(shim.x(), shim.y()));
         }
         ArrayNode touches = node.putArray("touches");
-        setup.held().places().stream().filter(place -> !place.isNeeded())
+        setup.places().stream().filter(place -> !place.isNeeded())
             .forEach(place -> touches.addObject().put("x", place.x()).put("y", place.y()));
         node.putObject("spanLimit").put("along", setup.held().limit().along())
             .put("across", setup.held().limit().across()).put("overhang", setup.held().limit().overhang());
@@ -196,11 +197,12 @@ public final class JsonReport {
     }
 
     private void cuts() {
+        root.put("planned", JsonText.words(judgement.planned()));
         ArrayNode cuts = root.putArray("cuts");
-        if (!judgement.cuts().leavesWood()) {
+        if (judgement.planned() == Planned.NONE) {
             return;
         }
-        for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
+        for (Cut cut : judgement.plannedCuts()) {
             cuts.add(FinishJson.cut(cut));
         }
         ArrayNode checks = root.putArray("faceBChecks");

@@ -159,7 +159,7 @@ final class PlanView {
 
     /** The shims that can be made; a gap that rounds to nothing needs none. */
     private List<Shim> shims() {
-        return Support.makeable(judgement.setup(), figures);
+        return judgement.setup().shims();
     }
 
     /** Places to touch off next; none where the answer no longer hangs on them. */
@@ -247,7 +247,7 @@ final class PlanView {
         List<Labels.Side> sides = isFar(shim)
             ? List.of(Labels.Side.ABOVE, Labels.Side.ABOVE_RIGHT, Labels.Side.ABOVE_LEFT)
             : List.of(Labels.Side.BELOW, Labels.Side.BELOW_RIGHT, Labels.Side.BELOW_LEFT);
-        labels.write(paper, Type.LABEL, mark, sides, figures.length(shim.height()), figures.number(shim.height()));
+        labels.write(paper, Type.LABEL, mark, sides, figures.shim(shim.height()) + "\u00a0" + figures.unit(), figures.shim(shim.height()));
     }
 
     private Rectangle2D around(Mark mark, double x, double y) {

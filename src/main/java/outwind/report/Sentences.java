@@ -27,6 +27,7 @@ import outwind.setup.Supports;
 import outwind.stock.Doubt;
 import outwind.stock.EqualLengths;
 import outwind.stock.Judgement;
+import outwind.stock.Planned;
 import outwind.stock.Saw;
 import outwind.surface.Term;
 import outwind.surface.TouchOffNoise;
@@ -143,13 +144,34 @@ final class Sentences {
             + ".";
     }
 
-    /** What a woodworker does about a verdict that is not yes. */
-    Optional<String> remedy() {
-        Verdict verdict = judgement.verdict();
-        // Where a touch-off looks wrong, touching it off again comes before any other advice.
-        if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL || !judgement.doubts().isEmpty()) {
-            return Optional.empty();
+    /** What to do before any cut where the verdict is not yes, one thing a sentence or two; empty where it is. */
+    List<String> beforeCutting() {
+        List<String> steps = new ArrayList<>();
+        if (!judgement.doubts().isEmpty() && judgement.planned() == Planned.NONE) {
+            steps.add("Read again what looks wrong, then judge the board again. The verdict depends on it.");
+            return steps;
         }
+        Verdict verdict = judgement.verdict();
+        // Where a reading looks wrong, reading it again comes before any other advice.
+        if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL || !judgement.doubts().isEmpty()) {
+            return steps;
+        }
+        next().ifPresent(steps::add);
+        steps.addAll(remedies());
+        if (isEvenThicknessTaken()) {
+            steps.add("Take three caliper readings or more along the edges. The thickness of "
+                + figures.length(judgement.board().thickness().orElseThrow()) + " is taken as the same all over.");
+        }
+        switch (judgement.planned()) {
+            case FACE_A -> steps.add("Or cut face\u00a0A just clean, as below, read face\u00a0B and run outwind finish."
+                + " Half of the doubt is then gone.");
+            case NONE -> steps.add("To see the plan all the same, add --anyway, or --stop-at with a thickness it makes.");
+            case BOTH_FACES -> { }
+        }
+        return steps;
+    }
+
+    private List<String> remedies() {
         double target = judgement.board().target().getAsDouble();
         double safe = (judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asItLies()).low();
         // The whole board in one length is no crosscut: it only shows what lifting it further would do.
@@ -157,17 +179,16 @@ final class Sentences {
             .filter(found -> found.count() > 1 || found.length() < judgement.board().length() - Saw.USUAL_KERF);
         List<String> ways = new ArrayList<>();
         if (safe > 0) {
-            ways.add("settle for " + figures.atMost(safe) + ", which it makes nineteen times in twenty");
+            ways.add("Settle for less: it should safely make " + figures.atMost(safe) + " (95\u00a0%).");
         }
-        freer().filter(slab -> slab.thickness() >= target).ifPresent(slab -> ways.add("lift it by "
+        freer().filter(slab -> slab.thickness() >= target).ifPresent(slab -> ways.add("Lift it by "
             + figures.small(judgement.limit().liftFor(slab.slab().faceA())) + " instead of by no more than "
-            + figures.small(judgement.limit().most()) + " (--most-lift), which most likely gives "
-            + figures.precise(slab.thickness())));
-        ways.add(rescue.map(found -> "crosscut it first: " + crosscut(found) + " at " + figures.length(target)
-            + ", the least sure with a chance of " + Figures.chance(found.chance())
-            + ". The command blanks lays out a cutting bill.").orElse("find thicker wood: no crosscutting makes it."));
-        String all = String.join(", or ", ways);
-        return Optional.of(Character.toUpperCase(all.charAt(0)) + all.substring(1));
+            + figures.small(judgement.limit().most()) + " (--most-lift). That most likely gives "
+            + figures.precise(slab.thickness()) + "."));
+        ways.add(rescue.map(found -> "Crosscut it first: " + crosscut(found) + " at " + figures.setting(target)
+            + ". The least sure has a chance of " + Figures.chance(found.chance())
+            + ". The command blanks lays out a cutting bill.").orElse("Find thicker wood: no crosscutting makes it."));
+        return ways;
     }
 
     private String crosscut(EqualLengths rescue) {
@@ -261,12 +282,16 @@ final class Sentences {
             + source + ")." + evenThickness();
     }
 
+    private boolean isEvenThicknessTaken() {
+        Board board = judgement.board();
+        return board.calipers().isEmpty() && board.underside() == Underside.ALIKE && board.readingsOf(Face.B).isEmpty()
+            && board.thickness().isPresent();
+    }
+
     /** What a stated thickness cannot show. */
     private String evenThickness() {
         Board board = judgement.board();
-        boolean isTaken = board.calipers().isEmpty() && board.underside() == Underside.ALIKE
-            && board.readingsOf(Face.B).isEmpty();
-        return isTaken ? " The thickness of " + figures.length(board.thickness().orElseThrow()) + " is taken as exact,"
+        return isEvenThicknessTaken() ? " The thickness of " + figures.length(board.thickness().orElseThrow()) + " is taken as exact,"
             + " and the same all over; three caliper readings would show a wedge." : "";
     }
 
@@ -380,7 +405,7 @@ final class Sentences {
 
     /** Where shims are known no better than they are thick. */
     Optional<String> unsureShims() {
-        boolean any = Support.makeable(judgement.setup(), figures).stream()
+        boolean any = judgement.setup().shims().stream()
             .anyMatch(shim -> 2 * judgement.shape().topDeviationAt(shim.x(), shim.y()) > shim.height());
         return any ? Optional.of("Where the give or take is as much as the shim, measure the gap with a feeler gauge.")
             : Optional.empty();
@@ -405,6 +430,18 @@ final class Sentences {
             + figures.length(pose.widest()) + " off the bed";
     }
 
+    /** What craftsmen do with a board that shims cannot hold; common practice. */
+    String carrier() {
+        Supports held = judgement.setup().held();
+        Push push = judgement.request().push();
+        return "Shims alone cannot hold this board: a push of " + Figures.decimals(push.force(), 0) + "\u00a0N moves it"
+            + " by more than " + figures.small(push.give()) + " near " + place(held.weakestX(), held.weakestY())
+            + ". Lay it with face\u00a0A up on a stiff, flat carrier board. Fix it there with dabs of hot glue, or fill"
+            + " the gaps and use double-sided tape, without pressing it flat." + (judgement.lifts()
+            ? " Level it first: \"Gap under each corner\" says how high each corner stands." : "")
+            + " Let the glue set, and pull at every corner before the spindle starts.";
+    }
+
     /** How well the shims hold it, and how that was reckoned. */
     String held() {
         Supports held = judgement.setup().held();
@@ -415,12 +452,7 @@ final class Sentences {
         String spans = " By beam theory a span along the edge may be " + figures.placeLength(held.limit().along())
             + " and an end may overhang " + figures.placeLength(held.limit().overhang()) + ", " + wood + ".";
         String force = Figures.decimals(push.force(), 0) + "\u00a0N";
-        if (!held.holds()) {
-            return "The board is too thin to be held by shims against a push of " + force + ": it gives more than "
-                + figures.small(push.give()) + " near " + place(held.weakestX(), held.weakestY())
-                + ". Glue or tape it to a stiff carrier board instead." + spans;
-        }
-        return "So held, a push of " + force + " anywhere moves it by at most " + figures.fineLength(held.movement())
+        return "With these shims a push of " + force + " anywhere moves it by at most " + figures.fineLength(held.movement())
             + ", most near " + place(held.weakestX(), held.weakestY()) + "." + (held.inside()
                 ? " Shims that are not at an edge are slid in from the end." : "") + spans;
     }

@@ -140,7 +140,7 @@ final class SetupPlan {
         discs.forEach(labels::keepClear);
         for (int i = 0; i < discs.size(); i++) {
             labels.write(paper, Type.HEIGHT, discs.get(i), List.of(Labels.Side.RIGHT, Labels.Side.LEFT,
-                Labels.Side.ABOVE, Labels.Side.BELOW), figures.number(inside.get(i).shim().height()));
+                Labels.Side.ABOVE, Labels.Side.BELOW), figures.shim(inside.get(i).shim().height()));
         }
     }
 

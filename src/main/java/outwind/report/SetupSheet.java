@@ -5,6 +5,7 @@ import java.util.List;
 import outwind.board.Board;
 import outwind.flatten.Verdict;
 import outwind.stock.Judgement;
+import outwind.stock.Planned;
 
 /**
  * The sheet that hangs at the bed and is read from a step away: how to set the board down for its first cut, how deep
@@ -66,7 +67,7 @@ public final class SetupSheet {
         this.judgement = judgement;
         this.board = judgement.board();
         this.figures = figures;
-        this.supports = Support.round(judgement, figures);
+        this.supports = Support.round(judgement);
         this.near = ShimTable.of(paper, judgement, figures, supports, false);
         this.far = ShimTable.of(paper, judgement, figures, supports, true);
     }
@@ -83,8 +84,8 @@ public final class SetupSheet {
     private int draw() {
         int top = header() + GAP;
         int bottom = warnings(cautions() - GAP) - GAP;
-        if (!judgement.cuts().leavesWood()) {
-            return 0;
+        if (judgement.planned() == Planned.NONE) {
+            return beforeCutting(top, bottom);
         }
         return board.length() >= LONG_BOARD * board.width() ? boardAbove(top, bottom) : boardBeside(top, bottom);
     }
@@ -92,17 +93,38 @@ public final class SetupSheet {
     private int header() {
         int y = paper.paragraph(board.name(), Type.NAME, MARGIN, MARGIN - 8, ROOM, 1);
         boolean isCut = judgement.cuts().leavesWood();
-        String what = !isCut ? "Do not cut this board" : judgement.doubts().isEmpty()
-            ? "Face A first: set it down, cut it flat" : "Look again before you cut: a height looks wrong";
+        String what = !isCut ? "Do not cut this board" : switch (judgement.planned()) {
+            case NONE -> "Before you cut";
+            case FACE_A -> "Face A only, just clean; then measure again";
+            case BOTH_FACES -> judgement.doubts().isEmpty() ? "Face A first: set it down, cut it flat"
+                : "Read again before you cut: a reading looks wrong";
+        };
         y = paper.paragraph(what, Type.VERDICT, MARGIN, y, ROOM, 1);
-        return paper.paragraph(isCut ? setup() : NO_BOARD, Type.HEADING, MARGIN, y, ROOM, 3);
+        return paper.paragraph(isCut ? judgement.planned() == Planned.NONE ? sentences().verdict() : setup() : NO_BOARD,
+            Type.HEADING, MARGIN, y, ROOM, 4);
+    }
+
+    /** What to do instead of cutting, one thing below the other; how much taller the sheet should have been (px). */
+    private int beforeCutting(int top, int bottom) {
+        int y = top;
+        for (String step : sentences().beforeCutting()) {
+            y = paper.paragraph("\u2022 " + step, Type.HEADING, MARGIN, y, ROOM, 4) + GAP;
+        }
+        return Math.max(0, y - bottom);
+    }
+
+    private Sentences sentences() {
+        return new Sentences(judgement, figures);
     }
 
     private String setup() {
+        if (!judgement.setup().held().holds()) {
+            return "ON A CARRIER: " + sentences().carrier();
+        }
         boolean isShimmed = supports.stream().anyMatch(Support::isShimmed);
         String inside = supports.stream().anyMatch(support -> support.where() == Support.Where.INSIDE)
             ? " Those inside go in from the end." : "";
-        String unshimmed = judgement.setup().held().holds() ? ": it needs no shims." : ".";
+        String unshimmed = ": it needs no shims.";
         if (judgement.lifts()) {
             return isShimmed ? "LEVELLED: slide each shim in until the board stands on all of them." + inside
                 : "LEVELLED" + unshimmed;
@@ -137,21 +159,18 @@ public final class SetupSheet {
     }
 
     private List<String> warningLines() {
-        Sentences sentences = new Sentences(judgement, figures);
+        Sentences sentences = sentences();
         List<String> lines = new ArrayList<>();
-        if (judgement.verdict() == Verdict.NO || judgement.verdict() == Verdict.DOUBTFUL) {
+        if (judgement.planned() != Planned.NONE && judgement.verdict() != Verdict.YES
+            && judgement.verdict() != Verdict.NONE) {
             lines.add(sentences.verdict());
         }
         List<String> places = judgement.doubts().stream().map(doubt -> doubt.suspect().reading())
             .map(reading -> sentences.place(reading.x(), reading.y())).toList();
         if (!places.isEmpty()) {
-            lines.add("LOOK AGAIN before you cut: what was touched off at " + String.join(", at ", places)
-                + " looks wrong.");
+            lines.add("LOOK AGAIN before you cut: the reading at " + String.join(", at ", places) + " looks wrong.");
         }
-        if (judgement.cuts().leavesWood()) {
-            if (!judgement.setup().held().holds()) {
-                lines.add("TOO THIN to be held by shims: glue or tape it to a stiff carrier board instead.");
-            }
+        if (judgement.planned() != Planned.NONE) {
             lines.addAll(sentences.warnings());
         }
         return lines;

@@ -64,7 +64,7 @@ final class ShimTable {
         if (hasInside) {
             row.add(figures.place(shim.y()));
         }
-        row.add(figures.number(shim.height()));
+        row.add(figures.shim(shim.height()));
         row.add(figures.fine(2 * judgement.shape().topDeviationAt(shim.x(), shim.y())));
         judgement.request().wedge().ifPresent(wedge -> row.add(slideIn(wedge, figures, shim)));
         return row;

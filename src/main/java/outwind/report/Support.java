@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import outwind.board.Board;
-import outwind.setup.Setup;
 import outwind.setup.Shim;
 import outwind.stock.Judgement;
 
@@ -24,13 +23,13 @@ record Support(Shim shim, Where where, OptionalInt number) {
     private static final double APART = 0.2;
 
     /** All shims, in the order in which one walks round the board, and places enough of those that touch the bed. */
-    static List<Support> round(Judgement judgement, Figures figures) {
-        List<Shim> places = judgement.setup().held().places();
+    static List<Support> round(Judgement judgement) {
+        List<Shim> places = judgement.setup().places();
         List<Support> supports = new ArrayList<>();
         int count = 0;
         for (Shim shim : places) {
             Where where = where(shim, judgement.board());
-            if (isMakeable(shim, figures)) {
+            if (shim.isNeeded()) {
                 supports.add(new Support(shim, where, OptionalInt.of(++count)));
             } else if (where != Where.INSIDE) {
                 supports.add(new Support(shim, where, OptionalInt.empty()));
@@ -41,16 +40,6 @@ record Support(Shim shim, Where where, OptionalInt number) {
 
     private static Where where(Shim shim, Board board) {
         return shim.y() <= 0 ? Where.NEAR : shim.y() >= board.width() ? Where.FAR : Where.INSIDE;
-    }
-
-    /** False for a gap that rounds to nothing in the figures it would be told in. */
-    private static boolean isMakeable(Shim shim, Figures figures) {
-        return shim.isNeeded() && !figures.number(shim.height()).equals(figures.number(0));
-    }
-
-    /** The shims of a way of holding the board that can be made. */
-    static List<Shim> makeable(Setup setup, Figures figures) {
-        return setup.shims().stream().filter(shim -> isMakeable(shim, figures)).toList();
     }
 
     private static List<Support> thinned(List<Support> supports, double apart) {

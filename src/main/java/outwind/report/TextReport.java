@@ -20,6 +20,7 @@ import outwind.setup.Corner;
 import outwind.setup.Setup;
 import outwind.setup.Shim;
 import outwind.stock.Judgement;
+import outwind.stock.Planned;
 import outwind.surface.NestedTest;
 import outwind.surface.Term;
 import outwind.surface.TrendFit;
@@ -45,6 +46,7 @@ public final class TextReport {
         TextReport report = new TextReport(judgement, figures);
         report.title();
         report.verdict();
+        report.beforeCutting();
         report.whatToDo();
         report.why();
         report.numbers();
@@ -64,12 +66,24 @@ public final class TextReport {
         for (String sentence : sentences.doubts()) {
             page.paragraph(sentence);
         }
-        sentences.remedy().ifPresent(page::paragraph);
-        sentences.next().ifPresent(page::paragraph);
+        if (board.target().isEmpty()) {
+            sentences.next().ifPresent(page::paragraph);
+        }
         board.remarks().forEach(page::paragraph);
     }
 
+    private void beforeCutting() {
+        List<String> steps = sentences.beforeCutting();
+        if (!steps.isEmpty()) {
+            page.heading("Before you cut");
+            steps.forEach(step -> page.item("-", step));
+        }
+    }
+
     private void whatToDo() {
+        if (judgement.planned() == Planned.NONE && judgement.cuts().leavesWood()) {
+            return;
+        }
         page.heading("What to do");
         if (!judgement.cuts().leavesWood()) {
             page.paragraph("There is nothing to cut to: whichever way it lies, the two cuts meet before both faces"
@@ -82,27 +96,24 @@ public final class TextReport {
             + " The far edge is at y\u00a0" + figures.place(board.width()) + ".");
         page.gap();
         if (!judgement.doubts().isEmpty()) {
-            page.paragraph("First touch off again what looks wrong, and judge the board anew. What follows holds only"
-                + " if the height as it stands in the file is right.");
+            page.paragraph("Read again what looks wrong first. What follows takes it as it stands in the file.");
         }
         page.paragraph(sentences.choice());
         page.paragraph(sentences.faceDown());
         page.gap();
         int step = 1;
-        boolean isHeld = judgement.setup().held().holds();
-        if (makeable().isEmpty()) {
-            page.item(step++ + ".", "Lay the board on the bed with face A up." + (isHeld
-                ? " It needs no shims." : ""));
+        if (!judgement.setup().held().holds()) {
+            page.item(step++ + ".", sentences.carrier());
+        } else if (shims().isEmpty()) {
+            page.item(step++ + ".", "Lay the board on the bed with face A up. It needs no shims.");
         } else {
             page.item(step++ + ".", judgement.lifts()
                 ? "Lay the board on the bed with face A up and level it with these shims, slid in from the edges:"
                 : "Lay the board on the bed with face A up, as it lay when you "
-                    + (isScanned() ? "scanned it" : "touched off") + ". Slide these shims in until they just"
+                    + (isScanned() ? "scanned it" : "measured it") + ". Slide these shims in until they just"
                     + " touch; they keep it from rocking and from bending under the cutter:");
             shimTable();
             sentences.unsureShims().ifPresent(words -> page.item("  ", words));
-        }
-        if (!makeable().isEmpty() || !isHeld) {
             page.item("  ", sentences.held());
         }
         page.item(step++ + ".", "Press on each corner. It must not move. " + sentences.holding()
@@ -111,6 +122,12 @@ public final class TextReport {
             page.item("  ", warning);
         }
         page.item(step++ + ".", sentences.cut(judgement.cuts().faceA()));
+        if (judgement.planned() == Planned.FACE_A) {
+            page.item(step + ".", "Mark the near edge, and turn the board over along its length on to its new flat face."
+                + " Set zero on the bed, read all of face B and run outwind finish. It says whether "
+                + figures.setting(board.target().getAsDouble()) + " can be had.");
+            return;
+        }
         page.item(step++ + ".", "Mark the near edge, and turn the board over along its length on to its new flat face:"
             + " the marked edge is now the far one. It needs no shims. "
             + sentences.clamps(judgement.cuts().faceB()) + " Read face B at these places. Above the bed it should"
@@ -129,10 +146,10 @@ public final class TextReport {
             + ")", "give or take"));
         judgement.request().wedge().ifPresent(wedge -> header.add("slide wedge in"));
         List<List<String>> rows = new ArrayList<>();
-        for (Shim shim : makeable()) {
+        for (Shim shim : shims()) {
             List<String> row = new ArrayList<>(List.of(String.valueOf(rows.size() + 1), figures.place(shim.x()),
                 edge(shim.y()),
-                figures.number(shim.height()),
+                figures.shim(shim.height()),
                 figures.fine(2 * judgement.shape().topDeviationAt(shim.x(), shim.y()))));
             judgement.request().wedge().ifPresent(wedge -> row.add(wedge.reaches(shim.height())
                 ? figures.place(wedge.slideIn(shim.height())) : "too thin"));
@@ -152,8 +169,8 @@ public final class TextReport {
             rows);
     }
 
-    private List<Shim> makeable() {
-        return Support.makeable(judgement.setup(), figures);
+    private List<Shim> shims() {
+        return judgement.setup().shims();
     }
 
     private String edge(double y) {
@@ -186,7 +203,7 @@ public final class TextReport {
         fits();
         planes();
         setups();
-        if (judgement.cuts().leavesWood()) {
+        if (judgement.planned() != Planned.NONE) {
             cuts();
         }
     }
@@ -268,8 +285,8 @@ public final class TextReport {
     }
 
     private String inWords(Setup setup) {
-        List<String> shims = Support.makeable(setup, figures).stream()
-            .map(shim -> figures.number(shim.height()) + " at x\u00a0" + figures.place(shim.x()) + " " + edge(shim.y()))
+        List<String> shims = setup.shims().stream()
+            .map(shim -> figures.shim(shim.height()) + " at x\u00a0" + figures.place(shim.x()) + " " + edge(shim.y()))
             .toList();
         return shims.isEmpty() ? "no shims" : Figures.count(shims.size(), "shim", "shims") + " (" + figures.unit()
             + "): "
@@ -278,16 +295,18 @@ public final class TextReport {
 
     private void cuts() {
         List<List<String>> rows = new ArrayList<>();
-        for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
+        for (Cut cut : judgement.plannedCuts()) {
             rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
                 Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()),
                 cut.leavesRoomForClamps() ? figures.number(figures.roundedDown(cut.keepBelow())) : "none",
                 figures.number(cut.aboveBed())));
         }
         CuttingPlan plan = judgement.cuts();
-        rows.add(List.of("both", "", String.valueOf(plan.passes()), Figures.decimals(plan.minutes(), 0),
-            figures.number(plan.faceA().meanDepth() + plan.faceB().meanDepth()), figures.volume(plan.removed()), "",
-            ""));
+        if (rows.size() > 1) {
+            rows.add(List.of("both", "", String.valueOf(plan.passes()), Figures.decimals(plan.minutes(), 0),
+            figures.number(plan.faceA().meanDepth() + plan.faceB().meanDepth()), figures.volume(plan.removed()),
+                "", ""));
+        }
         page.paragraph("Cuts (lengths in " + figures.unitInFull() + ", all the wood that comes off in "
             + figures.volumeUnit() + "; depth is counted from the highest spot of the face, the other heights from the"
             + " bed)");
@@ -300,7 +319,7 @@ public final class TextReport {
             + figures.small(cutter.overrun()) + " past every edge.");
         page.gap();
         page.paragraph("Layer by layer, the share of the board's area that the cutter meets:");
-        for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
+        for (Cut cut : judgement.plannedCuts()) {
             page.paragraph("face " + cut.face().name() + ": " + layers(cut) + ".");
         }
     }

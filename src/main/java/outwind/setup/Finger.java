@@ -23,6 +23,9 @@ final class Finger {
     /** What a finger presses with (N); our choice. */
     private static final double FORCE = 5;
 
+    /** The middle of a finger comes no nearer to an edge than this (mm): half the width of its pad; our choice. */
+    private static final double PAD = 5;
+
     private final SampledBoard board;
     private final double centreX;
     private final double centreY;
@@ -43,15 +46,15 @@ final class Finger {
 
     /** How far the finger moves a corner up or down, by pressing on corners and the middles of edges and ends (mm). */
     double drop() {
-        double[] x = {least(board.x()), (least(board.x()) + greatest(board.x())) / 2, greatest(board.x())};
-        double[] y = {least(board.y()), (least(board.y()) + greatest(board.y())) / 2, greatest(board.y())};
+        double[] x = {least(board.x()), greatest(board.x())};
+        double[] y = {least(board.y()), greatest(board.y())};
         double[] low = new double[4];
         double[] high = new double[4];
         Arrays.fill(low, Double.POSITIVE_INFINITY);
         Arrays.fill(high, Double.NEGATIVE_INFINITY);
         span(centreX, centreY, x, y, low, high);
-        for (double fingerX : x) {
-            for (double fingerY : y) {
+        for (double fingerX : pressed(x[0], x[1])) {
+            for (double fingerY : pressed(y[0], y[1])) {
                 span((weight * centreX + FORCE * fingerX) / (weight + FORCE),
                     (weight * centreY + FORCE * fingerY) / (weight + FORCE), x, y, low, high);
             }
@@ -66,11 +69,17 @@ final class Finger {
     /** Lets the board down with its load centred there, and widens the span of heights of the bed under each corner. */
     private void span(double loadX, double loadY, double[] x, double[] y, double[] low, double[] high) {
         Plane bed = WidestGap.highestPlaneUnder(board.x(), board.y(), board.underside(), loadX, loadY).plane();
-        double[] heights = {bed.at(x[0], y[0]), bed.at(x[2], y[0]), bed.at(x[2], y[2]), bed.at(x[0], y[2])};
+        double[] heights = {bed.at(x[0], y[0]), bed.at(x[1], y[0]), bed.at(x[1], y[1]), bed.at(x[0], y[1])};
         for (int k = 0; k < heights.length; k++) {
             low[k] = Math.min(low[k], heights[k]);
             high[k] = Math.max(high[k], heights[k]);
         }
+    }
+
+    /** Where the finger presses along one side of the board: near its two ends and in its middle. */
+    private static double[] pressed(double from, double to) {
+        double pad = Math.min(PAD, (to - from) / 10);
+        return new double[] {from + pad, (from + to) / 2, to - pad};
     }
 
     private static double least(double[] values) {

@@ -42,9 +42,14 @@ public record Setup(Plane bed, Supports held, List<Corner> corners) {
         return slopes.raisedBy(-whole.greatest(i -> -whole.undersideAbove(slopes, i)));
     }
 
-    /** The support points that need a shim. */
+    /** The support points, shims and contacts; none where shims cannot hold the board. */
+    public List<Shim> places() {
+        return held.holds() ? held.places() : List.of();
+    }
+
+    /** The support points that need a shim; none where shims cannot hold the board. */
     public List<Shim> shims() {
-        return held.shims();
+        return held.holds() ? held.shims() : List.of();
     }
 
     private static List<Corner> corners(Board board, BoardShape shape, Plane bed) {

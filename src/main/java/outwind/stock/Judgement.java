@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import outwind.board.Board;
+import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBCheck;
 import outwind.flatten.LiftLimit;
@@ -101,6 +102,35 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
 
     private static Setup held(Faces faces, Plane slopes, Request request) {
         return Setup.parallelTo(slopes, faces.board(), faces.shape(), faces.whole(), request.push());
+    }
+
+    /** Which cuts are planned. */
+    public Planned planned() {
+        if (!cuts.leavesWood()) {
+            return Planned.NONE;
+        }
+        if (request().anyway() || request().stopAt().isPresent()) {
+            return Planned.BOTH_FACES;
+        }
+        boolean slipDecides = doubts.stream().flatMap(doubt -> chanceOn(doubt.without()).stream().mapToObj(Verdict::of))
+            .anyMatch(without -> without != verdict());
+        if (slipDecides) {
+            return Planned.NONE;
+        }
+        return switch (verdict()) {
+            case YES, NONE -> Planned.BOTH_FACES;
+            case DOUBTFUL -> Planned.FACE_A;
+            case NO -> Planned.NONE;
+        };
+    }
+
+    /** The cuts that are planned, in their order. */
+    public List<Cut> plannedCuts() {
+        return switch (planned()) {
+            case BOTH_FACES -> List.of(cuts.faceA(), cuts.faceB());
+            case FACE_A -> List.of(cuts.faceA());
+            case NONE -> List.of();
+        };
     }
 
     /** What was measured, heights told from the bed where that was touched. */

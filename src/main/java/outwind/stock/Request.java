@@ -18,10 +18,11 @@ import outwind.setup.Wedge;
  * @param wedge    tapered shims, if those are used
  * @param push     what the board has to stand while it is cut
  * @param mostLift most that levelling may lift the board (mm); see {@link LiftLimit}
+ * @param anyway   true if a plan is wanted though the board will not, or may not, make its target
  * @param seed     of the possible boards; the same seed gives the same answer
  */
 public record Request(double skim, Cutter cutter, OptionalDouble stopAt, OptionalDouble clamp, Optional<Wedge> wedge,
-                      Push push, double mostLift, long seed) {
+                      Push push, double mostLift, boolean anyway, long seed) {
 
     /** Depth that takes the saw marks off a rough face (mm); common practice. */
     private static final double USUAL_SKIM = 0.3;
@@ -46,41 +47,46 @@ public record Request(double skim, Cutter cutter, OptionalDouble stopAt, Optiona
     public static Request usual(Board board) {
         return new Request(board.skim().orElse(USUAL_SKIM), Cutter.LIGHT, OptionalDouble.empty(),
             OptionalDouble.empty(),
-            Optional.empty(), Push.USUAL, LiftLimit.USUAL, 1);
+            Optional.empty(), Push.USUAL, LiftLimit.USUAL, false, 1);
     }
 
     /** The same with another cutter. */
     public Request with(Cutter other) {
-        return new Request(skim, other, stopAt, clamp, wedge, push, mostLift, seed);
+        return new Request(skim, other, stopAt, clamp, wedge, push, mostLift, anyway, seed);
     }
 
     /** The same with another limit to lifting (mm). */
     public Request liftingAtMost(double most) {
-        return new Request(skim, cutter, stopAt, clamp, wedge, push, most, seed);
+        return new Request(skim, cutter, stopAt, clamp, wedge, push, most, anyway, seed);
     }
 
     /** The same with a thickness to stop cutting at (mm). */
     public Request stoppingAt(double thickness) {
-        return new Request(skim, cutter, OptionalDouble.of(thickness), clamp, wedge, push, mostLift, seed);
+        return new Request(skim, cutter, OptionalDouble.of(thickness), clamp, wedge, push, mostLift, anyway, seed);
     }
 
     /** The same with clamps of a height (mm). */
     public Request withClamps(double height) {
-        return new Request(skim, cutter, stopAt, OptionalDouble.of(height), wedge, push, mostLift, seed);
+        return new Request(skim, cutter, stopAt, OptionalDouble.of(height), wedge, push, mostLift, anyway, seed);
     }
 
     /** The same, standing another push. */
     public Request standing(Push other) {
-        return new Request(skim, cutter, stopAt, clamp, wedge, other, mostLift, seed);
+        return new Request(skim, cutter, stopAt, clamp, wedge, other, mostLift, anyway, seed);
     }
 
     /** The same with tapered shims. */
     public Request withWedges(Wedge wedges) {
-        return new Request(skim, cutter, stopAt, clamp, Optional.of(wedges), push, mostLift, seed);
+        return new Request(skim, cutter, stopAt, clamp, Optional.of(wedges), push, mostLift, anyway, seed);
+    }
+
+    /** The same, with a plan whatever the verdict. */
+    public Request cuttingAnyway() {
+        return new Request(skim, cutter, stopAt, clamp, wedge, push, mostLift, true, seed);
     }
 
     /** The same with another seed. */
     public Request withSeed(long other) {
-        return new Request(skim, cutter, stopAt, clamp, wedge, push, mostLift, other);
+        return new Request(skim, cutter, stopAt, clamp, wedge, push, mostLift, anyway, other);
     }
 }
