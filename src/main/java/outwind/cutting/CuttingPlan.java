@@ -16,7 +16,9 @@ import outwind.surface.SampledBoard;
  * a depth that is counted from the highest spot of face B does not enter.
  *
  * <p>If the slab is thicker than the target, the slack between them is wood that may come off either face. It is shared
- * so that both faces lose the same mean depth where that can be (common practice against warping again).
+ * so that both faces lose the same mean depth where that can be (common practice against warping again), but either
+ * face keeps a reserve: a face that is planned to clean up with nothing to spare does not surely clean up. Face B keeps
+ * twice that of face A, because it also bears the error of how deep face A was really cut.
  *
  * @param faceA     the first cut
  * @param faceB     the second, after turning the board over
@@ -32,15 +34,18 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
      * @param datumA the bed if its height under face A was measured; else the highest spot
      * @param whole  the whole board
      * @param kept   the part that must clean up
-     * @param wanted thickness to stop at (mm); where the slab is less, that
+     * @param wanted  thickness to stop at (mm); where the slab is less, that
+     * @param reserve slack that face B keeps against what the readings do not show (mm), as far as there is any; face A
+     *                keeps half of it
      */
     public static CuttingPlan of(Board board, Slab slab, Plane bed, Datum datumA, SampledBoard whole,
-                                 SampledBoard kept, double wanted, Cutter cutter) {
+                                 SampledBoard kept, double wanted, double reserve, Cutter cutter) {
         double thickness = Math.max(0, Math.min(slab.thickness(), wanted));
         double slack = Math.max(0, slab.thickness() - thickness);
         double meanA = kept.mean(i -> kept.topAbove(slab.faceA(), i));
         double meanB = kept.mean(i -> -kept.undersideAbove(slab.faceB(), i));
-        double offA = Math.min(slack, Math.max(0, (slack + meanB - meanA) / 2));
+        double keptForB = Math.min(2 * slack / 3, reserve);
+        double offA = Math.min(slack - keptForB, Math.max(keptForB / 2, (slack + meanB - meanA) / 2));
         Plane planeA = slab.faceA().raisedBy(-offA);
         Plane planeB = planeA.raisedBy(-thickness);
 

@@ -54,9 +54,7 @@ public record Movement(Warp change, double greatest, double probability, int rea
     public static Movement between(MeasuredShape shape, CuttingPlan cuts, Board before, Board after, long seed) {
         // How it was turned to read face B before the cut says nothing of how it was turned after it.
         Turned turned = after.turned().orElse(Turned.ALONG);
-        List<Reading> all = after.readingsOf(Face.A);
-        int step = 1 + (all.size() - 1) / ENOUGH;
-        List<Reading> read = IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
+        List<Reading> read = enough(after.readingsOf(Face.A));
         ExpectedHeights expected = ExpectedHeights.at(shape, cuts.faceA().plane(),
             read.stream().mapToDouble(reading -> turned.alongFaceA(reading.x(), before.length())).toArray(),
             read.stream().mapToDouble(reading -> turned.acrossFaceA(reading.y(), before.width())).toArray(),
@@ -69,6 +67,12 @@ public record Movement(Warp change, double greatest, double probability, int rea
         Fits fits = Fits.of(difference);
         return new Movement(Warp.of(difference, fits), Arrays.stream(residuals(difference, fits)).map(Math::abs).max()
             .orElse(0), test.probability(figures(difference)), read.size());
+    }
+
+    /** All readings, or where they are very many every so many of them. */
+    static List<Reading> enough(List<Reading> all) {
+        int step = 1 + (all.size() - 1) / ENOUGH;
+        return IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList();
     }
 
     private static Board withHeights(Board board, List<Reading> readings, double[] heights) {

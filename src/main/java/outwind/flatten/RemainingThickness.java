@@ -1,5 +1,6 @@
 package outwind.flatten;
 
+import java.util.Arrays;
 import java.util.List;
 import outwind.surface.BoardShape;
 import outwind.surface.Places;
@@ -29,12 +30,26 @@ public final class RemainingThickness {
      * @param seed   of the possible boards
      */
     public static ThicknessRange of(BoardShape rough, Region region, double skim, long seed) {
-        return ThicknessRange.of(draws(rough, region, seed).stream()
-            .mapToDouble(board -> -board.greatest(i -> -board.top()[i]) - skim).toArray());
+        return of(draws(rough, region, seed).stream().map(SampledBoard::top).toArray(double[][]::new), skim);
+    }
+
+    /**
+     * The same of heights that were drawn elsewhere.
+     *
+     * @param heights of the rough face above the bed (mm), one row for each possible board
+     * @param skim    least depth to come off the rough face (mm)
+     */
+    public static ThicknessRange of(double[][] heights, double skim) {
+        return ThicknessRange.of(Arrays.stream(heights)
+            .mapToDouble(board -> Arrays.stream(board).min().orElseThrow() - skim).toArray());
     }
 
     static List<SampledBoard> draws(BoardShape shape, Region region, long seed) {
-        Places places = Places.grid(region, (ALONG - 1) * shape.fineness() + 1, (ACROSS - 1) * shape.fineness() + 1);
-        return shape.draws(places, Simulation.DRAWS, seed);
+        return shape.draws(places(shape, region), Simulation.DRAWS, seed);
+    }
+
+    /** Where possible boards are looked at. */
+    public static Places places(BoardShape shape, Region region) {
+        return Places.grid(region, (ALONG - 1) * shape.fineness() + 1, (ACROSS - 1) * shape.fineness() + 1);
     }
 }

@@ -113,7 +113,7 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
 
     private CuttingPlan cuts(Slab slab, Plane bed, Datum datumA, ThicknessRange range) {
         return CuttingPlan.of(faces.board(), slab, bed, datumA, faces.whole(), faces.kept(), reachable(slab, range),
-            request.cutter());
+            range.high() - range.low(), request.cutter());
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
+import outwind.cutting.FaceBHeights;
 import outwind.cutting.Movement;
 import outwind.flatten.RemainingThickness;
 import outwind.flatten.ThicknessRange;
@@ -48,14 +49,24 @@ public record SecondCut(Faces faces, Request request, ThicknessRange range, Verd
         OptionalDouble target = first.target();
         Faces faces = Faces.of(target.isPresent() ? named.withTarget(target.getAsDouble()) : named);
         requireHeightsFromBed(before, faces);
-        ThicknessRange range = RemainingThickness.of(faces.shape(), faces.region(), request.skim(), request.seed());
+        Movement movement = Movement.between(before.shape(), before.cuts(), first, faces.board(), request.seed());
+        ThicknessRange range = range(before, faces, movement);
         double slab = -faces.kept().greatest(i -> -faces.kept().top()[i]) - request.skim();
         OptionalDouble wanted = request.stopAt().isPresent() ? request.stopAt() : target;
         Cut cut = CuttingPlan.faceBAlone(faces.board(), faces.whole(), faces.kept(),
             Math.max(0, Forecast.reachable(wanted, slab, range)), request.cutter());
         return new SecondCut(faces, request, range, Forecast.verdict(range, target), cut,
-            Movement.between(before.shape(), before.cuts(), first, faces.board(), request.seed()),
-            faces.shape().suspects(MOST_SUSPECTS));
+            movement, faces.shape().suspects(MOST_SUSPECTS));
+    }
+
+    /** From both measurements where the board has not moved between them, else from the second alone. */
+    private static ThicknessRange range(Judgement before, Faces faces, Movement movement) {
+        Request request = before.request();
+        if (movement.isUnknown() || movement.isReal()) {
+            return RemainingThickness.of(faces.shape(), faces.region(), request.skim(), request.seed());
+        }
+        return RemainingThickness.of(FaceBHeights.draws(before.shape(), before.cuts(), faces.board(),
+            RemainingThickness.places(faces.shape(), faces.region()), request.seed()), request.skim());
     }
 
     private static void requireHeightsFromBed(Judgement before, Faces faces) {

@@ -83,8 +83,9 @@ class FinishCommandTest {
         assertFalse(json.at("/movement/moved").asBoolean());
     }
 
-    // Face B is skimmed and face A is not: what comes out is the lowest height less one skim. The face is known at six
-    // places alone, so the lowest of the whole face lies below the lowest reading of 27.49 mm.
+    // Face B is skimmed and face A is not: what comes out is the lowest height less one skim. The skim also moves the
+    // plane that face A was planned to by a hair, and with it what is expected of face B: a hundredth of a mm allows for
+    // that. The lowest of the whole face lies below the lowest reading of 27.49 mm, which is inset.
     @Test
     void onlyFaceBIsSkimmed() throws IOException {
         finish(faceB("b.csv", (x, y) -> 0));
@@ -93,7 +94,7 @@ class FinishCommandTest {
         run("finish", "--json", "--skim", "1.3mm", "--out", folder.toString(), SAMPLE,
             folder.resolve("b.csv").toString());
 
-        assertEquals(skimmed - 1, json("b-finish.json").at("/thickness/median").asDouble(), 1e-9);
+        assertEquals(skimmed - 1, json("b-finish.json").at("/thickness/median").asDouble(), 0.01);
         assertTrue(skimmed < 27.49 - 0.3, "below the lowest reading less the skim, got " + skimmed);
     }
 

@@ -30,7 +30,7 @@ class MovementTest {
         SampledBoard whole = MEASURED.at(Places.fine(BEFORE, Region.whole(BEFORE)));
         Plane level = new Plane(0, 0, 0);
         return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), Datum.HIGHEST_SPOT, whole,
-            whole, Double.POSITIVE_INFINITY, Cutter.LIGHT);
+            whole, Double.POSITIVE_INFINITY, 0, Cutter.LIGHT);
     }
 
     /** Face B as it would read, turned along, if it had moved by this since. */
@@ -70,7 +70,7 @@ class MovementTest {
         SampledBoard whole = measured.at(Places.fine(read, Region.whole(read)));
         Plane level = new Plane(0, 0, 0);
         CuttingPlan cuts = CuttingPlan.of(read, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), Datum.HIGHEST_SPOT, whole, whole,
-            Double.POSITIVE_INFINITY, Cutter.LIGHT);
+            Double.POSITIVE_INFINITY, 0, Cutter.LIGHT);
         Board after = SHAPE.read(9, 3, (x, y) -> 30 - uneven.applyAsDouble(x, 180 - y));
 
         assertFalse(Movement.between(measured, cuts, before, after, 1).isReal());

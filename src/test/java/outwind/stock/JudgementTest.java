@@ -18,6 +18,7 @@ import outwind.cutting.Cut;
 import outwind.cutting.Datum;
 import outwind.flatten.PlaneName;
 import outwind.flatten.ReferencePlane;
+import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.numeric.WidestGap;
 import outwind.setup.Corner;
@@ -151,6 +152,20 @@ class JudgementTest {
         assertEquals(20, judged.cuts().thickness(), 1e-12);
         assertEquals(judged.cuts().faceA().meanDepth(), judged.cuts().faceB().meanDepth(), 1e-9);
         assertEquals(30 - 20, judged.cuts().faceA().meanDepth() + judged.cuts().faceB().meanDepth(), 1e-9);
+    }
+
+    // By definition: of 0.9 mm to spare face B keeps what the readings leave open, or two thirds if that is less, and
+    // face A at least half as much.
+    @Test
+    void slackIsKeptOnBothFacesAndMoreOnFaceB() {
+        Judgement judged = judge(SHAPE.wanted(27.1).read(5, 3, SHAPE.bow(2)));
+        double lessA = judged.planes().chosen().slab().faceA().height() - judged.cuts().faceA().plane().height();
+        double lessB = judged.cuts().faceB().plane().height() - judged.planes().chosen().slab().faceB().height();
+
+        assertEquals(0.9, lessA + lessB, 1e-9);
+        ThicknessRange range = judged.lifts() ? judged.outlook().levelled() : judged.outlook().asItLies();
+        double kept = Math.min(0.6, range.high() - range.low());
+        assertTrue(lessB >= kept - 1e-9 && lessA >= kept / 2 - 1e-9, "A " + lessA + ", B " + lessB);
     }
 
     // Worked by hand: a bow of 2 mm with its ends up, wanted at 28, all that it bears. From the ends down to the
