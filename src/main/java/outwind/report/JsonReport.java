@@ -179,7 +179,7 @@ public final class JsonReport {
         ArrayNode shims = node.putArray("shims");
         for (Shim shim : setup.shims()) {
             shims.addObject().put("x", shim.x()).put("y", shim.y()).put("height", shim.height())
-                .put("giveOrTake", 2 * judgement.shape().topDeviationAt(shim.x(), shim.y()));
+                .put("plusMinus", setup.errorOf(shim));
         }
         ArrayNode touches = node.putArray("touches");
         setup.places().stream().filter(place -> !place.isNeeded())

@@ -406,8 +406,8 @@ final class Sentences {
     /** Where shims are known no better than they are thick. */
     Optional<String> unsureShims() {
         boolean any = judgement.setup().shims().stream()
-            .anyMatch(shim -> 2 * judgement.shape().topDeviationAt(shim.x(), shim.y()) > shim.height());
-        return any ? Optional.of("Where the give or take is as much as the shim, measure the gap with a feeler gauge.")
+            .anyMatch(shim -> judgement.setup().errorOf(shim) > shim.height());
+        return any ? Optional.of("Where the ± is as much as the shim, measure the gap with a feeler gauge.")
             : Optional.empty();
     }
 

@@ -43,8 +43,8 @@ final class ShimTable {
             upper.add("");
             lower.add("y");
         }
-        upper.addAll(List.of("", "give or"));
-        lower.addAll(List.of("shim", "take"));
+        upper.addAll(List.of("", "±"));
+        lower.addAll(List.of("shim", "90\u00a0%"));
         judgement.request().wedge().ifPresent(wedge -> {
             upper.add("wedge");
             lower.add("goes in");
@@ -65,7 +65,7 @@ final class ShimTable {
             row.add(figures.place(shim.y()));
         }
         row.add(figures.shim(shim.height()));
-        row.add(figures.fine(2 * judgement.shape().topDeviationAt(shim.x(), shim.y())));
+        row.add(figures.fine(judgement.setup().errorOf(shim)));
         judgement.request().wedge().ifPresent(wedge -> row.add(slideIn(wedge, figures, shim)));
         return row;
     }

@@ -143,14 +143,14 @@ public final class TextReport {
     private void shimTable() {
         List<String> header = new ArrayList<>(List.of("no.", "x (" + figures.unit() + ")", "edge", "shim ("
             + figures.unit()
-            + ")", "give or take"));
+            + ")", "± (90\u00a0%)"));
         judgement.request().wedge().ifPresent(wedge -> header.add("slide wedge in"));
         List<List<String>> rows = new ArrayList<>();
         for (Shim shim : shims()) {
             List<String> row = new ArrayList<>(List.of(String.valueOf(rows.size() + 1), figures.place(shim.x()),
                 edge(shim.y()),
                 figures.shim(shim.height()),
-                figures.fine(2 * judgement.shape().topDeviationAt(shim.x(), shim.y()))));
+                figures.fine(judgement.setup().errorOf(shim))));
             judgement.request().wedge().ifPresent(wedge -> row.add(wedge.reaches(shim.height())
                 ? figures.place(wedge.slideIn(shim.height())) : "too thin"));
             rows.add(row);

@@ -101,7 +101,8 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     }
 
     private static Setup held(Faces faces, Plane slopes, Request request) {
-        return Setup.parallelTo(slopes, faces.board(), faces.shape(), faces.whole(), request.push());
+        return Setup.parallelTo(slopes, faces.board(), faces.shape(), faces.whole(), request.push(),
+            request.seed());
     }
 
     /** Which cuts are planned. */

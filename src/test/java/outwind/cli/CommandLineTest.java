@@ -108,7 +108,7 @@ class CommandLineTest {
         "/setup/rocks", "/setup/contacts/0/load", "/setup/shims/0/height", "/setup/other/shims/0/height",
         "/cuts/0/face", "/cuts/0/depth", "/cuts/0/passes/0", "/cuts/0/removed", "/cuts/1/keepBelow",
         // Beyond the contract: what the report tells besides.
-        "/thickness/asItLiesLow", "/thickness/asItLiesHigh", "/setup/shims/0/giveOrTake", "/setup/touches",
+        "/thickness/asItLiesLow", "/thickness/asItLiesHigh", "/setup/shims/0/plusMinus", "/setup/touches",
         "/faceBChecks/5/height", "/board/remarks", "/board/readingsOnFaceB"})
     void jsonHoldsWhatTheContractNames(String pointer) throws IOException {
         judge("--json", "--no-chart", SAMPLE);
