@@ -164,7 +164,7 @@ final class Sentences {
         }
         switch (judgement.planned()) {
             case FACE_A -> steps.add("Or cut face\u00a0A just clean, as below, read face\u00a0B and run outwind finish."
-                + " Half of the doubt is then gone.");
+                + " It judges the board as it then is.");
             case NONE -> steps.add("To see the plan all the same, add --anyway, or --stop-at with a thickness it makes.");
             case BOTH_FACES -> { }
         }

@@ -22,7 +22,7 @@ public record FaceDown(RestingPose asMeasured, RestingPose turned, double rockin
     public enum Better { FACE_A_UP, FACE_B_UP, UNKNOWN }
 
     /** Possible boards that are laid down both ways. */
-    public static final int DRAWS = 60;
+    public static final int DRAWS = 40;
 
     /** Shims that differ by less than this are no reason to turn a board over (mm). */
     private static final double LOWER = 0.3;

@@ -6,14 +6,15 @@ import outwind.numeric.WidestGap;
 import outwind.surface.SampledBoard;
 
 /**
- * A finger that presses on one place of a board after another, as one tests whether it rocks.
+ * A finger that presses on one corner of a board after another, as one tests whether it rocks.
  *
  * <pre>
  *   centre of the load = (weight·centre of gravity + force·place of the finger) / (weight + force)
  *   bed under the board = the highest plane under the underside there
  *   drop = greatest change of any corner's height over the bed, from one place of the finger to another or to none
  * </pre>
- * The board is taken as rigid. Whatever it rests on, the bed's plane depends on the centre of the load alone.
+ * Corners are where a finger has the longest lever. The board is taken as rigid. Whatever it rests on, the bed's plane
+ * depends on the centre of the load alone.
  */
 final class Finger {
 
@@ -44,7 +45,7 @@ final class Finger {
         this.weight = weight;
     }
 
-    /** How far the finger moves a corner up or down, by pressing on corners and the middles of edges and ends (mm). */
+    /** How far the finger moves a corner up or down, by pressing on one corner after another (mm). */
     double drop() {
         double[] x = {least(board.x()), greatest(board.x())};
         double[] y = {least(board.y()), greatest(board.y())};
@@ -53,8 +54,8 @@ final class Finger {
         Arrays.fill(low, Double.POSITIVE_INFINITY);
         Arrays.fill(high, Double.NEGATIVE_INFINITY);
         span(centreX, centreY, x, y, low, high);
-        for (double fingerX : pressed(x[0], x[1])) {
-            for (double fingerY : pressed(y[0], y[1])) {
+        for (double fingerX : nearEnds(x)) {
+            for (double fingerY : nearEnds(y)) {
                 span((weight * centreX + FORCE * fingerX) / (weight + FORCE),
                     (weight * centreY + FORCE * fingerY) / (weight + FORCE), x, y, low, high);
             }
@@ -76,10 +77,10 @@ final class Finger {
         }
     }
 
-    /** Where the finger presses along one side of the board: near its two ends and in its middle. */
-    private static double[] pressed(double from, double to) {
-        double pad = Math.min(PAD, (to - from) / 10);
-        return new double[] {from + pad, (from + to) / 2, to - pad};
+    /** Where the finger presses along one side of the board. */
+    private static double[] nearEnds(double[] ends) {
+        double pad = Math.min(PAD, (ends[1] - ends[0]) / 10);
+        return new double[] {ends[0] + pad, ends[1] - pad};
     }
 
     private static double least(double[] values) {

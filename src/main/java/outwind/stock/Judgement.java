@@ -51,8 +51,8 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     private static final int MOST_NEXT = 3;
 
     /** Lines of the grid that possible boards are laid down on. */
-    private static final int LAID_ALONG = 17;
-    private static final int LAID_ACROSS = 7;
+    private static final int LAID_ALONG = 13;
+    private static final int LAID_ACROSS = 5;
 
     /** Where more readings than this look wrong, the board had better be touched off anew. */
     private static final int MOST_DOUBTS = 3;

@@ -55,7 +55,7 @@ class GapErrorsTest {
     }
 
     // Closed form: the gap at the far end is normal with deviation 0.5 mm, whatever the height of the whole board; 90 %
-    // of it lie within 1.645·0.5 mm. Tolerance: three standard errors of the 90th percentile of 200 draws.
+    // of it lie within 1.645·0.5 mm. Tolerance: three standard errors of the 90th percentile of 150 draws.
     @Test
     void theRangeIsThatOfTheGapOverTheLowestSpot() {
         List<Double> errors = GapErrors.halfWidths(new Plane(0, 0, 0), BOARD, new Sloping(0),
