@@ -70,7 +70,7 @@ final class Keys {
     }
 
     /** What follows the # of a line, as one cell; nothing if the line is but a remark. */
-    private static Optional<Cell> statement(Line line, Delimiter delimiter, FaultList faults) {
+    static Optional<Cell> statement(Line line, Delimiter delimiter, FaultList faults) {
         Optional<Cell> whole = line.text().stripLeading().startsWith("#")
             ? Optional.of(new Cell(line.text(), line.number(), 1))
             : unquoted(line, delimiter == Delimiter.SPACE ? Delimiter.COMMA : delimiter, faults);
@@ -85,10 +85,19 @@ final class Keys {
     }
 
     private void add(Cell statement) {
-        int colon = statement.text().indexOf(':');
-        Cell word = from(new Cell(statement.text().substring(0, colon), statement.line(), statement.column()), 0);
-        faults.read(word, Key::named).ifPresent(key ->
-            values.computeIfAbsent(key, k -> new ArrayList<>()).add(from(statement, colon + 1)));
+        faults.read(word(statement), Key::named).ifPresent(key ->
+            values.computeIfAbsent(key, k -> new ArrayList<>()).add(value(statement)));
+    }
+
+    /** What stands before the colon of a statement. */
+    static Cell word(Cell statement) {
+        return from(new Cell(statement.text().substring(0, statement.text().indexOf(':')), statement.line(),
+            statement.column()), 0);
+    }
+
+    /** What stands behind the colon of a statement. */
+    static Cell value(Cell statement) {
+        return from(statement, statement.text().indexOf(':') + 1);
     }
 
     /**

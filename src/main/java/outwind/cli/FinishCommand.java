@@ -56,7 +56,7 @@ final class FinishCommand implements Callable<Integer> {
         Path reading = first;
         try {
             Board before = options.asAsked(read(first, options.given()));
-            Request request = machine.request(before, options.seed());
+            Request request = machine.request(before, machine.shop(first), options.seed());
             reading = second;
             Board after = read(second, new Given(Optional.of(before.units()), Optional.of(before.length() + "mm"),
                 Optional.of(before.width() + "mm"), Optional.empty()).lyingOnBed());

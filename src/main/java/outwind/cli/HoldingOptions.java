@@ -33,7 +33,7 @@ final class HoldingOptions {
     /** The request with this board held so. */
     Request held(Request asked, Units own) {
         try {
-            Request request = asked.standing(new Push(push == null ? Push.USUAL.force() : push,
+            Request request = asked.standing(new Push(push == null ? asked.push().force() : push,
                 LengthOption.in(own, give).orElse(Push.USUAL.give())));
             request = wedge == null ? request : request.withWedges(wedge.in(own));
             return clamp == null ? request : request.withClamps(clamp.in(own));

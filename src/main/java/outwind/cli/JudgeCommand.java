@@ -98,7 +98,7 @@ final class JudgeCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Board board = options.asAsked(without(withFaceB(read(file))));
-            write(Judgement.of(board, request(board)), reports, names.free(file, "-setup"));
+            write(Judgement.of(board, request(board, file)), reports, names.free(file, "-setup"));
             return true;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
@@ -110,8 +110,8 @@ final class JudgeCommand implements Callable<Integer> {
         return false;
     }
 
-    private Request request(Board board) {
-        Request request = holding.held(machine.request(board, options.seed()), board.units());
+    private Request request(Board board, Path file) throws IOException, BadBoardFile {
+        Request request = holding.held(machine.request(board, machine.shop(file), options.seed()), board.units());
         return anyway ? request.cuttingAnyway() : request;
     }
 

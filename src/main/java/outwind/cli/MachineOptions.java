@@ -1,38 +1,64 @@
 package outwind.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import outwind.board.BadBoardFile;
+import outwind.board.BadValue;
+import outwind.board.BedSize;
 import outwind.board.Board;
+import outwind.board.Cutter;
+import outwind.board.Length;
+import outwind.board.Shop;
+import outwind.board.ShopFile;
+import outwind.board.Sled;
 import outwind.board.Units;
-import outwind.cutting.Cutter;
 import outwind.stock.Request;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** What every command that plans the cutting of boards may be told about the machine. */
+/** The machine and its cutters: from a shop file, and what is stated on the command line instead. */
 final class MachineOptions {
+
+    /** Diameters that differ by less are the same cutter (mm). */
+    private static final double SAME_CUTTER = 0.05;
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(names = "--step-down", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Most that one pass takes (usually 0.5 mm).")
-    private LengthOption stepDown;
+    @Option(names = "--shop", paramLabel = "FILE", description = "Shop file with bed, cutters and clamps (else "
+        + ShopFile.NAME + " beside the board, in the folder above or in your configuration folder).")
+    private Path file;
 
-    @Option(names = "--finish", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "What the last, finishing pass takes (usually 0.2 mm).")
-    private LengthOption finish;
+    @Option(names = "--bed", paramLabel = "LENGTHxWIDTH", converter = BedConverter.class,
+        description = "Largest board that the machine can flatten.")
+    private BedOption bed;
 
-    @Option(names = "--cutter", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Diameter of the cutter (usually 40 mm).")
-    private LengthOption diameter;
+    @Option(names = "--sled", paramLabel = "router|planer", converter = SledConverter.class,
+        description = "The board lies on a sled: under a router on rails, or through a planer.")
+    private Sled sled;
 
-    @Option(names = "--step-over", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "From one row to the next (usually two fifths of the cutter).")
-    private LengthOption stepOver;
+    @Option(names = "--cutter", paramLabel = "NAME|LENGTH",
+        description = "Use this cutter of the shop file, or one of this diameter.")
+    private String cutter;
+
+    @Option(names = "--deepest-pass", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Most that one pass takes.")
+    private LengthOption deepest;
+
+    @Option(names = "--last-pass", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "What the last pass takes, where it is a light one.")
+    private LengthOption last;
+
+    @Option(names = "--rows", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "From one row to the next (usually half of the cutter).")
+    private LengthOption rows;
 
     @Option(names = "--feed", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Feed, a length each minute (usually 2500 mm).")
+        description = "Feed, a length each minute.")
     private LengthOption feed;
 
     @Option(names = "--overrun", paramLabel = "LENGTH", converter = LengthConverter.class,
@@ -48,14 +74,30 @@ final class MachineOptions {
     private LengthOption mostLift;
 
     /**
+     * The shop that goes with a board.
+     *
+     * @throws IOException  if its file cannot be read
+     * @throws BadBoardFile if it is no shop file
+     */
+    Shop shop(Path board) throws IOException, BadBoardFile {
+        return file == null ? ShopSearch.ofThisUser().shopNear(board) : ShopFile.read(file);
+    }
+
+    /** True if the command line names a cutter. */
+    boolean statesCutter() {
+        return cutter != null;
+    }
+
+    /**
      * What is asked of a board.
      *
+     * @param shop the board's, as {@link #shop} found it
      * @param seed of the possible boards
      */
-    Request request(Board board, long seed) {
+    Request request(Board board, Shop shop, long seed) {
         Units own = board.units();
         try {
-            Request request = Request.usual(board).with(cutter(own)).withSeed(seed);
+            Request request = Request.usual(board, stated(shop, own)).withSeed(seed);
             request = mostLift == null ? request : request.liftingAtMost(mostLift.in(own));
             return stopAt == null ? request : request.stoppingAt(stopAt.in(own));
         } catch (IllegalArgumentException e) {
@@ -63,15 +105,52 @@ final class MachineOptions {
         }
     }
 
-    private Cutter cutter(Units boardUnits) {
-        Cutter usual = Cutter.LIGHT;
-        double wide = LengthOption.in(boardUnits, diameter).orElse(usual.diameter());
-        // Told of another cutter and nothing else, it overlaps and runs out as the usual one does.
-        double over = LengthOption.in(boardUnits, stepOver).orElse(wide * usual.stepOver() / usual.diameter());
-        double past = LengthOption.in(boardUnits, overrun).orElse(wide / 2 + Cutter.CLEAR_OF_THE_EDGE);
-        double down = LengthOption.in(boardUnits, stepDown).orElse(usual.stepDown());
-        return new Cutter(down, LengthOption.in(boardUnits, finish).orElse(Math.min(usual.finishing(), down)), wide,
-            over,
-            LengthOption.in(boardUnits, feed).orElse(usual.feed()), past);
+    private Shop stated(Shop shop, Units own) {
+        Shop stated = shop.with(chosen(shop, own).stream().map(known -> asStated(known, own)).toList());
+        stated = bed == null ? stated : stated.with(new BedSize(bed.length().in(own), bed.width().in(own)));
+        return sled == null ? stated : stated.on(sled);
+    }
+
+    private List<Cutter> chosen(Shop shop, Units own) {
+        if (cutter == null) {
+            if (shop.cutters().isEmpty() && (deepest != null || last != null || rows != null || feed != null
+                || overrun != null)) {
+                throw new IllegalArgumentException("--deepest-pass, --last-pass, --rows, --feed and --overrun say how a"
+                    + " cutter is run: name its diameter with --cutter, or write a shop file");
+            }
+            return shop.cutters();
+        }
+        List<Cutter> named = shop.cutters().stream().filter(known -> known.name().equalsIgnoreCase(cutter.strip()))
+            .toList();
+        return named.isEmpty() ? List.of(ofDiameter(shop, own)) : named;
+    }
+
+    private Cutter ofDiameter(Shop shop, Units own) {
+        double diameter;
+        try {
+            diameter = Length.parse(cutter, own);
+        } catch (BadValue e) {
+            throw new IllegalArgumentException("--cutter " + cutter + ": " + (shop.cutters().isEmpty()
+                ? "no shop file names cutters; give a diameter such as 40mm"
+                : "the shop file names " + String.join(", ", shop.cutters().stream().map(Cutter::name).toList())), e);
+        }
+        return shop.cutters().stream().filter(known -> Math.abs(known.diameter() - diameter) < SAME_CUTTER).findFirst()
+            .orElseGet(() -> {
+                if (deepest == null || feed == null) {
+                    throw new IllegalArgumentException("--cutter " + cutter + " goes with --deepest-pass and --feed, or"
+                        + " with a shop file that names such a cutter");
+                }
+                return Cutter.usual("cutter of " + cutter.strip(), diameter, deepest.in(own), feed.in(own),
+                    OptionalDouble.empty(), OptionalDouble.empty());
+            });
+    }
+
+    /** The cutter with what is stated of it on the command line. */
+    private Cutter asStated(Cutter known, Units own) {
+        double pass = LengthOption.in(own, deepest).orElse(known.deepest());
+        return new Cutter(known.name(), known.diameter(), pass,
+            LengthOption.in(own, last).orElse(Math.min(known.lastPass(), pass)),
+            LengthOption.in(own, rows).orElse(known.rows()), LengthOption.in(own, feed).orElse(known.feed()),
+            LengthOption.in(own, overrun).orElse(known.overrun()));
     }
 }

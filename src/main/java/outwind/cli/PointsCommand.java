@@ -2,9 +2,11 @@ package outwind.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import outwind.board.BadBoardFile;
 import outwind.board.Board;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
@@ -97,7 +99,12 @@ final class PointsCommand implements Callable<Integer> {
             output.write(out, reports, sheet.fileName() + "-points", TouchReport.of(sheet, figures),
                 () -> TouchChart.png(sheet, figures), () -> TouchJson.of(sheet));
             out.println("Fill in:  " + reports.writeNew(formName, form));
+            ShopSearch.ofThisUser().shopNear(Path.of(".")).bed()
+                .flatMap(bed -> BedWarning.of(bed, sheet.board(), figures)).ifPresent(out::println);
             return 0;
+        } catch (BadBoardFile e) {
+            spec.commandLine().getErr().println(e.getMessage());
+            return 1;
         } catch (IOException e) {
             spec.commandLine().getErr().println(FileTrouble.inWords(e));
             return 1;

@@ -23,6 +23,7 @@ import outwind.board.Quantity;
 import outwind.board.Recording;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
+import outwind.report.Figures;
 import outwind.report.RecordingFile;
 import outwind.stock.Prospect;
 import picocli.CommandLine.Command;
@@ -106,6 +107,8 @@ final class RecordCommand implements Callable<Integer> {
                 // A person takes longer over the first places than this takes.
                 CompletableFuture.runAsync(() -> Prospect.getReady(begun.board()));
             }
+            ShopSearch.ofThisUser().shopNear(file).bed().flatMap(bed -> BedWarning.of(bed, begun.board(),
+                new Figures(begun.board().units()))).ifPresent((isQuiet ? err : out)::println);
             boolean all = new Dialogue(asker, out, isQuiet ? err : out, kept, file.toString(), begun).run();
             // A person has been told at once.
             return isTyped() || all ? 0 : 1;

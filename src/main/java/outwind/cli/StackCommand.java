@@ -22,6 +22,8 @@ import outwind.board.BillFile;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.board.Price;
+import outwind.board.Shop;
+import outwind.board.ShopFile;
 import outwind.board.Units;
 import outwind.report.BlankReport;
 import outwind.report.BuyChart;
@@ -104,7 +106,11 @@ final class StackCommand implements Callable<Integer> {
             err.println(FileTrouble.inWords(e));
             return 1;
         }
-        List<Outcome> outcomes = price(files);
+        Optional<List<Outcome>> found = outcomes(files);
+        if (found.isEmpty()) {
+            return 1;
+        }
+        List<Outcome> outcomes = found.get();
         outcomes.stream().map(Outcome::trouble).filter(trouble -> !trouble.isEmpty()).forEach(err::println);
         List<PricedBoard> priced = outcomes.stream().flatMap(outcome -> outcome.priced().stream()).toList();
         long bad = outcomes.size() - priced.size();
@@ -216,16 +222,35 @@ final class StackCommand implements Callable<Integer> {
 
     private static boolean isBoardFile(Path file) {
         String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        return Files.isRegularFile(file) && BOARD_FILES.stream().anyMatch(name::endsWith) && !ScanFile.isBeside(file);
+        return Files.isRegularFile(file) && BOARD_FILES.stream().anyMatch(name::endsWith)
+            && !name.equals(ShopFile.NAME) && !ScanFile.isBeside(file);
+    }
+
+    /** Every board priced in the shop that goes with the first; empty if its file is at fault. */
+    private Optional<List<Outcome>> outcomes(List<Path> files) {
+        PrintWriter err = spec.commandLine().getErr();
+        try {
+            Shop shop = machine.shop(files.get(0));
+            if (shopRate != null && shop.cutters().isEmpty() && !machine.statesCutter()) {
+                throw new ParameterException(spec.commandLine(), "--shop-rate needs the time on the machine: name your"
+                    + " cutters in a shop file (outwind shop writes one), or state --cutter, --deepest-pass and --feed");
+            }
+            return Optional.of(price(files, shop));
+        } catch (BadBoardFile e) {
+            err.println(e.getMessage());
+        } catch (IOException e) {
+            err.println(FileTrouble.inWords(e));
+        }
+        return Optional.empty();
     }
 
     /** Every board on whichever core is free; the order of the files is kept. */
-    private List<Outcome> price(List<Path> files) {
-        Rates rates = new Rates(Optional.ofNullable(price), Optional.ofNullable(shopRate));
+    private List<Outcome> price(List<Path> files, Shop shop) {
+        Rates rates = new Rates(Optional.ofNullable(price), Optional.ofNullable(shopRate).or(shop::rate));
         AtomicInteger done = new AtomicInteger();
         ProgressBar bar = new ProgressBar(spec.commandLine().getOut(), "judging");
         List<Outcome> outcomes = files.parallelStream().map(file -> {
-            Outcome outcome = price(file, rates);
+            Outcome outcome = price(file, shop, rates);
             bar.at(done.incrementAndGet(), files.size());
             return outcome;
         }).toList();
@@ -233,11 +258,11 @@ final class StackCommand implements Callable<Integer> {
         return outcomes;
     }
 
-    private Outcome price(Path file, Rates rates) {
+    private Outcome price(Path file, Shop shop, Rates rates) {
         try {
             Board bought = BoardInput.read(file, options.given(), Progress.UNSEEN);
             Board board = options.asAsked(bought);
-            return new Outcome(Optional.of(PricedBoard.of(bought, board, machine.request(board, options.seed()),
+            return new Outcome(Optional.of(PricedBoard.of(bought, board, machine.request(board, shop, options.seed()),
                 file.toString(), rates)),
                 Optional.of(board), rates.currencyOf(board), "");
         } catch (BadBoardFile e) {

@@ -1,7 +1,7 @@
 package outwind.cli;
 
 import outwind.board.Units;
-import outwind.setup.Wedge;
+import outwind.board.Wedge;
 
 /**
  * A tapered shim as typed on the command line.

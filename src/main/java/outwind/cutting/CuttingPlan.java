@@ -1,9 +1,6 @@
 package outwind.cutting;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.IntToDoubleFunction;
-import outwind.board.Board;
 import outwind.board.Face;
 import outwind.flatten.Slab;
 import outwind.numeric.Plane;
@@ -28,7 +25,6 @@ import outwind.surface.SampledBoard;
 public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finished) {
 
     /**
-     * @param board  for its size
      * @param slab   the thickest board there is for the chosen slopes
      * @param bed    under the board as it is held for face A, parallel to the slab
      * @param datumA the bed if its height under face A was measured; else the highest spot
@@ -38,8 +34,8 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
      * @param reserve slack that face B keeps against what the readings do not show (mm), as far as there is any; face A
      *                keeps half of it
      */
-    public static CuttingPlan of(Board board, Slab slab, Plane bed, Datum datumA, SampledBoard whole,
-                                 SampledBoard kept, double wanted, double reserve, Cutter cutter) {
+    public static CuttingPlan of(Slab slab, Plane bed, Datum datumA, SampledBoard whole,
+                                 SampledBoard kept, double wanted, double reserve) {
         double thickness = Math.max(0, Math.min(slab.thickness(), wanted));
         double slack = Math.max(0, slab.thickness() - thickness);
         double meanA = kept.mean(i -> kept.topAbove(slab.faceA(), i));
@@ -56,31 +52,24 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
         double removedB = whole.integral(i -> Math.max(0, -whole.undersideAbove(planeB, i)));
         double finished = whole.integral(i -> Math.min(0, whole.topAbove(planeA, i)) + thickness
             - Math.max(0, whole.undersideAbove(planeB, i)));
-        Raster raster = new Raster(cutter, board.length(), board.width());
-        Cut a = new Cut(Face.A, planeA, highest, meanA + offA,
-            passes(cutter, raster, whole, highest, i -> whole.topAbove(planeA, i)), removedA,
+        Cut a = new Cut(Face.A, planeA, highest, meanA + offA, removedA,
             planeA.height() - bed.height(), datumA);
-        Cut b = new Cut(Face.B, planeB, lowest, meanB + slack - offA,
-            passes(cutter, raster, whole, lowest, i -> -whole.undersideAbove(planeB, i)), removedB,
-            thickness, Datum.BED);
+        Cut b = new Cut(Face.B, planeB, lowest, meanB + slack - offA, removedB, thickness, Datum.BED);
         return new CuttingPlan(a, b, thickness, finished);
     }
 
     /**
      * The one cut that is left once face A is cut, with the board lying on it.
      *
-     * @param board     for its size
      * @param whole     the whole board, face B on top, its underside on the bed at zero
      * @param kept      the part that must clean up
      * @param thickness to stop at (mm)
      */
-    public static Cut faceBAlone(Board board, SampledBoard whole, SampledBoard kept, double thickness,
-                                 Cutter cutter) {
+    public static Cut faceBAlone(SampledBoard whole, SampledBoard kept, double thickness) {
         Plane plane = new Plane(thickness, 0, 0);
         IntToDoubleFunction above = i -> whole.topAbove(plane, i);
         double highest = Math.max(0, whole.greatest(above));
         return new Cut(Face.B, plane, highest, kept.mean(i -> kept.topAbove(plane, i)),
-            passes(cutter, new Raster(cutter, board.length(), board.width()), whole, highest, above),
             whole.integral(i -> Math.max(0, above.applyAsDouble(i))), thickness, Datum.BED);
     }
 
@@ -89,30 +78,8 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
         return thickness > 0;
     }
 
-    /** Passes on both faces. */
-    public int passes() {
-        return faceA.passes().size() + faceB.passes().size();
-    }
-
-    /** Minutes of cutting both faces with every row from end to end. */
-    public double minutes() {
-        return faceA.minutes() + faceB.minutes();
-    }
-
     /** Wood that comes off both faces (mm³). */
     public double removed() {
         return faceA.removed() + faceB.removed();
-    }
-
-    /** Layers of one face; {@code above} is the height of wood above the plane it is cut to (mm). */
-    private static List<Pass> passes(Cutter cutter, Raster raster, SampledBoard whole, double depth,
-                                     IntToDoubleFunction above) {
-        List<Pass> passes = new ArrayList<>();
-        for (double reached : cutter.passes(depth)) {
-            IntToDoubleFunction aboveFloor = i -> above.applyAsDouble(i) - (depth - reached);
-            passes.add(new Pass(reached, whole.mean(i -> aboveFloor.applyAsDouble(i) > 0 ? 1 : 0), raster.minutes(),
-                raster.woodMinutes(whole, aboveFloor)));
-        }
-        return passes;
     }
 }

@@ -148,6 +148,6 @@ public final class Chart {
         // Where nothing is cut there is nothing to clamp.
         return judgement.planned() == Planned.NONE || !cut.leavesRoomForClamps() ? bottom
             : paper.paragraph("While face A is cut, keep clamps and shims below " + figures.atMost(cut.keepBelow())
-                + " above the bed.", Type.STRONG, left, bottom + 12, room, 3);
+                + " above " + judgement.request().shop().bedInWords() + ".", Type.STRONG, left, bottom + 12, room, 3);
     }
 }

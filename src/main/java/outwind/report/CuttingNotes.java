@@ -18,7 +18,7 @@ final class CuttingNotes {
 
     private static final String FACE_A = "Face A: cut";
     private static final String NOTHING = "nothing to come off";
-    private static final String ABOVE_THE_BED = "above the bed";
+    
 
     private final Paper paper;
     private final Judgement judgement;
@@ -43,16 +43,24 @@ final class CuttingNotes {
         boolean isWide = room >= boxWidth(a) + 2 * GAP + least;
         int y = (isWide ? besideEachOther(a, left, top, room) : oneBelowTheOther(a, left, top, room)) + GAP;
         if (judgement.planned() == Planned.FACE_A) {
-            return paper.paragraph("Then turn it over on to face A, set zero on the bed, read all of face B and run"
+            return paper.paragraph("Then turn it over on to face A, set zero on " + bed() + ", read all of face B and run"
                 + " outwind finish.", Type.TEXT, left, y, room, 4);
         }
-        String faceB = b.passes().isEmpty() ? NOTHING : "last pass at " + figures.setting(b.aboveBed())
-            + " above the bed, about " + figures.small(b.depth()) + " below its highest spot; " + work(b);
+        String faceB = b.isEmpty() ? NOTHING : "last pass at " + figures.setting(b.aboveBed())
+            + " " + aboveTheBed() + ", about " + figures.small(b.depth()) + " below its highest spot" + work(b, "; ");
         String beside = b.leavesRoomForClamps() ? "keep below " + figures.atMost(b.keepBelow()) : "no clamp beside it";
         y = paper.paragraph("Then turn it over on to face A. Face B: " + faceB + "; " + beside + ".", Type.TEXT,
             left, y, room, 4) + GAP;
         return paper.paragraph("Finished: " + figures.setting(judgement.cuts().thickness()) + " thick", Type.NAME, left,
             y, room, 2);
+    }
+
+    private String bed() {
+        return judgement.request().shop().bedInWords();
+    }
+
+    private String aboveTheBed() {
+        return "above " + bed();
     }
 
     private int oneBelowTheOther(Cut cut, int left, int top, int room) {
@@ -73,7 +81,7 @@ final class CuttingNotes {
 
     private int boxWidth(Cut cut) {
         return Math.max(paper.width(figures.atMost(cut.keepBelow()), Type.GREATEST),
-            paper.width(ABOVE_THE_BED, Type.HEADING)) + 2 * PADDING;
+            paper.width(aboveTheBed(), Type.HEADING)) + 2 * PADDING;
     }
 
     private int depth(Cut cut, int left, int top, int room) {
@@ -88,16 +96,18 @@ final class CuttingNotes {
     }
 
     private int howItIsCut(Cut cut, int left, int top, int room) {
-        String how = cut.passes().isEmpty() ? NOTHING : cut.datum() == Datum.BED
-            ? "above the bed: set the last pass there. About " + figures.small(cut.depth())
-                + " below the highest spot, in " + work(cut)
-            : "deep from the highest spot, in " + work(cut);
+        String how = cut.isEmpty() ? NOTHING : cut.datum() == Datum.BED
+            ? aboveTheBed() + ": set the last pass there. About " + figures.small(cut.depth())
+                + " below the highest spot" + work(cut, ", in ")
+            : "deep from the highest spot" + work(cut, ", in ");
         return paper.paragraph(how + ".", Type.TEXT, left, top, room, 6);
     }
 
-    private static String work(Cut cut) {
-        return Figures.unbroken(Figures.count(cut.passes().size(), "pass", "passes")) + ", about "
-            + Figures.unbroken(Figures.minutes(cut.minutes()));
+    /** Passes and time after some words; nothing where no cutter is stated. */
+    private String work(Cut cut, String before) {
+        return judgement.machining().stream().findFirst().map(way -> before
+            + Figures.unbroken(Figures.count(way.on(cut.face()).size(), "pass", "passes")) + ", about "
+            + Figures.unbroken(Figures.minutes(way.minutes(cut.face())))).orElse("");
     }
 
     private int keepBelow(Cut cut, int left, int top, int room) {
@@ -108,13 +118,13 @@ final class CuttingNotes {
         String height = figures.atMost(cut.keepBelow());
         int y = paper.paragraph("KEEP BELOW", Type.HEADING, inside, top + PADDING / 2, room, 1) - 6;
         int beside = inside + paper.width(height, Type.GREATEST) + GAP;
-        boolean fits = beside + paper.width(ABOVE_THE_BED, Type.HEADING) <= left + room - PADDING;
+        boolean fits = beside + paper.width(aboveTheBed(), Type.HEADING) <= left + room - PADDING;
         if (fits) {
-            paper.fromLeft(ABOVE_THE_BED, Type.HEADING, Paper.INK, beside, y + paper.height(Type.GREATEST) / 2.0 + 10);
+            paper.fromLeft(aboveTheBed(), Type.HEADING, Paper.INK, beside, y + paper.height(Type.GREATEST) / 2.0 + 10);
         }
         y = paper.paragraph(height, Type.GREATEST, inside, y, room, 1);
         if (!fits) {
-            y = paper.paragraph(ABOVE_THE_BED, Type.HEADING, inside, y - 6, room, 1) + PADDING / 2;
+            y = paper.paragraph(aboveTheBed(), Type.HEADING, inside, y - 6, room, 1) + PADDING / 2;
         }
         paper.box(left, top, room, y - top, 4);
         return y;

@@ -3,8 +3,12 @@ package outwind.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
 import outwind.cutting.Cut;
+import outwind.cutting.Machining;
 import outwind.cutting.Movement;
+import outwind.cutting.Pass;
 import outwind.stock.SecondCut;
 
 /** What is left to do once face A is cut, for scripts: lengths in mm, volumes in mm³, shares from 0 to 1. */
@@ -25,7 +29,8 @@ public final class FinishJson {
         root.put("verdict", second.verdict().word());
         root.set("movement", movement(second.movement()));
         ArrayNode cuts = root.putArray("cuts");
-        cuts.add(cut(second.cut()));
+        cuts.add(cut(second.cut(), second.machining().stream().findFirst()));
+        root.set("machining", machining(second.machining()));
         return JsonText.of(root);
     }
 
@@ -42,19 +47,41 @@ public final class FinishJson {
     }
 
     /** One cut, the same in every file. */
-    static ObjectNode cut(Cut cut) {
+    static ObjectNode cut(Cut cut, Optional<Machining> way) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("face", cut.face().name());
         node.put("depth", cut.depth());
-        ArrayNode passes = node.putArray("passes");
-        cut.passes().forEach(pass -> passes.add(pass.depth()));
-        node.put("minutes", cut.minutes());
-        node.put("minutesSkippingAir", cut.woodMinutes());
+        way.ifPresent(chosen -> {
+            ArrayNode passes = node.putArray("passes");
+            chosen.on(cut.face()).forEach(pass -> passes.add(pass(pass)));
+            node.put("minutes", chosen.minutes(cut.face()));
+        });
         node.put("removed", cut.removed());
         node.put("keepBelow", cut.keepBelow());
         node.put("aboveBed", cut.aboveBed());
         node.put("datum", JsonText.words(cut.datum()));
         node.put("meanDepth", cut.meanDepth());
         return node;
+    }
+
+    private static ObjectNode pass(Pass pass) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("depth", pass.depth()).put("cutter", pass.cutter().name()).put("wood", pass.wood())
+            .put("minutes", pass.minutes());
+        ArrayNode areas = node.putArray("areas");
+        pass.areas().forEach(area -> areas.addObject().put("x1", area.x1()).put("x2", area.x2()).put("y1", area.y1())
+            .put("y2", area.y2()));
+        return node;
+    }
+
+    /** Every way to make the cuts, the quickest first. */
+    static ArrayNode machining(List<Machining> ways) {
+        ArrayNode nodes = JsonNodeFactory.instance.arrayNode();
+        for (Machining way : ways) {
+            ObjectNode node = nodes.addObject().put("cutter", way.roughing().name());
+            way.finishing().ifPresent(cutter -> node.put("lastPassWith", cutter.name()));
+            node.put("passes", way.count()).put("minutes", way.minutes());
+        }
+        return nodes;
     }
 }

@@ -14,7 +14,7 @@ public final class FinishReport {
 
     /** Writes the report. */
     public static String of(SecondCut second, Figures figures) {
-        CutWords words = new CutWords(second.request().cutter(), figures);
+        CutWords words = new CutWords(second.request().shop(), second.machining(), figures);
         Page page = new Page();
         page.line(second.board().name());
         page.paragraph(figures.place(second.board().length()) + " x " + figures.placeLength(second.board().width())
@@ -31,7 +31,7 @@ public final class FinishReport {
         }
         page.paragraph(words.moved(second.movement()));
         page.gap();
-        page.item("1.", "Let the board rest, then lay it on the bed with face\u00a0A down. It needs no shims. Press on"
+        page.item("1.", "Let the board rest, then lay it on " + words.bed() + " with face\u00a0A down. It needs no shims. Press on"
             + " each corner: it must not move. " + words.clamps(second.cut()));
         page.item("2.", words.cut(second.cut(), Optional.of(highest(second, figures))));
         page.heading("Take care");

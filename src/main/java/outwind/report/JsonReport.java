@@ -203,8 +203,9 @@ public final class JsonReport {
             return;
         }
         for (Cut cut : judgement.plannedCuts()) {
-            cuts.add(FinishJson.cut(cut));
+            cuts.add(FinishJson.cut(cut, judgement.machining().stream().findFirst()));
         }
+        root.set("machining", FinishJson.machining(judgement.machining()));
         ArrayNode checks = root.putArray("faceBChecks");
         for (FaceBCheck check : judgement.checks()) {
             checks.addObject().put("x", check.x()).put("y", check.y()).put("height", check.height())

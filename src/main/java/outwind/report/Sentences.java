@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import outwind.board.Board;
 import outwind.board.CellHeights;
 import outwind.board.Face;
 import outwind.board.Reading;
+import outwind.board.Shop;
 import outwind.board.Underside;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
@@ -19,6 +21,7 @@ import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.setup.BedContact;
 import outwind.setup.FaceDown;
+import outwind.setup.HoldingCase;
 import outwind.setup.Push;
 import outwind.setup.RestingPose;
 import outwind.setup.Shim;
@@ -27,6 +30,7 @@ import outwind.setup.Supports;
 import outwind.stock.Doubt;
 import outwind.stock.EqualLengths;
 import outwind.stock.Judgement;
+import outwind.stock.OffBed;
 import outwind.stock.Planned;
 import outwind.stock.Saw;
 import outwind.surface.Term;
@@ -39,6 +43,10 @@ final class Sentences {
 
     /** A touch-off that leaves more of the range's width than this is hardly worth the walk. */
     private static final double SETTLES_LITTLE = 0.8;
+
+    /** A board thinner than this bends under its own shims (mm); shims lower than LOW can hardly be set: our choice. */
+    private static final double THIN = 15;
+    private static final double LOW = 0.35;
 
     /** Places at which it is looked how sure the face is; a board touched off by hand has fewer. */
     private static final int MOST_LOOKED_AT = 10_000;
@@ -376,10 +384,10 @@ final class Sentences {
     String choice() {
         double gain = judgement.planes().best().thickness()
             - judgement.planes().named(PlaneName.AS_IT_LIES).thickness();
-        int chosen = judgement.cuts().passes();
-        int other = judgement.otherCuts().passes();
+        double chosen = judgement.cuts().faceA().depth() + judgement.cuts().faceB().depth();
+        double other = judgement.otherCuts().faceA().depth() + judgement.otherCuts().faceB().depth();
         String saves = figures.length(Math.max(0, gain)) + " of thickness and "
-            + Figures.count(Math.max(0, judgement.lifts() ? other - chosen : chosen - other), "pass", "passes");
+            + figures.length(Math.max(0, judgement.lifts() ? other - chosen : chosen - other)) + " of depth";
         String limited = limited().map(words -> " " + words).orElse("");
         boolean makesIt = judgement.verdict() == Verdict.YES || judgement.verdict() == Verdict.DOUBTFUL;
         if (judgement.lifts()) {
@@ -409,6 +417,36 @@ final class Sentences {
             .anyMatch(shim -> judgement.setup().errorOf(shim) > shim.height());
         return any ? Optional.of("Where the ± is as much as the shim, measure the gap with a feeler gauge.")
             : Optional.empty();
+    }
+
+    /** How to check the places where the bed itself is counted on; empty if there are none. */
+    Optional<String> contacts() {
+        return judgement.setup().places().stream().allMatch(Shim::isNeeded) ? Optional.empty()
+            : Optional.of("Where the table says " + figures.shim(0) + " the board should touch " + bed() + ". Check there with"
+                + " a slip of paper; if it slides in, shim the place.");
+    }
+
+    /** What craftsmen do where low shims under a thin board are no help; empty for any other board. */
+    Optional<String> carrierInstead() {
+        double highest = judgement.setup().shims().stream().mapToDouble(Shim::height).max().orElse(Double.MAX_VALUE);
+        return judgement.whole().thinnest() > THIN || highest > LOW ? Optional.empty()
+            : Optional.of("Shims this low are hard to set under a board this thin. You can fix it to a flat carrier board"
+                + " instead: dabs of hot glue or double-sided tape at these places, without pressing it flat. A planing"
+                + " sled does the same. Pull at every corner before the spindle starts.");
+    }
+
+    /** What shims gain on a board that lies steady without them; empty for any other board. */
+    Optional<String> justSetDown() {
+        if (!judgement.faceDown().isSteady() || judgement.setup().shims().isEmpty()) {
+            return Optional.empty();
+        }
+        double gives = judgement.movementJustSetDown();
+        String gain = judgement.lifts() ? "Levelling it gains "
+            + figures.small(judgement.outlook().levelled().median() - judgement.outlook().asItLies().median())
+            + " of thickness." : "The shims keep it from bending under the cutter.";
+        String moves = Double.isFinite(gives) ? " moves it by up to " + figures.fineLength(gives) : " tips it";
+        return Optional.of("It lies steady by itself, so you can also just set it down as measured. Then a push of "
+            + Figures.decimals(judgement.request().push().force(), 0) + "\u00a0N" + moves + ". " + gain);
     }
 
     /** Whether it rocks, and which face is better up, as far as the readings show it. */
@@ -454,14 +492,14 @@ final class Sentences {
         String force = Figures.decimals(push.force(), 0) + "\u00a0N";
         return "With these shims a push of " + force + " anywhere moves it by at most " + figures.fineLength(held.movement())
             + ", most near " + place(held.weakestX(), held.weakestY()) + "." + (held.inside()
-                ? " Shims that are not at an edge are slid in from the end." : "") + spans;
+                ? " Slide a shim that is not at an edge in from the nearest side." : "") + spans;
     }
 
     /** How the work is held from beside while face A is cut. */
     String holding() {
         Cut cut = judgement.cuts().faceA();
         return cut.leavesRoomForClamps() ? "Hold the work from the sides, below " + figures.atMost(cut.keepBelow())
-            + " above the bed, which is " + figures.small(Cut.CLEAR) + " clear of the cutter." : clamps(cut);
+            + " above " + bed() + ", which is " + figures.small(Cut.CLEAR) + " clear of the cutter." : clamps(cut);
     }
 
     /** How one face is cut; see {@link CutWords}. */
@@ -476,28 +514,79 @@ final class Sentences {
         return cutWords().clamps(cut);
     }
 
-    private CutWords cutWords() {
-        return new CutWords(judgement.request().cutter(), figures);
+    /** What the board lies on while it is cut. */
+    String bed() {
+        return judgement.request().shop().bedInWords();
+    }
+
+    /** How cuts are made in words. */
+    CutWords cutWords() {
+        return new CutWords(judgement.request().shop(), judgement.machining(), figures);
     }
 
     /** What both cuts come to, and why the two depths are more than the board loses. */
     String total() {
         CuttingPlan cuts = judgement.cuts();
-        return "In all: " + Figures.count(cuts.passes(), "pass", "passes") + ", about "
-            + Figures.minutes(cuts.minutes()) + " of cutting. Both depths are counted from a highest spot. On average "
+        String time = judgement.machining().stream().findFirst().map(way -> "In all: "
+            + Figures.count(way.count(), "pass", "passes") + ", about " + Figures.minutes(way.minutes()) + " at the"
+            + " machine. ").orElse("");
+        return time + "Both depths are counted from a highest spot. On average "
             + figures.small(cuts.faceA().meanDepth()) + " comes off face\u00a0A and "
             + figures.small(cuts.faceB().meanDepth()) + " off face\u00a0B.";
+    }
+
+    /** The higher of the shop's clamps and stops (mm), as far as they are known. */
+    private OptionalDouble highestHolder() {
+        Shop shop = judgement.request().shop();
+        return DoubleStream.concat(shop.clamps().stream(), shop.stops().stream()).max();
+    }
+
+    /** How to hold this board, by what makes it awkward. */
+    List<String> holdingAdvice() {
+        return judgement.holdingCases().stream().map(this::advice).toList();
+    }
+
+    private String advice(HoldingCase awkward) {
+        return switch (awkward) {
+            case LONG_AND_THIN -> "Long and thin: hold it at both ends and in the middle, and take light passes.";
+            case CUPPED -> "Cupped: do not press it flat, or it springs back when you let go. Hold it from the sides.";
+            case THIN -> "Thin when done: clamps bow it. Tape or glue face\u00a0A to a flat carrier board for face\u00a0B.";
+            case SMALL -> "Small: clamps find little to hold. Glue it to a larger carrier board, and keep hands away.";
+            case BURNS -> "A wide cutter burns " + judgement.board().species().orElse("this wood")
+                + " at high speed. Lower the speed and keep the cutter moving.";
+        };
+    }
+
+    /** What can be done with a board larger than the bed; empty if it lies on it. */
+    List<String> offBed() {
+        return judgement.offBed().map(this::offBed).orElse(List.of());
+    }
+
+    private List<String> offBed(OffBed off) {
+        String bed = figures.place(off.bed().length()) + " x " + figures.placeLength(off.bed().width());
+        List<String> ways = new ArrayList<>();
+        ways.add("LARGER THAN THE BED: the board does not lie on a bed of " + bed + ".");
+        if (off.tooWide()) {
+            ways.add("It is too wide: rip it first, then measure and judge the strips.");
+        }
+        off.lengths().ifPresent(found -> ways.add("Crosscut it first: " + crosscut(found) + " at "
+            + figures.setting(judgement.board().target().getAsDouble()) + "."));
+        off.indexing().ifPresent(indexing -> ways.add("Or cut it in " + indexing.setups() + " set-ups: move it along and"
+            + " let them overlap by " + figures.placeLength(indexing.overlap()) + ". Level it each time to the part that"
+            + " is cut. Expect a step of about " + figures.small(indexing.stepA()) + " on face\u00a0A and "
+            + figures.small(indexing.stepB()) + " on face\u00a0B."));
+        return ways;
     }
 
     /** What the cutter would meet. */
     List<String> warnings() {
         List<String> warnings = new ArrayList<>();
         double keepBelow = judgement.cuts().faceA().keepBelow();
-        judgement.request().clamp().ifPresent(clamp -> {
+        highestHolder().ifPresent(clamp -> {
             for (Cut cut : List.of(judgement.cuts().faceA(), judgement.cuts().faceB())) {
                 if (clamp >= cut.keepBelow()) {
-                    warnings.add("WARNING: your clamps of " + figures.length(clamp) + " would be met while face "
-                        + cut.face().name() + " is cut. " + clamps(cut));
+                    warnings.add("WARNING: the cutter would meet your clamps or stops of " + figures.length(clamp)
+                        + " on face " + cut.face().name() + ". " + clamps(cut));
                 }
             }
         });
@@ -507,6 +596,10 @@ final class Sentences {
                 + " stands in the cutter's way, which must be clear"
                 + " from " + figures.atMost(keepBelow) + " up: do not cut it like this.");
         }
+        judgement.request().shop().wedge().filter(wedge -> tallest > 0 && wedge.butt() >= keepBelow).ifPresent(wedge ->
+            warnings.add("WARNING: the thick ends of your tapered shims, " + figures.length(wedge.butt())
+                + ", stand in the cutter's way. Use lower ones, under " + figures.atMost(keepBelow)
+                + ", or saw off what sticks out."));
         return warnings;
     }
 

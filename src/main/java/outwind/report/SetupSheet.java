@@ -123,7 +123,7 @@ public final class SetupSheet {
         }
         boolean isShimmed = supports.stream().anyMatch(Support::isShimmed);
         String inside = supports.stream().anyMatch(support -> support.where() == Support.Where.INSIDE)
-            ? " Those inside go in from the end." : "";
+            ? " Those inside go in from the nearest side." : "";
         String unshimmed = ": it needs no shims.";
         if (judgement.lifts()) {
             return isShimmed ? "LEVELLED: slide each shim in until the board stands on all of them." + inside

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import outwind.setup.Shim;
-import outwind.setup.Wedge;
 import outwind.stock.Judgement;
 
 /**
@@ -45,12 +44,12 @@ final class ShimTable {
         }
         upper.addAll(List.of("", "±"));
         lower.addAll(List.of("shim", "90\u00a0%"));
-        judgement.request().wedge().ifPresent(wedge -> {
+        judgement.request().shop().wedge().ifPresent(wedge -> {
             upper.add("wedge");
             lower.add("goes in");
         });
         List<List<String>> rows = supports.stream()
-            .filter(support -> support.isShimmed() && support.isInFarHalf(judgement.board()) == isFar)
+            .filter(support -> support.isInFarHalf(judgement.board()) == isFar)
             .map(support -> row(judgement, figures, support, hasInside)).toList();
         String title = (isFar ? "Far " : "Near ") + (hasInside ? "half" : "edge");
         return new ShimTable(paper, rows.isEmpty() ? title + ": no shims" : title + ", " + figures.unitInFull(),
@@ -59,19 +58,15 @@ final class ShimTable {
 
     private static List<String> row(Judgement judgement, Figures figures, Support support, boolean hasInside) {
         Shim shim = support.shim();
-        List<String> row = new ArrayList<>(List.of(String.valueOf(support.number().getAsInt()),
-            figures.place(shim.x())));
+        List<String> row = new ArrayList<>(List.of(support.label(), figures.place(shim.x())));
         if (hasInside) {
             row.add(figures.place(shim.y()));
         }
         row.add(figures.shim(shim.height()));
-        row.add(figures.fine(judgement.setup().errorOf(shim)));
-        judgement.request().wedge().ifPresent(wedge -> row.add(slideIn(wedge, figures, shim)));
+        row.add(shim.isNeeded() ? figures.fine(judgement.setup().errorOf(shim)) : "paper");
+        judgement.request().shop().wedge().ifPresent(wedge -> row.add(!shim.isNeeded() ? ""
+            : judgement.slideIn(shim).stream().mapToObj(figures::place).findFirst().orElse("too thin")));
         return row;
-    }
-
-    private static String slideIn(Wedge wedge, Figures figures, Shim shim) {
-        return wedge.reaches(shim.height()) ? figures.place(wedge.slideIn(shim.height())) : "too thin";
     }
 
     boolean isEmpty() {

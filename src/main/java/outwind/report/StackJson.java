@@ -34,7 +34,7 @@ public final class StackJson {
             node.put("boardFeet", board.feet().exact()).put("boardFeetTallied", board.feet().tallied());
             node.put("roughVolume", board.roughVolume()).put("finishedVolume", board.finishedVolume());
             node.put("finishedArea", board.finishedArea()).put("waste", board.waste());
-            node.put("minutes", board.minutes());
+            board.minutes().ifPresent(minutes -> node.put("minutes", minutes));
             board.cost().ifPresent(cost -> node.put("cost", cost));
         }
         plan.ifPresent(known -> describe(root.putObject("bill"), known));

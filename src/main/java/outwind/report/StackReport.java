@@ -141,7 +141,9 @@ public final class StackReport {
             List.of("finished wood to expect", Figures.decimals(finished / 1e9, 4) + " m³"),
             List.of("finished boards to expect", figures.area(area)),
             List.of("waste, failed boards whole", Figures.decimals(100 * (1 - finished / rough), 0) + " %"),
-            List.of("cutting", Figures.minutes(boards.stream().mapToDouble(PricedBoard::minutes).sum()))));
+            List.of("cutting", boards.stream().allMatch(board -> board.minutes().isPresent())
+                ? Figures.minutes(boards.stream().mapToDouble(board -> board.minutes().getAsDouble()).sum())
+                : "no cutter stated")));
     }
 
     private String money(BigDecimal amount) {
@@ -158,7 +160,7 @@ public final class StackReport {
                 optional(b.target()), number(b.low()), number(b.median()), number(b.high()), number(b.feet().length()),
                 number(b.feet().width()), number(b.feet().exact()), number(b.feet().tallied()),
                 number(b.roughVolume()), number(b.finishedVolume()), number(b.finishedArea()), number(b.waste()),
-                number(b.minutes()), b.cost().map(BigDecimal::toPlainString).orElse("")).stream()
+                b.minutes().isPresent() ? number(b.minutes().getAsDouble()) : "", b.cost().map(BigDecimal::toPlainString).orElse("")).stream()
                 .collect(Collectors.joining(",", "", "\n")));
         }
         return text.toString();

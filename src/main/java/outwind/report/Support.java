@@ -12,46 +12,31 @@ import outwind.stock.Judgement;
  *
  * @param shim   where it is, and the gap
  * @param where  under which edge
- * @param number counted round the board; empty where the board touches the bed, or all but touches it
+ * @param number counted round the board; empty where the board touches the bed
  */
 record Support(Shim shim, Where where, OptionalInt number) {
 
     /** An edge of the board, or away from both. */
     enum Where { NEAR, FAR, INSIDE }
 
-    /** Along an edge, places that touch are shown no nearer to another support than this share of the length. */
-    private static final double APART = 0.2;
-
-    /** All shims, in the order in which one walks round the board, and places enough of those that touch the bed. */
+    /** All shims, and the places where the bed is counted on, in the order in which one walks round the board. */
     static List<Support> round(Judgement judgement) {
-        List<Shim> places = judgement.setup().places();
         List<Support> supports = new ArrayList<>();
         int count = 0;
-        for (Shim shim : places) {
-            Where where = where(shim, judgement.board());
-            if (shim.isNeeded()) {
-                supports.add(new Support(shim, where, OptionalInt.of(++count)));
-            } else if (where != Where.INSIDE) {
-                supports.add(new Support(shim, where, OptionalInt.empty()));
-            }
+        for (Shim shim : judgement.setup().places()) {
+            supports.add(new Support(shim, where(shim, judgement.board()),
+                shim.isNeeded() ? OptionalInt.of(++count) : OptionalInt.empty()));
         }
-        return thinned(supports, APART * judgement.board().length());
+        return List.copyOf(supports);
     }
 
     private static Where where(Shim shim, Board board) {
         return shim.y() <= 0 ? Where.NEAR : shim.y() >= board.width() ? Where.FAR : Where.INSIDE;
     }
 
-    private static List<Support> thinned(List<Support> supports, double apart) {
-        List<Support> kept = new ArrayList<>(supports.stream().filter(Support::isShimmed).toList());
-        for (Support support : supports) {
-            boolean isAlone = kept.stream().filter(other -> other.where() == support.where())
-                .noneMatch(other -> Math.abs(other.shim().x() - support.shim().x()) < apart);
-            if (!support.isShimmed() && isAlone) {
-                kept.add(support);
-            }
-        }
-        return supports.stream().filter(kept::contains).toList();
+    /** How it is named in tables: its number, or a dash where the board touches. */
+    String label() {
+        return number.isPresent() ? String.valueOf(number.getAsInt()) : "-";
     }
 
     boolean isShimmed() {

@@ -5,13 +5,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import outwind.board.Board;
+import outwind.board.Cutter;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.Cut;
-import outwind.cutting.Cutter;
+import outwind.board.Cutter;
 import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBCheck;
+import outwind.cutting.Machining;
 import outwind.cutting.Pass;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.ReferencePlane;
@@ -27,6 +30,9 @@ import outwind.surface.TrendFit;
 
 /** The report that is read at the machine: verdict, what to do, why, the numbers, cautions; 80 columns. */
 public final class TextReport {
+
+    /** Ways to make the cuts that are shown beside the quickest. */
+    private static final int MOST_OTHER_WAYS = 4;
 
     private final Judgement judgement;
     private final Board board;
@@ -70,6 +76,7 @@ public final class TextReport {
             sentences.next().ifPresent(page::paragraph);
         }
         board.remarks().forEach(page::paragraph);
+        sentences.offBed().forEach(page::paragraph);
     }
 
     private void beforeCutting() {
@@ -105,32 +112,39 @@ public final class TextReport {
         if (!judgement.setup().held().holds()) {
             page.item(step++ + ".", sentences.carrier());
         } else if (shims().isEmpty()) {
-            page.item(step++ + ".", "Lay the board on the bed with face A up. It needs no shims.");
+            page.item(step++ + ".", "Lay the board on " + sentences.bed() + " with face A up. It needs no shims.");
         } else {
             page.item(step++ + ".", judgement.lifts()
-                ? "Lay the board on the bed with face A up and level it with these shims, slid in from the edges:"
-                : "Lay the board on the bed with face A up, as it lay when you "
+                ? "Lay the board on " + sentences.bed() + " with face A up and level it with these shims, slid in from"
+                    + " the edges:"
+                : "Lay the board on " + sentences.bed() + " with face A up, as it lay when you "
                     + (isScanned() ? "scanned it" : "measured it") + ". Slide these shims in until they just"
                     + " touch; they keep it from rocking and from bending under the cutter:");
             shimTable();
             sentences.unsureShims().ifPresent(words -> page.item("  ", words));
+            sentences.carrierInstead().ifPresent(words -> page.item("  ", words));
+            sentences.justSetDown().ifPresent(words -> page.item("  ", words));
             page.item("  ", sentences.held());
         }
         page.item(step++ + ".", "Press on each corner. It must not move. " + sentences.holding()
             + " If it moves, shim it where it gives.");
+        for (String advice : sentences.holdingAdvice()) {
+            page.item("  ", advice);
+        }
         for (String warning : sentences.warnings()) {
             page.item("  ", warning);
         }
         page.item(step++ + ".", sentences.cut(judgement.cuts().faceA()));
         if (judgement.planned() == Planned.FACE_A) {
             page.item(step + ".", "Mark the near edge, and turn the board over along its length on to its new flat face."
-                + " Set zero on the bed, read all of face B and run outwind finish. It says whether "
+                + " Set zero on " + sentences.bed() + ", read all of face B and run outwind finish. It says whether "
                 + figures.setting(board.target().getAsDouble()) + " can be had.");
             return;
         }
-        page.item(step++ + ".", "Mark the near edge, and turn the board over along its length on to its new flat face:"
-            + " the marked edge is now the far one. It needs no shims. "
-            + sentences.clamps(judgement.cuts().faceB()) + " Read face B at these places. Above the bed it should"
+        page.item(step++ + ".", "Let the board rest: it may move once wood is off. Mark the near edge, and turn the"
+            + " board over along its length on to its new flat face: the marked edge is now the far one. It needs no"
+            + " shims. "
+            + sentences.clamps(judgement.cuts().faceB()) + " Read face B at these places. Above " + sentences.bed() + " it should"
             + " read:");
         checkTable();
         page.item("  ", "Write down how far each reading is off. All high or low by the same amount is only your zero."
@@ -144,18 +158,22 @@ public final class TextReport {
         List<String> header = new ArrayList<>(List.of("no.", "x (" + figures.unit() + ")", "edge", "shim ("
             + figures.unit()
             + ")", "± (90\u00a0%)"));
-        judgement.request().wedge().ifPresent(wedge -> header.add("slide wedge in"));
+        judgement.request().shop().wedge().ifPresent(wedge -> header.add("slide wedge in"));
         List<List<String>> rows = new ArrayList<>();
-        for (Shim shim : shims()) {
-            List<String> row = new ArrayList<>(List.of(String.valueOf(rows.size() + 1), figures.place(shim.x()),
-                edge(shim.y()),
-                figures.shim(shim.height()),
-                figures.fine(judgement.setup().errorOf(shim))));
-            judgement.request().wedge().ifPresent(wedge -> row.add(wedge.reaches(shim.height())
-                ? figures.place(wedge.slideIn(shim.height())) : "too thin"));
+        for (Support support : Support.round(judgement)) {
+            Shim shim = support.shim();
+            List<String> row = new ArrayList<>(List.of(support.label(), figures.place(shim.x()), edge(shim.y()),
+                figures.shim(shim.height()), shim.isNeeded() ? figures.fine(judgement.setup().errorOf(shim)) : ""));
+            judgement.request().shop().wedge().ifPresent(wedge -> row.add(slideIn(shim)));
             rows.add(row);
         }
         page.table("      ", header, rows);
+        sentences.contacts().ifPresent(words -> page.item("  ", words));
+    }
+
+    private String slideIn(Shim shim) {
+        return !shim.isNeeded() ? "" : judgement.slideIn(shim).stream().mapToObj(figures::place).findFirst()
+            .orElse("too thin");
     }
 
     private void checkTable() {
@@ -294,46 +312,66 @@ public final class TextReport {
     }
 
     private void cuts() {
+        Optional<Machining> way = judgement.machining().stream().findFirst();
+        List<String> header = new ArrayList<>(List.of("face", "depth"));
+        way.ifPresent(known -> header.addAll(List.of("passes", "min")));
+        header.addAll(List.of("mean depth", "wood off", "keep below", "new face"));
         List<List<String>> rows = new ArrayList<>();
         for (Cut cut : judgement.plannedCuts()) {
-            rows.add(List.of(cut.face().name(), figures.number(cut.depth()), String.valueOf(cut.passes().size()),
-                Figures.decimals(cut.minutes(), 0), figures.number(cut.meanDepth()), figures.volume(cut.removed()),
+            List<String> row = new ArrayList<>(List.of(cut.face().name(), figures.number(cut.depth())));
+            way.ifPresent(known -> row.addAll(List.of(String.valueOf(known.on(cut.face()).size()),
+                Figures.decimals(known.minutes(cut.face()), 0))));
+            row.addAll(List.of(figures.number(cut.meanDepth()), figures.volume(cut.removed()),
                 cut.leavesRoomForClamps() ? figures.number(figures.roundedDown(cut.keepBelow())) : "none",
                 figures.number(cut.aboveBed())));
+            rows.add(row);
         }
         CuttingPlan plan = judgement.cuts();
         if (rows.size() > 1) {
-            rows.add(List.of("both", "", String.valueOf(plan.passes()), Figures.decimals(plan.minutes(), 0),
-            figures.number(plan.faceA().meanDepth() + plan.faceB().meanDepth()), figures.volume(plan.removed()),
-                "", ""));
+            List<String> row = new ArrayList<>(List.of("both", ""));
+            way.ifPresent(known -> row.addAll(List.of(String.valueOf(known.count()),
+                Figures.decimals(known.minutes(), 0))));
+            row.addAll(List.of(figures.number(plan.faceA().meanDepth() + plan.faceB().meanDepth()),
+                figures.volume(plan.removed()), "", ""));
+            rows.add(row);
         }
         page.paragraph("Cuts (lengths in " + figures.unitInFull() + ", all the wood that comes off in "
             + figures.volumeUnit() + "; depth is counted from the highest spot of the face, the other heights from the"
             + " bed)");
-        Cutter cutter = judgement.request().cutter();
-        page.table("  ", List.of("face", "depth", "passes", "min", "mean depth", "wood off", "keep below", "new face"),
-            rows);
+        page.table("  ", header, rows);
+        way.ifPresent(this::machining);
+    }
+
+    private void machining(Machining way) {
         page.gap();
-        page.paragraph("Minutes are for a cutter of " + figures.small(cutter.diameter()) + ", rows "
-            + figures.small(cutter.stepOver()) + " apart, " + figures.small(cutter.feed()) + " a minute, its centre "
-            + figures.small(cutter.overrun()) + " past every edge.");
+        for (Cutter cutter : Stream.concat(Stream.of(way.roughing()), way.finishing().stream()).toList()) {
+            page.paragraph(cutter.name() + ": diameter " + figures.small(cutter.diameter()) + ", rows "
+                + figures.small(cutter.rows()) + " apart, " + figures.placeLength(cutter.feed()) + " a minute, its centre "
+                + figures.small(cutter.overrun()) + " past every edge.");
+        }
+        CutWords words = sentences.cutWords();
+        for (Machining other : judgement.machining().subList(1, Math.min(1 + MOST_OTHER_WAYS,
+            judgement.machining().size()))) {
+            page.paragraph("Or " + words.way(other) + ".");
+        }
         page.gap();
-        page.paragraph("Layer by layer, the share of the board's area that the cutter meets:");
+        page.paragraph("Layers:");
         for (Cut cut : judgement.plannedCuts()) {
-            page.paragraph("face " + cut.face().name() + ": " + layers(cut) + ".");
+            page.paragraph("face " + cut.face().name() + ": " + layers(way.on(cut.face()), words) + ".");
         }
     }
 
-    /** Down to the first layer that is wood all over. */
-    private String layers(Cut cut) {
+    /** Where each layer is cut, down to the first that is cut all over. */
+    private String layers(List<Pass> passes, CutWords words) {
         List<String> layers = new ArrayList<>();
-        for (Pass pass : cut.passes()) {
-            layers.add(figures.small(pass.depth()) + "\u00a0" + Figures.percent(pass.wood()));
-            if (layers.size() < cut.passes().size() && Figures.percent(pass.wood()).equals(Figures.percent(1))) {
-                return String.join(", ", layers) + " and all below";
+        for (Pass pass : passes) {
+            boolean everywhere = pass.areas().isEmpty();
+            layers.add(figures.small(pass.depth()) + " " + (everywhere ? "all over" : words.areas(pass)));
+            if (everywhere) {
+                return String.join("; ", layers) + (layers.size() < passes.size() ? ", and all below" : "");
             }
         }
-        return String.join(", ", layers);
+        return String.join("; ", layers);
     }
 
     private void cautions() {

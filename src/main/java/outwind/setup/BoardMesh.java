@@ -2,10 +2,12 @@ package outwind.setup;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
 import outwind.numeric.Compliance;
 import outwind.numeric.OrthotropicPlate;
 import outwind.numeric.Rigidity;
@@ -19,10 +21,14 @@ import outwind.numeric.Rigidity;
  * @param y      lines across (mm), rising from 0 to the width
  * @param first  index in {@code x} of the outermost line for shims at the near end; at the far end as many from last
  * @param gap    under node i·across + j (mm), never negative
+ * @param touches true at the nodes where the bed itself is counted on
  * @param weight borne by each node (N)
  */
-record BoardMesh(double[] x, double[] y, int first, double[] gap, double[] weight, Rigidity rigidity, Push push,
-        SpanLimit limit) {
+record BoardMesh(double[] x, double[] y, int first, double[] gap, boolean[] touches, double[] weight,
+        Rigidity rigidity, Push push, SpanLimit limit) {
+
+    /** No shim is thinner (mm): what is printed as a tenth of a millimetre; a place that touches needs none. */
+    private static final double FINEST = 0.1;
 
     /** Shims lie no further in from the ends (mm): clear of the corner, under the end. Common practice. */
     private static final double MOST_INSET = 40;
@@ -39,7 +45,7 @@ record BoardMesh(double[] x, double[] y, int first, double[] gap, double[] weigh
     static final int ACROSS = 6;
 
     static BoardMesh of(double length, double width, double thickness, Stiffness wood, DoubleBinaryOperator gap,
-            Push push) {
+            Touching touching, Push push) {
         Rigidity rigidity = wood.plate(thickness);
         SpanLimit limit = SpanLimit.of(length, width, rigidity, push);
         double pressure = wood.density() * 1e-9 * Finger.GRAVITY * thickness;
@@ -47,16 +53,18 @@ record BoardMesh(double[] x, double[] y, int first, double[] gap, double[] weigh
         double[] x = linesAlong(length, inset, limit);
         double[] y = even(0, width, ACROSS);
         double[] gaps = new double[x.length * y.length];
+        boolean[] touches = new boolean[gaps.length];
         double[] weight = new double[gaps.length];
         for (int i = 0; i < x.length; i++) {
             for (int j = 0; j < y.length; j++) {
                 int node = i * y.length + j;
                 // A node may dip a hair under every place at which the bed was fitted.
                 gaps[node] = Math.max(0, gap.applyAsDouble(x[i], y[j]));
+                touches[node] = touching.at(x[i], y[j]);
                 weight[node] = pressure * share(x, i) * share(y, j);
             }
         }
-        return new BoardMesh(x, y, inset > 0 ? 1 : 0, gaps, weight, rigidity, push, limit);
+        return new BoardMesh(x, y, inset > 0 ? 1 : 0, gaps, touches, weight, rigidity, push, limit);
     }
 
     /**
@@ -98,6 +106,16 @@ record BoardMesh(double[] x, double[] y, int first, double[] gap, double[] weigh
         return i * y.length + j;
     }
 
+    /** The node nearest to a place (mm). */
+    int nearest(double atX, double atY) {
+        return node(nearest(x, atX), nearest(y, atY));
+    }
+
+    private static int nearest(double[] lines, double at) {
+        return IntStream.range(0, lines.length).boxed()
+            .min(Comparator.comparingDouble(i -> Math.abs(lines[i] - at))).orElseThrow();
+    }
+
     int lineAlong(int node) {
         return node / y.length;
     }
@@ -108,14 +126,15 @@ record BoardMesh(double[] x, double[] y, int first, double[] gap, double[] weigh
 
     /** Node {@code node} as a support. */
     Shim support(int node) {
-        return new Shim(x[lineAlong(node)], y[lineAcross(node)], gap[node]);
+        return new Shim(x[lineAlong(node)], y[lineAcross(node)], touches[node] ? 0 : Math.max(FINEST, gap[node]),
+            touches[node]);
     }
 
     /** Nodes where the bed itself supports the board. */
     List<Integer> contacts() {
         List<Integer> contacts = new ArrayList<>();
         for (int node = 0; node < gap.length; node++) {
-            if (!support(node).isNeeded()) {
+            if (touches[node]) {
                 contacts.add(node);
             }
         }

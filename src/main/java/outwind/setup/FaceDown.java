@@ -38,7 +38,7 @@ public record FaceDown(RestingPose asMeasured, RestingPose turned, double rockin
      * Lays down every possible board, both ways up.
      *
      * @param whole    the whole board as it most likely is
-     * @param possible the whole boards that the readings leave possible, {@link #DRAWS} or so
+     * @param possible the whole boards that the readings leave possible; the first {@link #DRAWS} are laid down
      * @param width    of the board (mm)
      * @param density  of the wood (kg per m³)
      */
@@ -46,16 +46,17 @@ public record FaceDown(RestingPose asMeasured, RestingPose turned, double rockin
         int rocking = 0;
         int faceAUp = 0;
         int faceBUp = 0;
-        for (SampledBoard board : possible) {
+        List<SampledBoard> laid = possible.subList(0, Math.min(DRAWS, possible.size()));
+        for (SampledBoard board : laid) {
             RestingPose lying = RestingPose.of(board, density);
             RestingPose over = RestingPose.of(board.turnedOver(width), density);
             rocking += lying.rocks() ? 1 : 0;
             faceAUp += isBetter(lying, over) ? 1 : 0;
             faceBUp += isBetter(over, lying) ? 1 : 0;
         }
-        double enough = SURE * possible.size();
+        double enough = SURE * laid.size();
         return new FaceDown(RestingPose.of(whole, density), RestingPose.of(whole.turnedOver(width), density),
-            rocking / (double) possible.size(),
+            rocking / (double) laid.size(),
             faceAUp >= enough ? Better.FACE_A_UP : faceBUp >= enough ? Better.FACE_B_UP : Better.UNKNOWN);
     }
 

@@ -25,22 +25,23 @@ final class SupportSearch {
         new int[] {0, BoardMesh.ACROSS / 2, BoardMesh.ACROSS},
         new int[] {0, BoardMesh.ACROSS / 3, 2 * BoardMesh.ACROSS / 3, BoardMesh.ACROSS});
 
+    /** How far in from an edge or an end a hand reaches under a board to set a shim (mm): our choice. */
+    private static final double REACH = 150;
+
     /** Up to so many shims every pair is tried; the cost grows with the square. */
     private static final int FEW_SHIMS = 8;
 
     private final BoardMesh mesh;
     private final HeldBoard held;
-    private final List<Integer> contacts;
-    /** Those of the contacts that the computation rests on. */
+    /** Places where the bed itself is counted on. */
     private final List<Integer> counted;
     private final Set<Integer> free;
 
     private SupportSearch(BoardMesh mesh) {
         this.mesh = mesh;
         this.held = mesh.held();
-        this.contacts = mesh.contacts();
-        this.counted = mesh.countedContacts();
-        this.free = new HashSet<>(contacts);
+                this.counted = mesh.countedContacts();
+        this.free = new HashSet<>(mesh.contacts());
     }
 
     static SupportSearch over(BoardMesh mesh) {
@@ -51,10 +52,10 @@ final class SupportSearch {
         for (int[] rows : ROWS) {
             Optional<Set<Integer>> found = holding(rows);
             if (found.isPresent()) {
-                return told(found.get(), true);
+                return found(found.get(), true);
             }
         }
-        return told(leastMovement(), false);
+        return found(leastMovement(), false);
     }
 
     /** The smaller of the two thinned starts; empty if shims in these rows do not hold the board. */
@@ -65,7 +66,13 @@ final class SupportSearch {
         List<Set<Integer>> starts = new ArrayList<>();
         evenStations(rows).ifPresent(starts::add);
         whereItMovesMost(rows).ifPresent(starts::add);
-        return starts.stream().map(start -> thinned(start, rows)).min(Comparator.comparingInt(Set::size));
+        return starts.stream().map(start -> thinned(start, rows))
+            .min(Comparator.<Set<Integer>>comparingInt(Set::size).thenComparingDouble(this::highest));
+    }
+
+    /** The highest of some shims (mm). */
+    private double highest(Set<Integer> shims) {
+        return shims.stream().mapToDouble(node -> mesh.gap()[node]).max().orElse(0);
     }
 
     /** Every node in these rows where a shim can go. */
@@ -80,9 +87,17 @@ final class SupportSearch {
     }
 
     private void addShim(Set<Integer> shims, int node) {
-        if (!free.contains(node)) {
+        if (!free.contains(node) && isWithinReach(node)) {
             shims.add(node);
         }
+    }
+
+    private boolean isWithinReach(int node) {
+        double alongIt = mesh.x()[mesh.lineAlong(node)];
+        double acrossIt = mesh.y()[mesh.lineAcross(node)];
+        double length = mesh.x()[mesh.x().length - 1];
+        double width = mesh.y()[BoardMesh.ACROSS];
+        return Math.min(Math.min(alongIt, length - alongIt), Math.min(acrossIt, width - acrossIt)) <= REACH;
     }
 
     private void restOn(Set<Integer> shims) {
@@ -271,21 +286,30 @@ final class SupportSearch {
         return mesh.lineAcross(node) == mesh.lineAcross(one) && one < node && node < other;
     }
 
-    private Supports told(Set<Integer> shims, boolean holds) {
-        restOn(shims);
+    private Supports found(Set<Integer> shims, boolean holds) {
+        List<Integer> needed = holds ? neededContacts(shims) : counted;
+        List<Integer> nodes = new ArrayList<>(needed);
+        nodes.addAll(shims);
+        held.restOn(nodes);
         int weakest = held.weakest();
         Shim at = mesh.support(weakest);
-        List<Integer> nodes = new ArrayList<>(contacts);
-        nodes.addAll(shims);
-        nodes.sort(Comparator.comparingInt(this::side).thenComparingInt(node -> side(node) == 1 ? -node : node));
-        boolean inside = shims.stream().anyMatch(node -> side(node) == 2);
+        boolean inside = shims.stream().map(mesh::lineAcross).anyMatch(j -> j != 0 && j != BoardMesh.ACROSS);
         return new Supports(nodes.stream().map(mesh::support).toList(), mesh.limit(), held.movement(weakest), at.x(),
             at.y(), inside, holds);
     }
 
-    /** 0 for the edge y = 0, 1 for the far edge, 2 inside. */
-    private int side(int node) {
-        int j = mesh.lineAcross(node);
-        return j == 0 ? 0 : j == BoardMesh.ACROSS ? 1 : 2;
+    /** Contacts enough for the board to hold, so that whoever checks them with paper has few to check. */
+    private List<Integer> neededContacts(Set<Integer> shims) {
+        restOn(shims);
+        List<Integer> needed = new ArrayList<>(counted);
+        for (int contact : counted) {
+            held.remove(contact);
+            if (heldNow()) {
+                needed.remove(Integer.valueOf(contact));
+            } else {
+                held.add(contact);
+            }
+        }
+        return needed;
     }
 }

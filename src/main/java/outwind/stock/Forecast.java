@@ -112,8 +112,8 @@ public record Forecast(Faces faces, Request request, Fits fits, RestingPose pose
     }
 
     private CuttingPlan cuts(Slab slab, Plane bed, Datum datumA, ThicknessRange range) {
-        return CuttingPlan.of(faces.board(), slab, bed, datumA, faces.whole(), faces.kept(), reachable(slab, range),
-            range.high() - range.low(), request.cutter());
+        return CuttingPlan.of(slab, bed, datumA, faces.whole(), faces.kept(), reachable(slab, range),
+            range.high() - range.low());
     }
 
     /**

@@ -4,10 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
 import outwind.board.Board;
+import outwind.board.Cutter;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBCheck;
+import outwind.cutting.Machining;
 import outwind.flatten.LiftLimit;
 import outwind.flatten.NextReading;
 import outwind.flatten.Planes;
@@ -17,8 +20,10 @@ import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.numeric.Plane;
 import outwind.setup.FaceDown;
+import outwind.setup.HoldingCase;
 import outwind.setup.RestingPose;
 import outwind.setup.Setup;
+import outwind.setup.Shim;
 import outwind.setup.Stiffness;
 import outwind.surface.Faces;
 import outwind.surface.Fits;
@@ -41,11 +46,12 @@ import outwind.surface.Warp;
  * @param levelled how to hold it so that the thickest board comes out
  * @param cuts     both cuts, for the plane that was chosen
  * @param otherCuts both cuts for the way of holding that was not chosen
+ * @param machining every way to make the cuts, the quickest first; empty where no cutter is stated
  * @param checks   what face B should read once face A is cut
  */
 public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, List<Doubt> doubts,
                         List<NextReading> next, FaceDown faceDown, Setup asItLies, Setup levelled, CuttingPlan cuts,
-                        CuttingPlan otherCuts, List<FaceBCheck> checks) {
+                        CuttingPlan otherCuts, List<Machining> machining, List<FaceBCheck> checks) {
 
     /** More places than anybody walks back for. */
     private static final int MOST_NEXT = 3;
@@ -60,6 +66,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     public Judgement {
         doubts = List.copyOf(doubts);
         next = List.copyOf(next);
+        machining = List.copyOf(machining);
         checks = List.copyOf(checks);
     }
 
@@ -72,11 +79,13 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         Faces faces = Faces.of(measured);
         Forecast.requireWood(faces);
         // Asks for nothing that is reckoned below; on a second core it costs no time.
-        CompletableFuture<Setup> lies = CompletableFuture.supplyAsync(() -> held(faces, new Plane(0, 0, 0), request));
+        CompletableFuture<List<SampledBoard>> laid = CompletableFuture.supplyAsync(() -> laidDown(faces, request));
+        CompletableFuture<Setup> lies = laid.thenApply(possible ->
+            held(faces, new Plane(0, 0, 0), possible, request));
         Forecast forecast = Forecast.of(faces, request);
         Board board = faces.board();
         MeasuredShape shape = faces.shape();
-        Setup levelled = held(faces, forecast.planes().best().slab().faceA(), request);
+        Setup levelled = held(faces, forecast.planes().best().slab().faceA(), laid.join(), request);
         CuttingPlan lying = forecast.cutsAsItLies();
         CuttingPlan lifted = forecast.cutsLevelled();
         CuttingPlan cuts = forecast.lifts() ? lifted : lying;
@@ -88,21 +97,20 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), shape::isScannedAt,
             shape.noise().deviation(), MOST_NEXT);
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
-            doubts, next, faceDown(faces, request), lies.join(), levelled, cuts,
-            forecast.lifts() ? lying : lifted, FaceBCheck.of(board, shape, cuts, shape.noise().deviation(),
+            doubts, next, FaceDown.of(faces.whole(), laid.join(), board.width(),
+                Stiffness.of(board.species()).density()), lies.join(), levelled, cuts,
+            forecast.lifts() ? lying : lifted,
+            Machining.of(cuts, faces.whole(), request.shop().cuttersInRows()), FaceBCheck.of(board, shape, cuts, shape.noise().deviation(),
                 request.seed()));
     }
 
-    private static FaceDown faceDown(Faces faces, Request request) {
-        Board board = faces.board();
-        List<SampledBoard> possible = faces.shape().draws(Places.grid(Region.whole(board), LAID_ALONG, LAID_ACROSS),
-            FaceDown.DRAWS, request.seed());
-        return FaceDown.of(faces.whole(), possible, board.width(), Stiffness.of(board.species()).density());
+    private static List<SampledBoard> laidDown(Faces faces, Request request) {
+        return faces.shape().draws(Places.grid(Region.whole(faces.board()), LAID_ALONG, LAID_ACROSS), Setup.DRAWS,
+            request.seed());
     }
 
-    private static Setup held(Faces faces, Plane slopes, Request request) {
-        return Setup.parallelTo(slopes, faces.board(), faces.shape(), faces.whole(), request.push(),
-            request.seed());
+    private static Setup held(Faces faces, Plane slopes, List<SampledBoard> possible, Request request) {
+        return Setup.parallelTo(slopes, faces.board(), faces.shape(), faces.whole(), possible, request.push());
     }
 
     /** Which cuts are planned. */
@@ -212,6 +220,36 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     /** How to hold the board for face A. */
     public Setup setup() {
         return lifts() ? levelled : asItLies;
+    }
+
+    /** What makes this board awkward to hold or to cut. */
+    public List<HoldingCase> holdingCases() {
+        OptionalDouble cup = warp.cup().filter(Warp.Amount::isReal).stream().mapToDouble(Warp.Amount::value).findFirst();
+        OptionalDouble widest = machining.stream().limit(1)
+            .flatMap(way -> Stream.concat(Stream.of(way.roughing()), way.finishing().stream()))
+            .mapToDouble(Cutter::diameter).max();
+        return HoldingCase.of(board(), cuts.thickness(), cup, widest);
+    }
+
+    /** What can be done if the board is larger than the bed; worked out when asked for. */
+    public Optional<OffBed> offBed() {
+        return OffBed.of(this);
+    }
+
+    /** How far a push moves the board that is just set down without shims (mm); infinite where it tips. */
+    public double movementJustSetDown() {
+        return Setup.movementJustSetDown(board(), whole(), pose(), request().push());
+    }
+
+    /**
+     * How far in from the nearest side of the board the tip of a tapered shim goes (mm); empty where those in use are
+     * too thin, or where none are used.
+     */
+    public OptionalDouble slideIn(Shim shim) {
+        double wayIn = Math.min(Math.min(shim.x(), board().length() - shim.x()),
+            Math.min(shim.y(), board().width() - shim.y()));
+        return request().shop().wedge().filter(wedge -> wedge.reaches(shim.height())).stream()
+            .mapToDouble(wedge -> wedge.slideIn(shim.height(), wayIn)).findFirst();
     }
 
     /** Chance of the target if the board is levelled, 0 to 1; empty if no target was given. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.cutting.CuttingPlan;
+import outwind.cutting.Machining;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.surface.Faces;
@@ -25,13 +26,13 @@ import outwind.surface.SampledBoard;
  * @param roughVolume    as it is bought (mm³)
  * @param finishedVolume wood left when both faces are cut (mm³)
  * @param finishedArea   of the part that must clean up (mm²)
- * @param minutes        of cutting, both faces
+ * @param minutes        of cutting, both faces, the quickest way; empty where no cutter is stated
  * @param wood           what is paid for it; empty without a price
  * @param cost           of the board, and of cutting it where a shop rate is known; empty without a price
  */
 public record PricedBoard(String name, String file, Verdict verdict, OptionalDouble chance, OptionalDouble target,
                           double low, double median, double high, BoardFeet feet, double roughVolume,
-                          double finishedVolume, double finishedArea, double minutes, Optional<BigDecimal> wood,
+                          double finishedVolume, double finishedArea, OptionalDouble minutes, Optional<BigDecimal> wood,
                           Optional<BigDecimal> cost) {
 
     /**
@@ -51,7 +52,8 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
             bought.thickness().orElse(rough / (bought.length() * bought.width())));
         double area = (board.length() - 2 * board.trim().along()) * (board.width() - 2 * board.trim().across());
         CuttingPlan cuts = forecast.cuts();
-        double minutes = cuts.faceA().minutes() + cuts.faceB().minutes();
+        OptionalDouble minutes = Machining.of(cuts, whole, request.shop().cuttersInRows()).stream()
+            .mapToDouble(Machining::minutes).findFirst();
         ThicknessRange range = forecast.outlook().levelled();
         return new PricedBoard(board.name(), file, forecast.verdict(), forecast.chance(), board.target(), range.low(),
             range.median(), range.high(), feet, rough, Math.max(0, cuts.finished()), area, minutes,

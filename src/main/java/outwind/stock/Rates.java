@@ -3,6 +3,7 @@ package outwind.stock;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.board.Price;
 
@@ -35,11 +36,12 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
      * Cost of a board and of cutting it.
      *
      * @param rough   volume (mm³)
-     * @param minutes of cutting
+     * @param minutes of cutting, if they are known
      * @return the cost to two places; empty if its price is not known, for then cutting alone would make it look cheap
      */
-    Optional<BigDecimal> costOf(Board board, BoardFeet feet, double rough, double minutes) {
-        Optional<BigDecimal> work = shopRate.map(rate -> rate.multiply(BigDecimal.valueOf(minutes))
+    Optional<BigDecimal> costOf(Board board, BoardFeet feet, double rough, OptionalDouble minutes) {
+        Optional<BigDecimal> work = shopRate.filter(rate -> minutes.isPresent())
+            .map(rate -> rate.multiply(BigDecimal.valueOf(minutes.getAsDouble()))
             .divide(MINUTES_AN_HOUR, 10, RoundingMode.HALF_EVEN));
         return exactly(board, feet, rough)
             .map(price -> price.add(work.orElse(BigDecimal.ZERO)).setScale(2, RoundingMode.HALF_UP));

@@ -7,6 +7,7 @@ import outwind.board.Board;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBHeights;
+import outwind.cutting.Machining;
 import outwind.cutting.Movement;
 import outwind.flatten.RemainingThickness;
 import outwind.flatten.ThicknessRange;
@@ -22,11 +23,12 @@ import outwind.surface.SuspectReading;
  * @param range    finished thickness over the boards that the readings leave possible
  * @param verdict  will it finish at the target
  * @param cut      of face B
+ * @param machining every way to make the cut, the quickest first; empty where no cutter is stated
  * @param movement how the board has moved while face A was cut
  * @param suspects readings on face B that look wrong, the worst first
  */
 public record SecondCut(Faces faces, Request request, ThicknessRange range, Verdict verdict, Cut cut,
-                        Movement movement, List<SuspectReading> suspects) {
+                        List<Machining> machining, Movement movement, List<SuspectReading> suspects) {
 
     /** Heights further from what was expected than this share of the thickness were not counted from the bed. */
     private static final double ANOTHER_ZERO = 0.25;
@@ -53,10 +55,10 @@ public record SecondCut(Faces faces, Request request, ThicknessRange range, Verd
         ThicknessRange range = range(before, faces, movement);
         double slab = -faces.kept().greatest(i -> -faces.kept().top()[i]) - request.skim();
         OptionalDouble wanted = request.stopAt().isPresent() ? request.stopAt() : target;
-        Cut cut = CuttingPlan.faceBAlone(faces.board(), faces.whole(), faces.kept(),
-            Math.max(0, Forecast.reachable(wanted, slab, range)), request.cutter());
+        Cut cut = CuttingPlan.faceBAlone(faces.whole(), faces.kept(),
+            Math.max(0, Forecast.reachable(wanted, slab, range)));
         return new SecondCut(faces, request, range, Forecast.verdict(range, target), cut,
-            movement, faces.shape().suspects(MOST_SUSPECTS));
+            Machining.ofFaceB(cut, faces.whole(), request.shop().cuttersInRows()), movement, faces.shape().suspects(MOST_SUSPECTS));
     }
 
     /** From both measurements where the board has not moved between them, else from the second alone. */

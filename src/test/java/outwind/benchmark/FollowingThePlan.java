@@ -37,101 +37,12 @@ import outwind.stock.SecondCut;
  */
 public final class FollowingThePlan {
 
-    private static final double NOISE = 0.08;
     private static final double ZERO_ON_BED = 0.02;
     private static final double ZERO_ON_WOOD = 0.03;
     private static final double HAND = 100;
-    private static final double SKIM = 0.3;
     private static final double WITHIN = 0.1;
-    private static final int ALONG = 121;
-    private static final int ACROSS = 25;
 
     private FollowingThePlan() { }
-
-    /** Families unlike each other, and unlike the model. */
-    private enum Family { SMOOTH, KINKED, TAPERED, MISCUT, HUMPED, VARYING_CUP }
-
-    /** A board with both faces known: heights over the bed that it was measured on, up to a constant (mm). */
-    private record TrueBoard(double length, double width, DoubleBinaryOperator top, DoubleBinaryOperator underside) {
-
-        static TrueBoard of(Family family, SplittableRandom random) {
-            double length = random.nextDouble(500, 2200);
-            double width = random.nextDouble(110, 320);
-            double thick = random.nextDouble(28, 50);
-            double twist = random.nextGaussian(0, 1.5);
-            double bow = random.nextGaussian(0, 1.2) * length / 1400;
-            double cup = random.nextGaussian(0, 0.4) * width / 220;
-            double phase = random.nextDouble(2 * Math.PI);
-            double size = random.nextDouble(0.05, 0.2);
-            DoubleBinaryOperator warp = (x, y) -> {
-                double u = 2 * x / length - 1;
-                double v = 2 * y / width - 1;
-                return twist * u * v + bow * u * u + cup * v * v + size * Math.sin(4 * x / length + 2 * v + phase);
-            };
-            double from = length * random.nextDouble(0.3, 0.8);
-            double lift = random.nextDouble(1.5, 4);
-            double humpX = length * random.nextDouble();
-            double humpY = width * random.nextDouble();
-            double taper = random.nextDouble(-2, 2);
-            DoubleBinaryOperator added = switch (family) {
-                case SMOOTH, TAPERED, MISCUT -> (x, y) -> 0;
-                case KINKED -> (x, y) -> lift * (x - from + Math.hypot(x - from, 50)) / 2 / (length - from);
-                case HUMPED -> (x, y) -> 0.4 * Math.exp(-(Math.pow(x - humpX, 2) + Math.pow(y - humpY, 2)) / 10_000);
-                case VARYING_CUP -> (x, y) -> 0.5 * Math.pow(2 * y / width - 1, 2) * x / length;
-            };
-            DoubleBinaryOperator top = (x, y) -> warp.applyAsDouble(x, y) + added.applyAsDouble(x, y);
-            double ownPhase = random.nextDouble(2 * Math.PI);
-            DoubleBinaryOperator own = (x, y) -> 0.08 * Math.sin(7 * x / length + 3 * y / width + ownPhase);
-            DoubleBinaryOperator under = switch (family) {
-                case TAPERED -> (x, y) -> top.applyAsDouble(x, y) - thick - taper * x / length;
-                case MISCUT -> (x, y) -> 0.6 * warp.applyAsDouble(x, y) - thick;
-                default -> (x, y) -> top.applyAsDouble(x, y) - thick;
-            };
-            return new TrueBoard(length, width, top, (x, y) -> under.applyAsDouble(x, y) + own.applyAsDouble(x, y));
-        }
-
-        double x(int k) {
-            return length * (k % ALONG) / (ALONG - 1);
-        }
-
-        double y(int k) {
-            return width * (k / ALONG) / (ACROSS - 1);
-        }
-
-        /** Face A on a 5 x 3 grid, and calipers at the ends and edges that they reach. */
-        Board read(OptionalDouble target, SplittableRandom random) {
-            List<Reading> readings = new ArrayList<>();
-            List<CaliperReading> calipers = new ArrayList<>();
-            for (int k = 0; k < 15; k++) {
-                double x = 15 + (length - 30) * (k % 5) / 4;
-                double y = 15 + (width - 30) * (k / 5) / 2;
-                readings.add(new Reading(x, y, hundredths(top.applyAsDouble(x, y) + random.nextGaussian(0, NOISE)),
-                    Face.A, "", k + 2));
-                if (k / 5 != 1) {
-                    calipers.add(new CaliperReading(x, y, hundredths(top.applyAsDouble(x, y)
-                        - underside.applyAsDouble(x, y) + random.nextGaussian(0, NOISE)), k + 2));
-                }
-            }
-            return board(readings, calipers, target);
-        }
-
-        Board board(List<Reading> readings, List<CaliperReading> calipers, OptionalDouble target) {
-            return new Board("simulated", Units.MILLIMETRES, length, width, OptionalDouble.empty(), Optional.empty(),
-                OptionalDouble.empty(), Optional.empty(), target, OptionalDouble.of(SKIM), Trim.NONE, Underside.ALIKE,
-                Optional.<Turned>empty(), List.of(), readings, calipers, List.of());
-        }
-
-        /** What it truly makes cut along these slopes, after both skims (mm). */
-        double makes(Plane slopes) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            for (int k = 0; k < ALONG * ACROSS; k++) {
-                low = Math.min(low, top.applyAsDouble(x(k), y(k)) - slopes.at(x(k), y(k)));
-                high = Math.max(high, underside.applyAsDouble(x(k), y(k)) - slopes.at(x(k), y(k)));
-            }
-            return low - high - 2 * SKIM;
-        }
-    }
 
     /** What came of one board. */
     private record Outcome(boolean followed, boolean right, boolean alarm, boolean turned, boolean moved,
@@ -142,7 +53,7 @@ public final class FollowingThePlan {
         System.out.println("| family | gap within the shim's ±, as measured | levelled | 1 mm to spare: planned | right | stated 95 %: planned | right | check alarms |"
             + " verdict turned | said to have moved | twist of 1 mm seen |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
-        for (Family family : Family.values()) {
+        for (TrueBoard.Family family : TrueBoard.Family.values()) {
             int[] lying = new int[2];
             int[] levelled = new int[2];
             List<Outcome> spare = new ArrayList<>();
@@ -178,7 +89,7 @@ public final class FollowingThePlan {
     /** Counts the shims of a way of holding the board, and those whose true gap lies within the stated range. */
     private static void count(TrueBoard truth, Setup setup, Plane slopes, int[] counts) {
         double lowest = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < ALONG * ACROSS; k++) {
+        for (int k = 0; k < TrueBoard.ALONG * TrueBoard.ACROSS; k++) {
             lowest = Math.min(lowest, truth.underside().applyAsDouble(truth.x(k), truth.y(k))
                 - slopes.at(truth.x(k), truth.y(k)));
         }
@@ -201,7 +112,7 @@ public final class FollowingThePlan {
         Plane faceA = cutFaceA(truth, judged, random);
         Plane faceB = faceA.raisedBy(-tenths(judged.cuts().faceB().aboveBed()) - random.nextGaussian(0, ZERO_ON_BED));
         boolean clean = true;
-        for (int k = 0; k < ALONG * ACROSS; k++) {
+        for (int k = 0; k < TrueBoard.ALONG * TrueBoard.ACROSS; k++) {
             clean &= truth.top().applyAsDouble(truth.x(k), truth.y(k)) >= faceA.at(truth.x(k), truth.y(k))
                 && truth.underside().applyAsDouble(truth.x(k), truth.y(k)) <= faceB.at(truth.x(k), truth.y(k));
         }
@@ -224,7 +135,7 @@ public final class FollowingThePlan {
         double atX = judged.whole().x()[named];
         double atY = judged.whole().y()[named];
         double highest = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < ALONG * ACROSS; k++) {
+        for (int k = 0; k < TrueBoard.ALONG * TrueBoard.ACROSS; k++) {
             if (Math.hypot(truth.x(k) - atX, truth.y(k) - atY) <= HAND) {
                 highest = Math.max(highest, truth.top().applyAsDouble(truth.x(k), truth.y(k))
                     - cut.plane().at(truth.x(k), truth.y(k)));
@@ -235,12 +146,12 @@ public final class FollowingThePlan {
 
     private static boolean isAlarmed(Judgement judged, DoubleBinaryOperator height, SplittableRandom random) {
         List<FaceBCheck> checks = judged.checks();
-        double[] off = checks.stream().mapToDouble(check -> hundredths(height.applyAsDouble(check.x(), check.y())
-            + random.nextGaussian(0, NOISE)) - hundredths(check.height())).toArray();
+        double[] off = checks.stream().mapToDouble(check -> TrueBoard.hundredths(height.applyAsDouble(check.x(), check.y())
+            + random.nextGaussian(0, TrueBoard.NOISE)) - TrueBoard.hundredths(check.height())).toArray();
         double mean = Arrays.stream(off).average().orElseThrow();
         boolean alarm = false;
         for (int i = 0; i < off.length; i++) {
-            alarm |= Math.abs(off[i] - mean) > hundredths(checks.get(i).tolerance());
+            alarm |= Math.abs(off[i] - mean) > TrueBoard.hundredths(checks.get(i).tolerance());
         }
         return alarm;
     }
@@ -250,15 +161,12 @@ public final class FollowingThePlan {
         for (int k = 0; k < 15; k++) {
             double x = 15 + (truth.length() - 30) * (k % 5) / 4;
             double y = 15 + (truth.width() - 30) * (k / 5) / 2;
-            readings.add(new Reading(x, y, hundredths(height.applyAsDouble(x, y) + random.nextGaussian(0, NOISE)), Face.A,
+            readings.add(new Reading(x, y, TrueBoard.hundredths(height.applyAsDouble(x, y) + random.nextGaussian(0, TrueBoard.NOISE)), Face.A,
                 "", k + 2));
         }
         return truth.board(readings, List.of(), OptionalDouble.empty());
     }
 
-    private static double hundredths(double mm) {
-        return Math.rint(mm * 100) / 100;
-    }
 
     private static double tenths(double mm) {
         return Math.rint(mm * 10) / 10;

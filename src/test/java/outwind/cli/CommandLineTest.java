@@ -50,7 +50,7 @@ class CommandLineTest {
 
     static Stream<Path> samples() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("sample-probes"))) {
-            return files.filter(Files::isRegularFile).sorted().toList().stream();
+            return files.filter(file -> Files.isRegularFile(file) && !file.endsWith("outwind-shop.txt")).sorted().toList().stream();
         }
     }
 
@@ -495,7 +495,7 @@ class CommandLineTest {
     @Test
     void clampsTooNearTheCutterAreWarnedOf() {
         assertTrue(judge("--no-chart", "--clamp", "27mm", SAMPLE).out()
-            .contains("WARNING: your clamps of 27.0 mm would be met while face A is cut"));
+            .contains("WARNING: the cutter would meet your clamps or stops of 27.0 mm on face A."));
         assertFalse(judge("--no-chart", "--clamp", "20mm", SAMPLE).out().contains("WARNING"));
     }
 

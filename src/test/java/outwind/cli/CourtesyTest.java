@@ -76,7 +76,7 @@ class CourtesyTest {
         "blank|outwind has no command blank. Did you mean blanks?|outwind --help",
         "qqq|outwind has no command qqq. Commands are |outwind --help",
         "judge --taret 20mm x.csv|outwind judge has no option --taret. Did you mean --target|outwind judge --help",
-        "stack --shoprate=4 x|outwind stack has no option --shoprate=4. Did you mean --shop-rate|outwind stack --help",
+        "stack --shoprate=4 x|outwind stack has no option --shoprate=4. Did you mean --shop or --shop-rate|outwind stack --help",
         "judge|Missing required parameter: 'FILE'|outwind judge --help",
         "blanks a.csv b.csv|outwind blanks takes no more than it was given before b.csv.|outwind blanks --help"})
     void aSlipOnTheCommandLineIsAnsweredInTwoLines(String line, String said, String help) {

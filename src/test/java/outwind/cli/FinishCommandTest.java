@@ -72,7 +72,8 @@ class FinishCommandTest {
         String report = out.toString();
         assertTrue(report.contains("YES: it finishes at 26.0 mm."), report);
         assertTrue(report.contains("The board has not moved"), report);
-        assertTrue(report.replaceAll("\\s+", " ").contains("Put the last pass of face B at 26.0 mm above the bed"),
+        assertTrue(report.replaceAll("\\s+", " ").contains("Set zero on the bed. Put the last pass of face B at"
+            + " 26.0 mm above it"),
             report);
         assertFalse(report.contains("face A up") || report.contains("turn it over") || report.contains("shim "),
             report);

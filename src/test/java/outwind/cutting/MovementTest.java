@@ -29,8 +29,8 @@ class MovementTest {
     private static CuttingPlan cuts() {
         SampledBoard whole = MEASURED.at(Places.fine(BEFORE, Region.whole(BEFORE)));
         Plane level = new Plane(0, 0, 0);
-        return CuttingPlan.of(BEFORE, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), Datum.HIGHEST_SPOT, whole,
-            whole, Double.POSITIVE_INFINITY, 0, Cutter.LIGHT);
+        return CuttingPlan.of(Slab.of(whole, level, 0), Setup.bedUnder(whole, level), Datum.HIGHEST_SPOT, whole,
+            whole, Double.POSITIVE_INFINITY, 0);
     }
 
     /** Face B as it would read, turned along, if it had moved by this since. */
@@ -69,8 +69,8 @@ class MovementTest {
         MeasuredShape measured = MeasuredShape.of(read);
         SampledBoard whole = measured.at(Places.fine(read, Region.whole(read)));
         Plane level = new Plane(0, 0, 0);
-        CuttingPlan cuts = CuttingPlan.of(read, Slab.of(whole, level, 0), Setup.bedUnder(whole, level), Datum.HIGHEST_SPOT, whole, whole,
-            Double.POSITIVE_INFINITY, 0, Cutter.LIGHT);
+        CuttingPlan cuts = CuttingPlan.of(Slab.of(whole, level, 0), Setup.bedUnder(whole, level), Datum.HIGHEST_SPOT, whole, whole,
+            Double.POSITIVE_INFINITY, 0);
         Board after = SHAPE.read(9, 3, (x, y) -> 30 - uneven.applyAsDouble(x, 180 - y));
 
         assertFalse(Movement.between(measured, cuts, before, after, 1).isReal());

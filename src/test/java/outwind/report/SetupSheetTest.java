@@ -24,7 +24,7 @@ import outwind.board.Reading;
 import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
-import outwind.setup.Wedge;
+import outwind.board.Wedge;
 import outwind.stock.Judgement;
 import outwind.stock.Planned;
 import outwind.stock.Request;

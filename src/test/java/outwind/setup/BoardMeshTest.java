@@ -21,7 +21,7 @@ class BoardMeshTest {
     private static final Stiffness WOOD = Stiffness.of(Optional.empty());
 
     private static BoardMesh mesh(double length, double width, double thickness, DoubleBinaryOperator gap) {
-        return BoardMesh.of(length, width, thickness, WOOD, gap, Push.USUAL);
+        return BoardMesh.of(length, width, thickness, WOOD, gap, (x, y) -> gap.applyAsDouble(x, y) < 0.05, Push.USUAL);
     }
 
     // Identity: the nodes share the weight of the board, 450 kg/m³ · 1.2 · 0.2 · 0.03 m³ · 9.80665 N/kg, and balance in
@@ -93,13 +93,15 @@ class BoardMeshTest {
                 assertEquals(i, mesh.lineAlong(node));
                 assertEquals(j, mesh.lineAcross(node));
                 assertEquals(new Shim(mesh.x()[i], mesh.y()[j],
-                    Math.max(0, 0.01 * mesh.x()[i] - 0.02 * mesh.y()[j])), mesh.support(node));
+                    mesh.touches()[node] ? 0 : 0.01 * mesh.x()[i] - 0.02 * mesh.y()[j], mesh.touches()[node]),
+                    mesh.support(node));
+                assertEquals(0.01 * mesh.x()[i] - 0.02 * mesh.y()[j] < 0.05, mesh.touches()[node]);
             }
         }
     }
 
     @Test
-    void theBedSupportsWhereNoShimFits() {
+    void theBedSupportsWhereTheBoardTouches() {
         BoardMesh mesh = mesh(1200, 200, 30, (x, y) -> x == 0 ? 0.049 : 0.05);
 
         assertEquals(IntStream.rangeClosed(0, BoardMesh.ACROSS).boxed().toList(), mesh.contacts());
@@ -147,7 +149,7 @@ class BoardMeshTest {
         List<Integer> corners = List.of(mesh.node(0, 0), mesh.node(last, 0), mesh.node(0, BoardMesh.ACROSS));
         double[] heavy = mesh.weight().clone();
         corners.forEach(corner -> heavy[corner] += 1000);
-        HeldBoard held = new BoardMesh(mesh.x(), mesh.y(), mesh.first(), mesh.gap(), heavy, mesh.rigidity(),
+        HeldBoard held = new BoardMesh(mesh.x(), mesh.y(), mesh.first(), mesh.gap(), mesh.touches(), heavy, mesh.rigidity(),
             mesh.push(), mesh.limit()).held();
         double[][] deflection = OrthotropicPlate.compliance(mesh.x(), mesh.y(), mesh.rigidity()).deflection();
 

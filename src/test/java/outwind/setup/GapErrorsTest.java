@@ -11,6 +11,7 @@ import outwind.board.Board;
 import outwind.numeric.Plane;
 import outwind.surface.BoardShape;
 import outwind.surface.Places;
+import outwind.surface.Region;
 import outwind.surface.SampledBoard;
 import outwind.surface.ShapeOf;
 
@@ -56,10 +57,15 @@ class GapErrorsTest {
 
     // Closed form: the gap at the far end is normal with deviation 0.5 mm, whatever the height of the whole board; 90 %
     // of it lie within 1.645·0.5 mm. Tolerance: three standard errors of the 90th percentile of 150 draws.
+    private static PossibleUndersides.Gaps gaps() {
+        return PossibleUndersides.of(new Sloping(0).draws(Places.grid(Region.whole(BOARD), 7, 3), 150, 4))
+            .over(new Plane(0, 0, 0));
+    }
+
     @Test
     void theRangeIsThatOfTheGapOverTheLowestSpot() {
-        List<Double> errors = GapErrors.halfWidths(new Plane(0, 0, 0), BOARD, new Sloping(0),
-            List.of(new Shim(900, 0, 2), new Shim(450, 0, 1), new Shim(0, 0, 0)), 4);
+        List<Double> errors = GapErrors.halfWidths(gaps(), new Sloping(0),
+            List.of(new Shim(900, 0, 2, false), new Shim(450, 0, 1, false), new Shim(0, 0, 0, true)));
 
         assertEquals(1.645 * 0.5, errors.get(0), 0.16);
         assertEquals(errors.get(0) / 2, errors.get(1), 1e-9);
@@ -68,7 +74,7 @@ class GapErrorsTest {
 
     @Test
     void theModelsOwnDeviationIsTheLeast() {
-        assertTrue(GapErrors.halfWidths(new Plane(0, 0, 0), BOARD, new Sloping(1), List.of(new Shim(0, 0, 0)), 4).get(0)
+        assertTrue(GapErrors.halfWidths(gaps(), new Sloping(1), List.of(new Shim(0, 0, 0, true))).get(0)
             >= 1.645);
     }
 }

@@ -36,7 +36,8 @@ class StackPlanTest {
     private static StackPlan.Candidate candidate(Board board, String cost) {
         double rough = board.length() * board.width() * 30;
         PricedBoard priced = new PricedBoard("board", "board.csv", Verdict.NONE, OptionalDouble.empty(),
-            OptionalDouble.empty(), 29, 29, 29, new BoardFeet(board.length(), board.width(), 30), rough, rough, 1, 1,
+            OptionalDouble.empty(), 29, 29, 29, new BoardFeet(board.length(), board.width(), 30), rough, rough, 1,
+            OptionalDouble.of(1),
             Optional.ofNullable(cost).map(BigDecimal::new), Optional.of(new BigDecimal("1000")));
         return new StackPlan.Candidate(board, priced, Saw.usual(board), 0.3);
     }

@@ -18,7 +18,8 @@ class StackTest {
 
     private static PricedBoard board(String name, double chance, double area, String cost) {
         return new PricedBoard(name, name, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20), 19, 20,
-            21, new BoardFeet(2000, 200, 27), 200 * 2000 * 27.0, 200 * 2000 * 20.0, area, 60,
+            21, new BoardFeet(2000, 200, 27), 200 * 2000 * 27.0, 200 * 2000 * 20.0, area,
+            OptionalDouble.of(60),
             Optional.ofNullable(cost).map(BigDecimal::new), Optional.ofNullable(cost).map(BigDecimal::new));
     }
 

@@ -1,4 +1,4 @@
-package outwind.setup;
+package outwind.board;
 
 /**
  * A tapered shim that is slid in from the edge until it touches: it rises evenly from nothing at its tip to its butt.
@@ -15,9 +15,14 @@ public record Wedge(double length, double butt) {
         }
     }
 
-    /** How much of the wedge lies under the board where it lifts the edge by {@code height} (mm). */
-    public double slideIn(double height) {
-        return height * length / butt;
+    /**
+     * How far its tip is from the side it was slid in from (mm), once it fills a gap.
+     *
+     * @param height of the gap (mm)
+     * @param wayIn  from that side of the board to the gap (mm); 0 at an edge
+     */
+    public double slideIn(double height, double wayIn) {
+        return wayIn + height * length / butt;
     }
 
     /** True if one wedge is thick enough for a gap (mm). */

@@ -1,4 +1,4 @@
-package outwind.setup;
+package outwind.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -14,8 +14,10 @@ class WedgeTest {
     void slidesInByTheRuleOfThree() {
         Wedge wedge = new Wedge(150, 12);
 
-        assertEquals(12.5, wedge.slideIn(1), 1e-12);
-        assertEquals(150, wedge.slideIn(12), 1e-12);
+        assertEquals(12.5, wedge.slideIn(1, 0), 1e-12);
+        assertEquals(150, wedge.slideIn(12, 0), 1e-12);
+        // Under the middle of a board the tip has that far to go first.
+        assertEquals(112.5, wedge.slideIn(1, 100), 1e-12);
         assertTrue(wedge.reaches(12));
         assertFalse(wedge.reaches(12.01));
     }

@@ -1,0 +1,58 @@
+package outwind.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import outwind.board.BadBoardFile;
+import outwind.board.Shop;
+import outwind.board.ShopFile;
+
+/**
+ * Where a shop file is looked for: beside the board, in the folder above it, then in the user's own configuration.
+ *
+ * <p>The configuration folder is that of the system: {@code $XDG_CONFIG_HOME} or {@code ~/.config} (XDG Base Directory
+ * Specification), {@code %APPDATA%}, or {@code ~/Library/Application Support}.
+ *
+ * @param environment of the process
+ * @param home        the user's home folder
+ * @param system      name of the operating system
+ */
+record ShopSearch(Map<String, String> environment, Path home, String system) {
+
+    private static final String FOLDER = "outwind";
+
+    static ShopSearch ofThisUser() {
+        return new ShopSearch(System.getenv(), Path.of(System.getProperty("user.home", "")),
+            System.getProperty("os.name", ""));
+    }
+
+    /** The shop file that goes with a board; empty if there is none. */
+    Optional<Path> near(Path board) {
+        Path folder = board.toAbsolutePath().normalize();
+        folder = Files.isDirectory(folder) ? folder : folder.getParent();
+        return Stream.concat(Stream.of(folder, folder.getParent()).filter(Objects::nonNull), Stream.of(configuration()))
+            .map(place -> place.resolve(ShopFile.NAME)).filter(Files::isRegularFile).findFirst();
+    }
+
+    /** Where a shop file for all boards of this user belongs. */
+    Path configuration() {
+        if (system.startsWith("Windows") && environment.containsKey("APPDATA")) {
+            return Path.of(environment.get("APPDATA"), FOLDER);
+        }
+        if (system.startsWith("Mac")) {
+            return home.resolve(Path.of("Library", "Application Support", FOLDER));
+        }
+        String stated = environment.getOrDefault("XDG_CONFIG_HOME", "");
+        return (stated.isEmpty() ? home.resolve(".config") : Path.of(stated)).resolve(FOLDER);
+    }
+
+    /** What that file states; a shop of which nothing is known if there is none. */
+    Shop shopNear(Path board) throws IOException, BadBoardFile {
+        Optional<Path> file = near(board);
+        return file.isPresent() ? ShopFile.read(file.get()) : Shop.UNKNOWN;
+    }
+}
