@@ -81,6 +81,13 @@ public final class Chart {
         return paper.png(bottom + Paper.MARGIN);
     }
 
+    /** What is written on that chart. */
+    static List<Paper.Words> words(Judgement judgement, Figures figures) {
+        Paper paper = new Paper(Paper.WIDTH, TALLEST);
+        new Chart(paper, judgement, figures).draw();
+        return paper.written();
+    }
+
     private int draw() {
         int top = header(Paper.MARGIN) + GAP;
         boolean isLong = board.length() >= LONG_BOARD * board.width();

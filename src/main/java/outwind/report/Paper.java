@@ -32,8 +32,17 @@ final class Paper {
 
     private static final BasicStroke HALO = new BasicStroke(5);
 
+    /**
+     * What was written somewhere on the sheet.
+     *
+     * @param text as written
+     * @param box  that it takes (px)
+     */
+    record Words(String text, Rectangle2D box) { }
+
     private final BufferedImage image;
     private final Graphics2D pen;
+    private final List<Words> written = new ArrayList<>();
 
     Paper(int width, int height) {
         image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -48,6 +57,11 @@ final class Paper {
     /** The upper part of the sheet as a PNG image. */
     byte[] png(int height) {
         return Png.of(image.getSubimage(0, 0, image.getWidth(), Math.min(height, image.getHeight())));
+    }
+
+    /** All words in the order they were written. */
+    List<Words> written() {
+        return List.copyOf(written);
     }
 
     Graphics2D pen() {
@@ -101,6 +115,8 @@ final class Paper {
         pen.setFont(type.font());
         pen.setColor(colour);
         pen.drawString(text, (float) x, (float) (y - height(type) / 2.0 + pen.getFontMetrics().getAscent()));
+        written.add(new Words(text, new Rectangle2D.Double(x, y - height(type) / 2.0, width(text, type),
+            height(type))));
     }
 
     /** Words that end at {@code x}. */

@@ -74,10 +74,24 @@ public final class SetupSheet {
 
     /** Draws how to set a judged board down as a PNG image. */
     public static byte[] png(Judgement judgement, Figures figures) {
-        int missing = new SetupSheet(new Paper(1, 1), HEIGHT, judgement, figures).draw();
-        Paper paper = new Paper(Paper.WIDTH, HEIGHT + missing);
-        new SetupSheet(paper, HEIGHT + missing, judgement, figures).draw();
-        return paper.png(HEIGHT + missing);
+        int height = HEIGHT + missing(judgement, figures);
+        return drawn(judgement, figures, height).png(height);
+    }
+
+    /** What is written on that sheet. */
+    static List<Paper.Words> words(Judgement judgement, Figures figures) {
+        return drawn(judgement, figures, HEIGHT + missing(judgement, figures)).written();
+    }
+
+    /** How much taller than usual the sheet must be (px). */
+    private static int missing(Judgement judgement, Figures figures) {
+        return new SetupSheet(new Paper(1, 1), HEIGHT, judgement, figures).draw();
+    }
+
+    private static Paper drawn(Judgement judgement, Figures figures, int height) {
+        Paper paper = new Paper(Paper.WIDTH, height);
+        new SetupSheet(paper, height, judgement, figures).draw();
+        return paper;
     }
 
     /** Draws the sheet and tells how much taller it should have been (px). */
