@@ -94,6 +94,7 @@ final class Assembly {
             remarks.add("LOOK AGAIN at the sizes: the board is thicker than wide, " + gauge.shown(
                 thickest.getAsDouble()) + " by " + gauge.shown(width.getAsDouble()) + ".");
         }
+        remarkOnCalipers(thickness, calipers, remarks);
         Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
             thickness, species, repeatability, price, target, skim, trim.orElse(Trim.NONE),
             underside.orElse(Underside.ALIKE), turned, defects, readings, calipers, remarks, scan);
@@ -145,6 +146,18 @@ final class Assembly {
         if (!keys.has(Key.UNITS) && given.units().isEmpty()) {
             remarks.add("No units are stated: bare numbers are read in " + gauge.units().symbol() + ".");
         }
+    }
+
+    /** Says where a caliper contradicts the stated thickness: one of the two is most likely misread. */
+    private void remarkOnCalipers(OptionalDouble thickness, List<CaliperReading> calipers, List<String> remarks) {
+        if (thickness.isEmpty()) {
+            return;
+        }
+        double stated = thickness.getAsDouble();
+        calipers.stream().filter(caliper -> Math.abs(caliper.thickness() - stated) > Math.max(2, stated / 10)).findFirst()
+            .ifPresent(caliper -> remarks.add("LOOK AGAIN at the thickness: " + gauge.shown(stated) + " is stated, but"
+                + " the caliper reads " + gauge.shown(caliper.thickness()) + " in line " + caliper.line()
+                + ". The caliper readings are used."));
     }
 
     /** What lies far beyond the touch-offs is their trend carried on, if it is there at all. */

@@ -88,6 +88,7 @@ public final class BillFile {
     private Optional<Units> units() {
         Optional<Units> units = Optional.empty();
         for (Line line : sheet.keyLines()) {
+            Keys.refuseForgottenColon(line, List.of("units"), faults);
             Matcher written = UNITS_LINE.matcher(line.text());
             if (!written.matches()) {
                 continue;

@@ -1,6 +1,7 @@
 package outwind.board;
 
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
  * Reads the numbers of one file, all in the same unit and with the same decimal mark.
@@ -9,6 +10,8 @@ import java.util.OptionalDouble;
  * @param decimalComma whether a decimal comma is accepted as well as a point
  */
 public record Gauge(Units units, boolean decimalComma) {
+
+    private static final Pattern THOUSANDS = Pattern.compile("\\s*\\d{1,3},\\d{3}\\s*");
 
     /**
      * The quantity's value (mm).
@@ -41,7 +44,19 @@ public record Gauge(Units units, boolean decimalComma) {
         return units.plain(length) + " " + units.symbol();
     }
 
+    /**
+     * A place or a side in mm with a comma and just three digits behind it. Nobody measures those to a micrometre, so it
+     * is most likely a thousands mark, and a thousand times too small if read as a decimal one.
+     */
+    private boolean hasThousandsMark(Quantity quantity, String text) {
+        return decimalComma && units == Units.MILLIMETRES && quantity.isPlaceOrSide() && THOUSANDS.matcher(text).matches();
+    }
+
     private double read(Quantity quantity, String text, String mend) {
+        if (hasThousandsMark(quantity, text)) {
+            throw new BadValue(quantity.word() + " without a thousands mark", text,
+                "Write " + text.strip().replace(",", "") + ", or " + text.strip().replace(",", ".") + " if that is meant.");
+        }
         double value = Length.read(text, units, decimalComma).orElseThrow(() -> new BadValue(
             quantity.word() + " in " + units.symbol(), text, Length.slip(text, units, decimalComma).orElse(mend)));
         if (!quantity.admits(value)) {

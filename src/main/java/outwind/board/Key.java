@@ -21,7 +21,8 @@ enum Key {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    private static List<String> words() {
+    /** The words of all keys. */
+    static List<String> words() {
         return Arrays.stream(values()).map(Key::word).toList();
     }
 }

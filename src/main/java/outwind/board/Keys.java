@@ -3,12 +3,17 @@ package outwind.board;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The values that a file's key lines state, as written; {@link #one} and {@link #each} read them. */
 final class Keys {
+
+    private static final Pattern BEGINNING = Pattern.compile("\\s*+\"?\\s*+#\\s*+(?<rest>.*\\S)\\s*");
 
     private final Map<Key, List<Cell>> values = new EnumMap<>(Key.class);
     private final FaultList faults;
@@ -19,7 +24,9 @@ final class Keys {
 
     static Keys in(Sheet sheet, FaultList faults) {
         Keys keys = new Keys(faults);
+        List<String> words = Key.words();
         for (Line line : sheet.keyLines()) {
+            refuseForgottenColon(line, words, faults);
             statement(line, sheet.delimiter(), faults).ifPresent(keys::add);
         }
         return keys;
@@ -82,6 +89,22 @@ final class Keys {
     private static Optional<Cell> unquoted(Line line, Delimiter delimiter, FaultList faults) {
         return Row.split(line, delimiter, faults).map(row -> row.cell(0))
             .map(cell -> new Cell(cell.text(), cell.line(), cell.column() + 1));
+    }
+
+    /** Notes a fault where a remark begins with the word of a key: most likely its colon was forgotten. */
+    static void refuseForgottenColon(Line line, List<String> words, FaultList faults) {
+        if (line.text().indexOf(':') >= 0) {
+            return;
+        }
+        Matcher begins = BEGINNING.matcher(line.text());
+        if (begins.lookingAt()) {
+            String rest = begins.group("rest").toLowerCase(Locale.ROOT);
+            words.stream().filter(word -> rest.startsWith(word)
+                && (rest.length() == word.length() || !Character.isLetterOrDigit(rest.charAt(word.length()))))
+                .findFirst().ifPresent(word -> faults.add(line.number(), begins.start("rest") + 1,
+                    "a colon after \"" + word + "\"", Fault.shown(begins.group("rest")),
+                    "Write \"# " + word + ": …\", or begin the remark with another word."));
+        }
     }
 
     private void add(Cell statement) {

@@ -53,6 +53,11 @@ public enum Quantity {
         return units == Units.INCHES ? inInches : inMillimetres;
     }
 
+    /** True for places on the board and its length and width. */
+    boolean isPlaceOrSide() {
+        return this == X || this == Y || this == LENGTH || this == WIDTH;
+    }
+
     /** Whether {@code value} (mm) can be true; NaN cannot. */
     boolean admits(double value) {
         return (leastCounts ? value >= least : value > least) && value <= most;

@@ -13,6 +13,8 @@ import java.util.regex.Pattern;
  */
 final class RecordedTable {
 
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d,\\d");
+
     /** The note of a planned place that is left out. */
     private static final String SKIPPED = "skipped";
 
@@ -193,12 +195,22 @@ final class RecordedTable {
 
     private String row(Place place, String height, String note) {
         Map<Column, String> cells = new EnumMap<>(Column.class);
-        cells.put(Column.X, gauge.units().plain(place.x()));
-        cells.put(Column.Y, gauge.units().plain(place.y()));
-        cells.put(Column.Z, quoted(height));
+        cells.put(Column.X, quoted(marked(gauge.units().plain(place.x()))));
+        cells.put(Column.Y, quoted(marked(gauge.units().plain(place.y()))));
+        cells.put(Column.Z, quoted(marked(height)));
         cells.put(Column.NOTE, quoted(tidy(note)));
         Header named = header.has(Column.NOTE) || note.isEmpty() ? header : header.with(Column.NOTE);
         return named.row(cells, delimiter.mark());
+    }
+
+    /** A number with the decimal mark that the table has: two marks in one file would be doubtful. */
+    private String marked(String number) {
+        if (!delimiter.allowsDecimalComma()) {
+            return number;
+        }
+        boolean hasComma = lines.stream().anyMatch(line -> !line.stripLeading().startsWith("#")
+            && DECIMAL_COMMA.matcher(line).find());
+        return hasComma ? number.replace('.', ',') : number.replace(',', '.');
     }
 
     private String quoted(String cell) {

@@ -105,7 +105,9 @@ public final class ShopFile {
     }
 
     private Shop shop() throws BadBoardFile {
+        List<String> words = Arrays.stream(Key.values()).map(Key::word).toList();
         for (Line line : sheet.keyLines()) {
+            Keys.refuseForgottenColon(line, words, faults);
             Keys.statement(line, sheet.delimiter(), faults).ifPresent(this::note);
         }
         Units units = value(Key.UNITS, Units::named).orElse(Units.MILLIMETRES);

@@ -84,9 +84,13 @@ final class Table {
     }
 
     private void readNamed(Header header) {
-        for (Line line : below()) {
-            split(line).ifPresent(row -> readNamed(row, header));
+        List<Row> rows = below().stream().flatMap(line -> split(line).stream()).toList();
+        if (sheet.delimiter() == Delimiter.COMMA) {
+            DecimalMarks.refuseSplitNumbers(rows, header, faults);
+        } else {
+            DecimalMarks.refuseTwoMarks(rows, faults);
         }
+        rows.forEach(row -> readNamed(row, header));
     }
 
     private void readNamed(Row row, Header header) {
@@ -112,6 +116,7 @@ final class Table {
 
     private void readCells(Row header) {
         List<Optional<Double>> x = header.cells().stream().skip(1).map(this::position).toList();
+        DecimalMarks.requireOrder(header, x, faults);
         for (Line line : below()) {
             split(line).ifPresent(row -> readCells(row, header, x));
         }

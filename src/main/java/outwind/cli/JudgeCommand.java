@@ -78,7 +78,7 @@ final class JudgeCommand implements Callable<Integer> {
         Reports reports = output.reports(Stream.concat(files.stream(), Stream.ofNullable(faceB)).toList());
         ReportNames names = new ReportNames();
         if (output.charts()) {
-            CompletableFuture.runAsync(Chart::getReady);
+            CompletableFuture.runAsync(Chart::getReady).exceptionally(noFonts -> null);
         }
         boolean allAnswered = true;
         for (Path file : files) {
@@ -129,7 +129,7 @@ final class JudgeCommand implements Callable<Integer> {
         output.write(terminal, reports, name, TextReport.of(judgement, figures), () -> chart.join(),
             () -> JsonReport.of(judgement));
         if (setup != null) {
-            terminal.println("Written: " + reports.write(name + "-setup.png", setup.join()));
+            OutputOptions.writeChart(terminal, reports, name + "-setup.png", setup::join);
         }
     }
 

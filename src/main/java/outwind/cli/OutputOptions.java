@@ -32,7 +32,20 @@ final class OutputOptions {
                Supplier<String> script) throws IOException {
         reports.write(terminal, folder, name, text, script);
         if (charts()) {
-            terminal.println("Written: " + folder.write(name + ".png", chart.get()));
+            writeChart(terminal, folder, name + ".png", chart);
         }
+    }
+
+    /** Draws and writes a chart. A machine without fonts costs the chart, and nothing else. */
+    static void writeChart(PrintWriter terminal, Reports folder, String name, Supplier<byte[]> chart)
+            throws IOException {
+        byte[] drawn;
+        try {
+            drawn = chart.get();
+        } catch (RuntimeException | LinkageError | InternalError e) {
+            terminal.println("Not written: " + name + ". No chart can be drawn here; are there fonts on this machine?");
+            return;
+        }
+        terminal.println("Written: " + folder.write(name, drawn));
     }
 }

@@ -25,6 +25,7 @@ import outwind.board.TouchGrid;
 import outwind.board.Units;
 import outwind.report.Figures;
 import outwind.report.RecordingFile;
+import outwind.report.RecordingLock;
 import outwind.stock.Prospect;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -100,8 +101,8 @@ final class RecordCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--quiet would hide the questions: leave it out, or pipe"
                 + " the heights in");
         }
-        try (Asker asker = asker(out)) {
-            RecordingFile kept = RecordingFile.at(file);
+        try (RecordingLock lock = RecordingLock.of(file); Asker asker = asker(out)) {
+            RecordingFile kept = lock.recording();
             Recording begun = begin(asker, out);
             if (asker.isPerson()) {
                 // A person takes longer over the first places than this takes.

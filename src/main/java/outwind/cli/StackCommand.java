@@ -174,7 +174,7 @@ final class StackCommand implements Callable<Integer> {
             throws IOException {
         terminal.println("Written: " + reports.write("stack-cuts.txt", BlankReport.of(plan, currency, figures)));
         if (output.charts()) {
-            terminal.println("Written: " + reports.write("stack-cuts.png", BuyChart.png(plan, currency, figures)));
+            OutputOptions.writeChart(terminal, reports, "stack-cuts.png", () -> BuyChart.png(plan, currency, figures));
         }
     }
 

@@ -33,7 +33,7 @@ final class TerminalWriter extends Writer {
     @Override
     public void flush() throws IOException {
         synchronized (lock) {
-            String text = pending.toString();
+            String text = Visible.in(pending.toString());
             pending.setLength(0);
             bytes.write(StandIns.in(columns < Terminal.USUAL ? FoldedText.of(text, columns) : text, charset));
             bytes.flush();

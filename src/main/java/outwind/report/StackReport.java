@@ -156,7 +156,7 @@ public final class StackReport {
             + "rough_board_"
             + "feet,tallied_board_feet,rough_volume,finished_volume,finished_area,waste,minutes,cost\n");
         for (PricedBoard b : stack.boards()) {
-            text.append(List.of(quoted(b.name()), quoted(b.file()), b.verdict().word(), optional(b.chance()),
+            text.append(List.of(CsvText.cell(b.name()), CsvText.cell(b.file()), b.verdict().word(), optional(b.chance()),
                 optional(b.target()), number(b.low()), number(b.median()), number(b.high()), number(b.feet().length()),
                 number(b.feet().width()), number(b.feet().exact()), number(b.feet().tallied()),
                 number(b.roughVolume()), number(b.finishedVolume()), number(b.finishedArea()), number(b.waste()),
@@ -164,10 +164,6 @@ public final class StackReport {
                 .collect(Collectors.joining(",", "", "\n")));
         }
         return text.toString();
-    }
-
-    private static String quoted(String text) {
-        return text.matches("[^,\"\r\n]*") ? text : "\"" + text.replace("\"", "\"\"") + "\"";
     }
 
     private static String optional(OptionalDouble value) {
