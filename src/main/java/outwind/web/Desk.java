@@ -197,6 +197,10 @@ final class Desk implements HttpHandler {
         String base = body.path("base").asText();
         double x = body.path("x").asDouble(Double.NaN);
         double y = body.path("y").asDouble(Double.NaN);
+        boolean needsPlace = path.equals("touch") || path.equals("skip");
+        if (needsPlace && !(Double.isFinite(x) && Double.isFinite(y))) {
+            throw new Refused(400, "Say x and y of the place, in mm.");
+        }
         return Answer.json(switch (path) {
             case "begin" -> boards.begin(body);
             case "touch" -> boards.touching(board).touch(new TouchDesk.Touch(base, x, y,
