@@ -21,14 +21,14 @@ export async function ask(path, body) {
 export function el(name, set = {}, ...inside) {
   const made = document.createElement(name);
   put(made, set);
-  made.append(...inside.flat().filter(one => one !== null && one !== undefined));
+  made.append(...inside.flat(Infinity).filter(one => one !== null && one !== undefined));
   return made;
 }
 
 export function svg(name, set = {}, ...inside) {
   const made = document.createElementNS('http://www.w3.org/2000/svg', name);
   put(made, set);
-  made.append(...inside.flat());
+  made.append(...inside.flat(Infinity));
   return made;
 }
 

@@ -62,7 +62,7 @@ async function show() {
   const known = SCREENS[screen] ? screen : 'boards';
   navigation(known, board);
   say('');
-  const put = (...inside) => { if (!gone) main.replaceChildren(...inside.flat().filter(Boolean)); };
+  const put = (...inside) => { if (!gone) main.replaceChildren(...inside.flat(Infinity).filter(Boolean)); };
   const before = leave;
   try {
     const after = await SCREENS[known](put, board, () => gone);

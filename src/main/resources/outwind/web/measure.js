@@ -92,7 +92,8 @@ export async function measure(put, board, gone) {
       : 'Place ' + (state.plan.indexOf(here) + 1) + ' of ' + state.plan.length + ': ') + here.at
       + (here.again ? ', once more' : '') + (byLast && last() ? '. Last: ' + last().height : '')
       : 'All ' + done + ' places are read. See what comes of it.';
-    jump.replaceChildren(...state.plan.map((one, i) => el('option', { value: i, selected: one === here },
+    jump.replaceChildren(...(here && state.plan.includes(here) ? [] : [el('option', { value: '', selected: true, disabled: true }, 'Choose')]),
+      ...state.plan.map((one, i) => el('option', { value: i, selected: one === here },
       (i + 1) + ': ' + one.at + (one.height ? ', ' + one.height : one.done ? ', left out' : ''))));
     draw();
     if (sending) say('Not saved yet: ' + sending.height + ' at ' + sending.at + '. It is sent when the bench answers.', true);

@@ -83,7 +83,7 @@ export async function see(put, board, gone) {
     }
     const held = setup().shims;
     plan.replaceChildren(svg('svg', { viewBox: '-30 -30 1060 ' + (tall + 60), role: 'img',
-      'aria-label': 'Plan of the board, darker where more comes off face A, with ' + held.length + ' shims' }, cells,
+      'aria-label': 'Plan of the board, darker where more comes off face A, with ' + held.length + ' shims' }, svg('g', { class: 'cells' }, cells),
     svg('rect', { x: 0, y: 0, width: 1000, height: tall, class: 'ink', 'stroke-width': 3 }),
     held.map(one => svg('path', { class: 'fill', d: 'M' + one.x * wide + ' ' + (tall - one.y * wide)
       + 'm-16 ' + (one.y < width / 2 ? '26h32l-16 -24z' : '-26h32l-16 24z') }))));

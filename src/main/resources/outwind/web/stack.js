@@ -6,7 +6,7 @@ export async function stack(put, _, gone) {
   let down = false;
 
   const cells = [['name', 'Board', one => one.name], ['verdict', 'Verdict', one => one.verdict],
-    ['chance', 'Chance', one => one.chance === undefined ? '' : Math.round(one.chance * 100) + ' %'],
+    ['chance', 'Chance', one => one.chance === undefined ? '' : one.chance > 0.99 ? 'over 99 %' : one.chance < 0.01 ? 'under 1 %' : Math.round(one.chance * 100) + ' %'],
     ['median', 'Finishes at (mm)', one => one.median.toFixed(1)], ['cost', 'Cost', one => one.cost === undefined ? '' : one.cost.toFixed(2)],
     ['waste', 'Waste', one => Math.round(one.waste * 100) + ' %']];
 
