@@ -12,7 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import outwind.board.BadBoardFile;
 import outwind.board.Board;
 import outwind.board.BoardFile;
@@ -28,6 +30,7 @@ import outwind.report.StackReport;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.Judgement;
 import outwind.stock.PricedBoard;
+import outwind.stock.Prospect;
 import outwind.stock.Rates;
 import outwind.stock.Request;
 import outwind.stock.Stack;
@@ -35,11 +38,12 @@ import outwind.stock.Stack;
 /** The boards of the folder: what is asked of each, and of all together. */
 final class Boards {
 
-    private static final int REMEMBERED = 16;
+    private static final int REMEMBERED = 4;
     private static final double EIGHTH = Units.INCHES.toMillimetres(0.125);
 
     private final BoardFolder folder;
     private final Map<String, TouchDesk> touching = new ConcurrentHashMap<>();
+    private final AtomicBoolean ready = new AtomicBoolean();
     private final Map<String, CutDesk> cutting = new ConcurrentHashMap<>();
     private final Map<Asked, Judgement> judged = new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
 
@@ -60,7 +64,20 @@ final class Boards {
 
     TouchDesk touching(String name) throws Refused {
         Path file = folder.file(name);
+        if (!ready.getAndSet(true)) {
+            // A person takes longer over the first places than this takes.
+            CompletableFuture.runAsync(() -> rehearse(file));
+        }
         return touching.computeIfAbsent(name, fresh -> new TouchDesk(file));
+    }
+
+    private static void rehearse(Path file) {
+        try {
+            Prospect.getReady(Recording.read(file).board());
+        } catch (IOException | BadBoardFile | ImpossibleBoard e) {
+            // Said to the person who asks for the board.
+            return;
+        }
     }
 
     CutDesk cutting(String name) throws Refused {

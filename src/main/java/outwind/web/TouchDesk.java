@@ -38,10 +38,35 @@ final class TouchDesk {
 
     private final Path file;
     private String judged = "";
-    private Optional<Prospect> prospect = Optional.empty();
+    private Optional<Outlook> outlook = Optional.empty();
 
     TouchDesk(Path file) {
         this.file = file;
+    }
+
+    /**
+     * What a prospect says, without the thousand possible boards behind it: those of fifty boards would fill memory.
+     *
+     * @param said     for the page
+     * @param suspects readings that look wrong
+     */
+    private record Outlook(ObjectNode said, List<SuspectReading> suspects) {
+
+        static Outlook of(Prospect known, Figures figures, boolean planDone) {
+            ObjectNode said = JsonNodeFactory.instance.objectNode();
+            said.put("soFar", new RecordingWords(figures).soFar(known)).put("verdict", known.verdict().word())
+                .put("settled", known.isSettled());
+            said.put("low", known.thickness().low()).put("median", known.thickness().median())
+                .put("high", known.thickness().high());
+            ArrayNode suspects = said.putArray("suspects");
+            known.suspects().forEach(suspect -> TouchDesk.put(suspects.addObject(), new Place(suspect.reading().x(),
+                suspect.reading().y()), figures).put("expected", figures.fineLength(suspect.expected())));
+            if (planDone && !known.isSettled()) {
+                known.next().ifPresent(more -> TouchDesk.put(said.putObject("worthwhile"), new Place(more.x(),
+                    more.y()), figures));
+            }
+            return new Outlook(said, known.suspects());
+        }
     }
 
     /** A reading as it was typed. */
@@ -153,7 +178,7 @@ final class TouchDesk {
             return Optional.empty();
         }
         ForetoldHeight byAll = MeasuredShape.of(board).foretell(place.x(), place.y());
-        List<SuspectReading> suspects = prospect(recording).map(Prospect::suspects).orElse(List.of());
+        List<SuspectReading> suspects = outlook(recording).map(Outlook::suspects).orElse(List.of());
         Board trusted = board;
         for (SuspectReading suspect : suspects) {
             trusted = trusted.without(suspect.reading());
@@ -165,21 +190,22 @@ final class TouchDesk {
         return far ? Optional.of(byTrusted) : Optional.empty();
     }
 
-    private Optional<Prospect> prospect(Recording recording) {
+    private Optional<Outlook> outlook(Recording recording) {
         String revision = Revision.of(recording.text());
         if (!revision.equals(judged)) {
-            judged = revision;
-            prospect = Optional.empty();
+            outlook = Optional.empty();
             if (recording.board().readingsOf(Face.A).size() >= Prospect.FEWEST) {
                 try {
-                    prospect = Optional.of(Prospect.of(recording.board()));
+                    outlook = Optional.of(Outlook.of(Prospect.of(recording.board()), figures(recording),
+                        recording.next().isEmpty()));
                 } catch (ImpossibleBoard e) {
                     // Said by its absence; the judgement says it in full.
-                    prospect = Optional.empty();
+                    outlook = Optional.empty();
                 }
             }
+            judged = revision;
         }
-        return prospect;
+        return outlook;
     }
 
     private ObjectNode describe(Recording recording) {
@@ -204,19 +230,7 @@ final class TouchDesk {
             entry.height().ifPresent(height -> row.put("height", figures.fine(height)));
         }
         recording.next().ifPresent(next -> node.put("next", next));
-        prospect(recording).ifPresent(known -> {
-            node.put("soFar", new RecordingWords(figures).soFar(known)).put("verdict", known.verdict().word())
-                .put("settled", known.isSettled());
-            node.put("low", known.thickness().low()).put("median", known.thickness().median())
-                .put("high", known.thickness().high());
-            ArrayNode suspects = node.putArray("suspects");
-            known.suspects().forEach(suspect -> put(suspects.addObject(), new Place(suspect.reading().x(),
-                suspect.reading().y()), figures).put("expected", figures.fineLength(suspect.expected())));
-            if (recording.next().isEmpty() && !known.isSettled()) {
-                known.next().ifPresent(more -> put(node.putObject("worthwhile"), new Place(more.x(), more.y()),
-                    figures));
-            }
-        });
+        outlook(recording).ifPresent(known -> node.setAll(known.said()));
         return node;
     }
 

@@ -55,7 +55,7 @@ class BenchBrowserTest {
     @BeforeAll
     static void open() throws IOException {
         assumeTrue(Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER),
-            "no Chromium here: apt-get install chromium chromium-driver");
+            "the page was not tested, no Chromium here: apt-get install chromium chromium-driver");
         ChromeOptions options = new ChromeOptions();
         options.setBinary(CHROMIUM.toFile());
         options.addArguments("--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu",
