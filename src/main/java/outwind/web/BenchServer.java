@@ -68,7 +68,7 @@ public final class BenchServer implements AutoCloseable {
     private static List<String> networkAddresses() throws IOException {
         return NetworkInterface.networkInterfaces().filter(BenchServer::isUp)
             .flatMap(NetworkInterface::inetAddresses)
-            .filter(address -> address instanceof Inet4Address && address.isSiteLocalAddress())
+            .filter(address -> address instanceof Inet4Address && !address.isLinkLocalAddress())
             .map(InetAddress::getHostAddress).toList();
     }
 
