@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class PackageArrowsTest {
 
     private static final List<String> ORDER = List.of("numeric", "board", "scan", "surface", "flatten", "setup",
-        "cutting", "stock", "report", "cli");
+        "cutting", "stock", "report", "web", "cli");
 
     static final JavaClasses CLASSES = new ClassFileImporter()
         .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
         + " deep to cut.",
     footer = {"", "Example: outwind judge --target 20mm hall-table.csv"},
     subcommands = {PointsCommand.class, RecordCommand.class, JudgeCommand.class, FinishCommand.class,
-        CheckCommand.class, BlanksCommand.class, StackCommand.class, ShopCommand.class, CompletionCommand.class})
+        CheckCommand.class, BlanksCommand.class, StackCommand.class, BenchCommand.class,
+        ShopCommand.class, CompletionCommand.class})
 public final class Main implements Runnable {
 
     static final String VERSION = "outwind 0.1.0";

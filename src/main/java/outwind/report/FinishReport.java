@@ -39,7 +39,7 @@ public final class FinishReport {
         return page.toString();
     }
 
-    private static String verdict(SecondCut second, Figures figures) {
+    static String verdict(SecondCut second, Figures figures) {
         String wanted = second.board().target().stream().mapToObj(figures::setting).findFirst().orElse("");
         return switch (second.verdict()) {
             case YES -> "YES: it finishes at " + wanted + ".";

@@ -86,7 +86,7 @@ class ReadmeTest {
                 + sample.getFileName() + "`"), "" + sample));
         }
         StringWriter help = new StringWriter();
-        for (String command : new String[] {"judge", "finish", "check", "points", "record", "stack", "blanks"}) {
+        for (String command : new String[] {"judge", "finish", "check", "points", "record", "stack", "blanks", "bench"}) {
             Main.run(new PrintWriter(help), new PrintWriter(new StringWriter()), command, "--help");
         }
         help.toString().lines().map(String::strip).filter(line -> line.startsWith("--"))

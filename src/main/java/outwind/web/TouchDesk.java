@@ -1,0 +1,241 @@
+package outwind.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import outwind.board.BadBoardFile;
+import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Place;
+import outwind.board.Quantity;
+import outwind.board.Recording;
+import outwind.report.Figures;
+import outwind.report.RecordingFile;
+import outwind.report.RecordingWords;
+import outwind.stock.ImpossibleBoard;
+import outwind.stock.Prospect;
+import outwind.surface.ForetoldHeight;
+import outwind.surface.MeasuredShape;
+import outwind.surface.SuspectReading;
+
+/**
+ * One board that is being touched off, from any number of devices. The file is read afresh for every request, so that
+ * nothing is known that is not on the disk; a reading is answered for once it is there.
+ *
+ * <p>A reading names the revision that its device last saw. If rows came since, it is kept all the same, unless its
+ * place was read meanwhile: the same height there is this very reading, sent again because its answer was lost; another
+ * height is a conflict, which the person sees and decides.
+ */
+final class TouchDesk {
+
+    /** With fewer touch-offs even a plane fits them all, and they point to nothing. */
+    private static final int FEWEST_POINTING = 4;
+
+    private final Path file;
+    private String judged = "";
+    private Optional<Outlook> outlook = Optional.empty();
+
+    TouchDesk(Path file) {
+        this.file = file;
+    }
+
+    /**
+     * What a prospect says, without the thousand possible boards behind it: those of fifty boards would fill memory.
+     *
+     * @param said     for the page
+     * @param suspects readings that look wrong
+     */
+    private record Outlook(ObjectNode said, List<SuspectReading> suspects) {
+
+        static Outlook of(Prospect known, Figures figures, boolean planDone) {
+            ObjectNode said = JsonNodeFactory.instance.objectNode();
+            said.put("soFar", new RecordingWords(figures).soFar(known)).put("verdict", known.verdict().word())
+                .put("settled", known.isSettled());
+            said.put("low", known.thickness().low()).put("median", known.thickness().median())
+                .put("high", known.thickness().high());
+            ArrayNode suspects = said.putArray("suspects");
+            known.suspects().forEach(suspect -> TouchDesk.put(suspects.addObject(), new Place(suspect.reading().x(),
+                suspect.reading().y()), figures).put("expected", figures.fineLength(suspect.expected())));
+            if (planDone && !known.isSettled()) {
+                known.next().ifPresent(more -> TouchDesk.put(said.putObject("worthwhile"), new Place(more.x(),
+                    more.y()), figures));
+            }
+            return new Outlook(said, known.suspects());
+        }
+    }
+
+    /** A reading as it was typed. */
+    record Touch(String base, double x, double y, String height, boolean insists) { }
+
+    private Recording read() throws IOException, BadBoardFile {
+        return Recording.read(file);
+    }
+
+    /** What there is, unless the device knows it already. */
+    synchronized Optional<ObjectNode> state(String known) throws IOException, BadBoardFile {
+        Recording recording = read();
+        return Revision.of(recording.text()).equals(known) ? Optional.empty() : Optional.of(describe(recording));
+    }
+
+    /** Keeps a reading; where it is doubted or in conflict, says so and keeps nothing. */
+    synchronized ObjectNode touch(Touch touch) throws IOException, BadBoardFile {
+        RecordingFile kept = RecordingFile.at(file);
+        Recording recording = read();
+        String height = touch.height().strip().replace('−', '-').replace(',', '.');
+        double z = recording.gauge().read(Quantity.Z, height);
+        Place place = new Place(touch.x(), touch.y());
+        if (!Revision.of(recording.text()).equals(touch.base())) {
+            Optional<Recording.Entry> meanwhile = since(recording, touch.base(), place);
+            if (meanwhile.isPresent()) {
+                boolean same = meanwhile.get().height().isPresent() && meanwhile.get().height().getAsDouble() == z;
+                return same ? describe(recording).put("kept", true)
+                    : describe(recording).put("conflict", "Another device read "
+                        + figures(recording).fineLength(meanwhile.get().height().orElse(0))
+                        + " here meanwhile. Look at both, then type yours again if it is right.");
+            }
+        }
+        Optional<ForetoldHeight> against = touch.insists() ? Optional.empty() : contradicted(recording, place, z);
+        if (against.isPresent()) {
+            double off = bound(recording) * against.get().deviation();
+            Figures figures = figures(recording);
+            return describe(recording).put("doubt", "The others point to between "
+                + figures.fine(against.get().mean() - off) + " and " + figures.fineLength(against.get().mean() + off)
+                + " here. Touch it again. If it reads the same, press Keep once more.");
+        }
+        Recording next = recording.touched(place, height);
+        kept.keep(next.text());
+        return describe(next).put("kept", true);
+    }
+
+    /** What was entered at a place after a revision; empty too if nothing tells when it was entered. */
+    private static Optional<Recording.Entry> since(Recording recording, String base, Place place) {
+        OptionalInt lines = Revision.linesAt(recording.text(), base);
+        return recording.entries().stream().filter(entry -> entry.height().isPresent())
+            .filter(entry -> Math.hypot(entry.place().x() - place.x(), entry.place().y() - place.y()) < 0.6)
+            .filter(entry -> lines.isEmpty() || entry.line() > lines.getAsInt())
+            .reduce((first, second) -> second);
+    }
+
+    /** Takes back what was entered last. */
+    synchronized ObjectNode undo(String base) throws IOException, BadBoardFile, Refused {
+        RecordingFile kept = RecordingFile.at(file);
+        Recording recording = atBase(base);
+        Recording before = recording.undone().orElseThrow(() -> new Refused(409, "There is nothing to take back."));
+        kept.keep(before.text());
+        return describe(before);
+    }
+
+    /** Leaves a planned place out. */
+    synchronized ObjectNode skip(String base, double x, double y) throws IOException, BadBoardFile, Refused {
+        RecordingFile kept = RecordingFile.at(file);
+        Recording recording = atBase(base);
+        Place place = new Place(x, y);
+        boolean open = recording.plan().stream().anyMatch(planned -> planned.entry().isEmpty()
+            && Math.hypot(planned.place().x() - x, planned.place().y() - y) < 0.6);
+        if (!open) {
+            throw new Refused(409, "This place is not waiting to be read.");
+        }
+        Recording next = recording.skipped(place);
+        kept.keep(next.text());
+        return describe(next);
+    }
+
+    /** Writes a note beside the last reading. */
+    synchronized ObjectNode note(String base, String note) throws IOException, BadBoardFile, Refused {
+        RecordingFile kept = RecordingFile.at(file);
+        Recording recording = atBase(base);
+        Recording next = recording.noted(note).orElseThrow(() -> new Refused(409, "A note goes beside the last reading,"
+            + " and there is none yet."));
+        kept.keep(next.text());
+        return describe(next);
+    }
+
+    private Recording atBase(String base) throws IOException, BadBoardFile, Refused {
+        Recording recording = read();
+        if (!Revision.of(recording.text()).equals(base)) {
+            throw new Refused(409, "Another device wrote to this board meanwhile. Look at it, then try again.");
+        }
+        return recording;
+    }
+
+    private static Figures figures(Recording recording) {
+        return new Figures(recording.board().units());
+    }
+
+    private static double bound(Recording recording) {
+        return SuspectReading.bound(Math.max(recording.plan().size(), recording.entries().size() + 1));
+    }
+
+    /** As {@code record} does: what the others point to, if a height is far from it whichever of them are trusted. */
+    private Optional<ForetoldHeight> contradicted(Recording recording, Place place, double z) {
+        Board board = recording.board();
+        if (board.readingsOf(Face.A).size() < FEWEST_POINTING) {
+            return Optional.empty();
+        }
+        ForetoldHeight byAll = MeasuredShape.of(board).foretell(place.x(), place.y());
+        List<SuspectReading> suspects = outlook(recording).map(Outlook::suspects).orElse(List.of());
+        Board trusted = board;
+        for (SuspectReading suspect : suspects) {
+            trusted = trusted.without(suspect.reading());
+        }
+        ForetoldHeight byTrusted = suspects.isEmpty() ? byAll
+            : MeasuredShape.of(trusted).foretell(place.x(), place.y());
+        boolean far = List.of(byTrusted, byAll).stream()
+            .allMatch(height -> Math.abs(z - height.mean()) > bound(recording) * height.deviation());
+        return far ? Optional.of(byTrusted) : Optional.empty();
+    }
+
+    private Optional<Outlook> outlook(Recording recording) {
+        String revision = Revision.of(recording.text());
+        if (!revision.equals(judged)) {
+            outlook = Optional.empty();
+            if (recording.board().readingsOf(Face.A).size() >= Prospect.FEWEST) {
+                try {
+                    outlook = Optional.of(Outlook.of(Prospect.of(recording.board()), figures(recording),
+                        recording.next().isEmpty()));
+                } catch (ImpossibleBoard e) {
+                    // Said by its absence; the judgement says it in full.
+                    outlook = Optional.empty();
+                }
+            }
+            judged = revision;
+        }
+        return outlook;
+    }
+
+    private ObjectNode describe(Recording recording) {
+        Board board = recording.board();
+        Figures figures = figures(recording);
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("revision", Revision.of(recording.text())).put("name", board.name()).put("units", figures.unit())
+            .put("length", board.length()).put("width", board.width())
+            .put("size", figures.place(board.length()) + " × " + figures.placeLength(board.width()));
+        board.target().ifPresent(target -> node.put("target", figures.setting(target)));
+        ArrayNode plan = node.putArray("plan");
+        for (Recording.Planned planned : recording.plan()) {
+            ObjectNode spot = plan.addObject();
+            put(spot, planned.place(), figures).put("again", planned.again()).put("done", planned.entry().isPresent());
+            planned.entry().flatMap(entry -> entry.height().isPresent()
+                ? Optional.of(figures.fine(entry.height().getAsDouble())) : Optional.empty())
+                .ifPresent(height -> spot.put("height", height));
+        }
+        ArrayNode entries = node.putArray("entries");
+        for (Recording.Entry entry : recording.entries()) {
+            ObjectNode row = put(entries.addObject(), entry.place(), figures).put("note", entry.note());
+            entry.height().ifPresent(height -> row.put("height", figures.fine(height)));
+        }
+        recording.next().ifPresent(next -> node.put("next", next));
+        outlook(recording).ifPresent(known -> node.setAll(known.said()));
+        return node;
+    }
+
+    private static ObjectNode put(ObjectNode node, Place place, Figures figures) {
+        return node.put("x", place.x()).put("y", place.y())
+            .put("at", "x " + figures.place(place.x()) + ", y " + figures.placeLength(place.y()));
+    }
+}

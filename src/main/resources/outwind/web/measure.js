@@ -1,0 +1,212 @@
+import { ask, el, say, svg, verdictClass } from './ask.js';
+
+const POLL = 700;
+const RETRY = 1000;
+
+// What was typed and not yet answered for outlives a reload.
+const outbox = board => 'outwind-outbox-' + board;
+
+export function parse(text) {
+  const plain = text.trim().replace('−', '-').replace(',', '.');
+  const found = /^([+-]?)(?:(\d+(?:\.\d*)?|\.\d+)|(?:(\d+)\s+)?(\d+)\/([1-9]\d*))$/.exec(plain);
+  if (!found) return NaN;
+  const size = found[2] !== undefined ? Number(found[2]) : Number(found[3] || 0) + found[4] / found[5];
+  return found[1] === '-' ? -size : size;
+}
+
+export async function measure(put, board, gone) {
+  let state = await ask('measure?board=' + encodeURIComponent(board));
+  let chosen = null;
+  let byLast = false;
+  let insists = null;
+  let sending = JSON.parse(localStorage.getItem(outbox(board)) || 'null');
+
+  const title = el('h1', {});
+  const soFar = el('p', { class: 'verdict', role: 'status' });
+  const where = el('p', { class: 'where', id: 'where' });
+  const doubt = el('p', { class: 'doubtful', role: 'alert' });
+  const plan = el('div', { class: 'sheet' });
+  const height = el('input', { class: 'height', id: 'height', inputmode: 'none', autocomplete: 'off',
+    'aria-label': 'Height', 'aria-describedby': 'where', oninput: () => { insists = null; } });
+  const by = el('button', { type: 'button', 'aria-pressed': 'false', onclick: () => {
+    byLast = !byLast;
+    by.setAttribute('aria-pressed', byLast);
+    render();
+  } }, 'Above or below the last');
+  const jump = el('select', { id: 'jump', onchange: () => choose(Number(jump.value)) });
+  const note = el('input', { id: 'note', autocomplete: 'off' });
+
+  function last() {
+    const read = state.entries.filter(one => one.height !== undefined);
+    return read.length ? read[read.length - 1] : null;
+  }
+
+  function spot() {
+    if (chosen !== null) return chosen;
+    if (state.next !== undefined) return state.plan[state.next];
+    return state.worthwhile || null;
+  }
+
+  function choose(number) {
+    chosen = state.plan[number];
+    insists = null;
+    doubt.textContent = '';
+    render();
+    height.focus();
+  }
+
+  function draw() {
+    const scale = 1000 / state.length;
+    const tall = state.width * scale;
+    const px = one => [one.x * scale, tall - one.y * scale];
+    const here = spot();
+    const r = Math.max(7, Math.min(16, tall / 12));
+    const drawing = svg('svg', { viewBox: '-25 -25 1050 ' + (tall + 50), 'aria-hidden': 'true' },
+      svg('rect', { x: 0, y: 0, width: 1000, height: tall, class: 'wood', 'stroke-width': 3 }),
+      state.plan.map(one => {
+        const [x, y] = px(one);
+        return svg('circle', { cx: x, cy: y, r, 'stroke-width': 3, class: 'spot' + (one.done ? ' done' : '') });
+      }));
+    if (here) {
+      const [x, y] = px(here);
+      drawing.append(svg('circle', { cx: x, cy: y, r: r * 1.6, 'stroke-width': 3, class: 'spot here' }));
+    }
+    drawing.addEventListener('click', event => {
+      const box = drawing.getBoundingClientRect();
+      const x = (event.clientX - box.left) / box.width * 1050 - 25;
+      const y = (event.clientY - box.top) / box.height * (tall + 50) - 25;
+      const far = state.plan.map(one => Math.hypot(px(one)[0] - x, px(one)[1] - y));
+      choose(far.indexOf(Math.min(...far)));
+    });
+    plan.replaceChildren(drawing);
+  }
+
+  function render() {
+    const here = spot();
+    const done = state.plan.filter(one => one.done).length;
+    title.textContent = state.name + ', ' + state.size + (state.target ? ', to finish at ' + state.target : '');
+    soFar.textContent = (state.soFar || 'The verdict begins with the sixth reading.')
+      + (state.settled ? ' That settles it: further readings would hardly change the verdict.' : '');
+    soFar.className = 'verdict ' + verdictClass(soFar.textContent);
+    where.textContent = here ? (state.worthwhile === here ? 'One more that would tell most: '
+      : 'Place ' + (state.plan.indexOf(here) + 1) + ' of ' + state.plan.length + ': ') + here.at
+      + (here.again ? ', once more' : '') + (byLast && last() ? '. Last: ' + last().height : '')
+      : 'All ' + done + ' places are read. See what comes of it.';
+    jump.replaceChildren(...(here && state.plan.includes(here) ? [] : [el('option', { value: '', selected: true, disabled: true }, 'Choose')]),
+      ...state.plan.map((one, i) => el('option', { value: i, selected: one === here },
+      (i + 1) + ': ' + one.at + (one.height ? ', ' + one.height : one.done ? ', left out' : ''))));
+    draw();
+    if (sending) say('Not saved yet: ' + sending.height + ' at ' + sending.at + '. It is sent when the bench answers.', true);
+  }
+
+  function take(fresh) {
+    state = fresh;
+    if (chosen) chosen = state.plan.find(one => one.x === chosen.x && one.y === chosen.y && one.again === chosen.again) || null;
+    render();
+  }
+
+  async function send() {
+    const touch = sending;
+    try {
+      const answer = await ask('touch', touch);
+      sending = null;
+      localStorage.removeItem(outbox(board));
+      if (answer.kept) {
+        chosen = null;
+        insists = null;
+        doubt.textContent = '';
+        height.value = '';
+        say('Kept: ' + touch.height + ' at ' + touch.at + '.');
+      } else {
+        say('');
+        height.value = touch.height;
+        byLast = false;
+        by.setAttribute('aria-pressed', 'false');
+        doubt.textContent = answer.doubt || answer.conflict;
+        insists = answer.doubt ? touch.height : null;
+        chosen = answer.plan.find(one => one.x === touch.x && one.y === touch.y) || null;
+      }
+      take(answer);
+    } catch (e) {
+      if (e.away) {
+        render();
+        if (!gone()) setTimeout(send, RETRY);
+        return;
+      }
+      sending = null;
+      localStorage.removeItem(outbox(board));
+      say(e.message, true);
+    }
+  }
+
+  function keep() {
+    const here = spot();
+    if (sending || !here) return;
+    let typed = height.value.trim();
+    if (!typed) {
+      say('Type what it reads here.', true);
+      return;
+    }
+    if (byLast && last()) {
+      const sum = parse(last().height) + parse(typed);
+      if (Number.isNaN(sum)) {
+        say('Type by how much it differs, as 0.3 or -0.12.', true);
+        return;
+      }
+      typed = String(Math.round(sum * 1e6) / 1e6);
+    }
+    sending = { board, base: state.revision, x: here.x, y: here.y, at: here.at, height: typed, insists: insists === typed };
+    localStorage.setItem(outbox(board), JSON.stringify(sending));
+    send();
+  }
+
+  async function order(path, body) {
+    try {
+      const answer = await ask(path, { board, base: state.revision, ...body });
+      chosen = null;
+      doubt.textContent = '';
+      take(answer);
+    } catch (e) {
+      say(e.message, true);
+    }
+  }
+
+  function press(key) {
+    insists = null;
+    if (key === '⌫') height.value = height.value.slice(0, -1);
+    else if (key === '±') height.value = height.value.startsWith('-') ? height.value.slice(1) : '-' + height.value;
+    else height.value += key === 'space' ? ' ' : key;
+  }
+
+  const names = { '⌫': 'Delete last', '±': 'Change sign', '/': 'Fraction bar', ',': 'Decimal comma', '.': 'Decimal point' };
+  const keys = ['7', '8', '9', '⌫', '4', '5', '6', '±', '1', '2', '3', state.units === 'in' ? '/' : ',', '0', '.'];
+  if (state.units === 'in') keys.push('space');
+  const form = el('form', { onsubmit: event => { event.preventDefault(); keep(); } }, where, doubt, height,
+    el('div', { class: 'keys' }, keys.map(key => el('button', { type: 'button', 'aria-label': names[key],
+      onclick: () => press(key) }, key)), el('button', { class: 'main', type: 'submit', id: 'keep' }, 'Keep')),
+    el('div', { class: 'row' }, by,
+      el('button', { type: 'button', onclick: () => order('undo', {}) }, 'Take back'),
+      el('button', { type: 'button', onclick: () => spot() && order('skip', { x: spot().x, y: spot().y }) }, 'Leave out')),
+    el('label', { for: 'jump' }, 'Go to a place'), jump);
+  const noting = el('form', { onsubmit: event => {
+    event.preventDefault();
+    order('note', { note: note.value });
+    note.value = '';
+  } }, el('label', { for: 'note' }, 'Note beside the last reading'),
+  el('div', { class: 'row' }, note, el('button', { type: 'submit' }, 'Write it')));
+  put(title, soFar, el('div', { class: 'two' }, el('div', {}, plan), el('div', {}, form, noting)));
+  render();
+  height.focus();
+  if (sending) send();
+
+  const poll = setInterval(async () => {
+    if (sending || document.hidden) return;
+    try {
+      const fresh = await ask('measure?board=' + encodeURIComponent(board) + '&known=' + state.revision);
+      if (fresh && !sending && !gone()) take(fresh);
+    } catch (e) {
+      if (e.away) say('The bench does not answer. What you type is kept here until it does.', true);
+    }
+  }, POLL);
+  return () => clearInterval(poll);
+}

@@ -1,0 +1,296 @@
+package outwind.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import outwind.board.Board;
+import outwind.board.BoardFile;
+import outwind.board.Given;
+import outwind.board.Recording;
+import outwind.report.JsonReport;
+import outwind.stock.Judgement;
+import outwind.stock.Request;
+
+/** What the bench answers, and whom. */
+class BenchServerTest {
+
+    @TempDir
+    private Path folder;
+
+    private String raw(Bench bench, String request) throws IOException {
+        URI at = URI.create(bench.base);
+        try (Socket socket = new Socket(at.getHost(), at.getPort())) {
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test
+    void aNameThatIsNotOursIsRefusedSoThatNoRebindingHelps() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            assertTrue(raw(bench, "GET / HTTP/1.0\r\nHost: evil.example\r\n\r\n").startsWith("HTTP/1.1 421"));
+        }
+    }
+
+    @Test
+    void anotherSitesPageIsRefused() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            String host = "Host: " + URI.create(bench.base).getAuthority() + "\r\n";
+            assertTrue(raw(bench, "GET /api/boards HTTP/1.0\r\n" + host + "Origin: http://evil.example\r\n\r\n")
+                .startsWith("HTTP/1.1 403"));
+            assertTrue(raw(bench, "GET /api/boards HTTP/1.0\r\n" + host + "Sec-Fetch-Site: cross-site\r\n\r\n")
+                .startsWith("HTTP/1.1 403"));
+        }
+    }
+
+    @Test
+    void whoHoldsNoTokenSeesNothingAndTheKeyWorksOnce() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            HttpClient stranger = HttpClient.newHttpClient();
+            for (String path : List.of("/api/boards", "/bench.js", "/api/stack")) {
+                assertEquals(401, stranger.send(HttpRequest.newBuilder(URI.create(bench.base + path)).build(),
+                    HttpResponse.BodyHandlers.ofString()).statusCode(), path);
+            }
+            String key = bench.server.opening();
+            HttpRequest opening = HttpRequest.newBuilder(URI.create(key)).build();
+            assertEquals(303, stranger.send(opening, HttpResponse.BodyHandlers.ofString()).statusCode());
+            assertEquals(200, stranger.send(opening, HttpResponse.BodyHandlers.ofString()).statusCode());
+            assertTrue(stranger.send(opening, HttpResponse.BodyHandlers.ofString()).body().contains("Type the code"));
+        }
+    }
+
+    @Test
+    void everyAnswerForbidsForeignScriptsAndFrames() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            for (String path : List.of("/", "/api/boards", "/api/nothing")) {
+                String policy = bench.get(path).headers().firstValue("Content-Security-Policy").orElse("");
+                assertTrue(policy.contains("default-src 'none'") && policy.contains("script-src 'self';")
+                    && policy.contains("frame-ancestors 'none'"), path + ": " + policy);
+            }
+            String page = bench.get("/").body();
+            assertFalse(page.contains("<script>") || page.contains("style="), page);
+        }
+    }
+
+    @Test
+    void aCodeLetsOneDeviceInAndFiveWrongOnesAreFollowedByAPause() throws Exception {
+        AtomicLong now = new AtomicLong();
+        Gate gate = new Gate(Set.of("127.0.0.1:1"), true, now::get);
+        String code = gate.code();
+        assertTrue(gate.admits(code.toLowerCase()));
+        assertFalse(gate.admits(code));
+        for (int i = 0; i < 4; i++) {
+            assertFalse(gate.admits("AAAAAAAA"));
+        }
+        String next = gate.code();
+        assertRefused(429, () -> gate.admits(next));
+        now.set(59_999_999_999L);
+        assertRefused(429, () -> gate.admits(next));
+        now.set(60_000_000_000L);
+        assertTrue(gate.admits(next));
+    }
+
+    private static void assertRefused(int status, Callable<Boolean> asked) throws Exception {
+        try {
+            asked.call();
+        } catch (Refused e) {
+            assertEquals(status, e.status());
+            return;
+        }
+        throw new AssertionError("was not refused");
+    }
+
+    @Test
+    void withoutSharingOnlyThisMachineIsListenedTo() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            assertTrue(InetAddress.getByName(URI.create(bench.base).getHost()).isLoopbackAddress());
+            assertTrue(bench.server.addresses().isEmpty());
+            assertEquals(403, bench.get("/enter?code=" + bench.server.code()).statusCode());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"..%2Fsecret.csv", "%2Fetc%2Fpasswd", "..", "sub%2Fother.csv", ".hidden.csv", "a.csv%00",
+        "link.csv", "secret.key", ""})
+    void noNameLeadsOutOfTheFolder(String name) throws Exception {
+        Path inside = Files.createDirectories(folder.resolve("boards/sub"));
+        Files.writeString(folder.resolve("secret.csv"), "secret");
+        Files.writeString(inside.resolve("other.csv"), "secret");
+        Files.writeString(folder.resolve("boards/secret.key"), "secret");
+        Files.writeString(folder.resolve("boards/.hidden.csv"), "secret");
+        Files.createSymbolicLink(folder.resolve("boards/link.csv"), folder.resolve("secret.csv"));
+        try (Bench bench = new Bench(folder.resolve("boards"), false)) {
+            for (String question : List.of("file", "see", "measure", "cut")) {
+                HttpResponse<String> answer = bench.get("/api/" + question + "?board=" + name);
+                assertEquals(404, answer.statusCode(), question);
+                assertFalse(answer.body().contains("secret"), question);
+            }
+            assertTrue(bench.troubles.isEmpty());
+        }
+    }
+
+    @Test
+    void theJudgementIsTheOneThatScriptsGet() throws Exception {
+        Path sample = Path.of("sample-probes/hall-table.csv");
+        Files.copy(sample, folder.resolve("hall-table.csv"));
+        try (Bench bench = new Bench(folder, false)) {
+            JsonNode seen = bench.asked("see?board=hall-table.csv");
+            Board board = BoardFile.read(sample, Given.NOTHING);
+            assertEquals(Bench.MAPPER.readTree(JsonReport.of(Judgement.of(board, Request.usual(board)))),
+                seen.path("judgement"));
+        }
+    }
+
+    @Test
+    void aReadingIsOnTheDiskWhenItIsSaidToBeKept() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            String board = bench.begin("side table");
+            JsonNode answer = bench.touch(board, bench.asked("measure?board=" + board), 0, "-0,30");
+            assertTrue(answer.path("kept").asBoolean(), answer.toString());
+            assertEquals(-0.30, Recording.read(folder.resolve(board)).entries().get(0).height().orElseThrow());
+        }
+    }
+
+    @Test
+    void aReadingSentTwiceIsKeptOnceAlsoByAServerThatWasStartedAnew() throws Exception {
+        String board;
+        JsonNode before;
+        try (Bench bench = new Bench(folder, false)) {
+            board = bench.begin("side table");
+            before = bench.asked("measure?board=" + board);
+            bench.touch(board, before, 0, "0.5");
+        }
+        try (Bench bench = new Bench(folder, false)) {
+            bench.touch(board, bench.asked("measure?board=" + board), 1, "0.4");
+            JsonNode again = bench.touch(board, before, 0, "0.50");
+            assertTrue(again.path("kept").asBoolean(), again.toString());
+            assertEquals(2, Recording.read(folder.resolve(board)).entries().size());
+        }
+    }
+
+    @Test
+    void twoDevicesLoseNothingAndAConflictIsShown() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            String board = bench.begin("side table");
+            JsonNode seenByBoth = bench.asked("measure?board=" + board);
+            bench.touch(board, seenByBoth, 0, "0.5");
+            JsonNode elsewhere = bench.touch(board, seenByBoth, 3, "0.2");
+            assertTrue(elsewhere.path("kept").asBoolean(), elsewhere.toString());
+            JsonNode conflict = bench.touch(board, seenByBoth, 0, "0.9");
+            assertTrue(conflict.path("conflict").asText().contains("0.50"), conflict.toString());
+            assertEquals(2, Recording.read(folder.resolve(board)).entries().size());
+            assertEquals(409, bench.post("/api/undo", Bench.MAPPER.createObjectNode().put("board", board)
+                .put("base", seenByBoth.path("revision").asText()).toString()).statusCode());
+        }
+    }
+
+    @Test
+    void manyDevicesAtOnceLoseNothing() throws Exception {
+        ExecutorService devices = Executors.newFixedThreadPool(8);
+        try (Bench bench = new Bench(folder, false)) {
+            String board = bench.begin("side table");
+            JsonNode before = bench.asked("measure?board=" + board);
+            List<Future<JsonNode>> answers = devices.invokeAll(IntStream.range(0, 5)
+                .<Callable<JsonNode>>mapToObj(place -> () -> bench.touch(board, before, place, "0." + place)).toList());
+            for (Future<JsonNode> answer : answers) {
+                assertTrue(answer.get().path("kept").asBoolean(), answer.get().toString());
+            }
+            assertEquals(5, Recording.read(folder.resolve(board)).entries().size());
+        } finally {
+            devices.shutdownNow();
+        }
+    }
+
+    @Test
+    void aSlipIsDoubtedAndKeptIfItIsInsistedOn() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            String board = bench.begin("side table");
+            JsonNode state = bench.asked("measure?board=" + board);
+            for (int i = 0; i < 8; i++) {
+                state = bench.touch(board, state, i, "0.0");
+            }
+            JsonNode doubted = bench.touch(board, state, 8, "-6.2");
+            assertTrue(doubted.path("doubt").asText().startsWith("The others point to"), doubted.toString());
+            assertEquals(8, Recording.read(folder.resolve(board)).entries().size());
+            JsonNode spot = state.path("plan").path(8);
+            JsonNode kept = bench.told("touch", Bench.MAPPER.createObjectNode().put("board", board)
+                .put("base", state.path("revision").asText()).put("x", spot.path("x").asDouble())
+                .put("y", spot.path("y").asDouble()).put("height", "-6.2").put("insists", true));
+            assertTrue(kept.path("kept").asBoolean(), kept.toString());
+        }
+    }
+
+    @Test
+    void stepsAndFaceBAreKeptBesideTheBoardForAnotherDay() throws Exception {
+        Files.copy(Path.of("sample-probes/hall-table.csv"), folder.resolve("hall-table.csv"));
+        JsonNode plan;
+        try (Bench bench = new Bench(folder, false)) {
+            bench.told("tick", Bench.MAPPER.createObjectNode().put("board", "hall-table.csv").put("step", "shim-1")
+                .put("done", true));
+            plan = bench.asked("cut?board=hall-table.csv");
+        }
+        try (Bench bench = new Bench(folder, false)) {
+            JsonNode state = bench.asked("cut?board=hall-table.csv");
+            assertEquals(plan, state);
+            for (JsonNode step : state.path("steps")) {
+                assertEquals(step.path("id").asText().equals("shim-1"), step.path("done").asBoolean());
+            }
+            // What is expected, typed back, is as expected; one end 2 mm up at one edge is a board that has moved.
+            assertFalse(checked(bench, state, 0).path("moved").asBoolean(true));
+            JsonNode moved = checked(bench, state, 2);
+            assertTrue(moved.path("moved").asBoolean(), moved.toString());
+            assertTrue(moved.path("faceB").path(0).asText().startsWith("THE BOARD HAS MOVED"), moved.toString());
+        }
+    }
+
+    private static JsonNode checked(Bench bench, JsonNode state, double lift) throws Exception {
+        JsonNode answer = state;
+        for (int i = 0; i < state.path("checks").size(); i++) {
+            double height = state.path("checks").path(i).path("expected").asDouble() + (i == 0 ? lift : 0);
+            answer = bench.told("face-b", Bench.MAPPER.createObjectNode().put("board", "hall-table.csv")
+                .put("place", i).put("height", String.valueOf(height)));
+        }
+        return answer;
+    }
+
+    @Test
+    void whatIsNoOrderIsAnsweredWithASentence() throws Exception {
+        Files.copy(Path.of("sample-probes/hall-table.csv"), folder.resolve("hall-table.csv"));
+        try (Bench bench = new Bench(folder, false)) {
+            for (String body : List.of("", "[]", "{", "{\"board\":\"hall-table.csv\",\"height\":\"1e999\"}",
+                    "{\"board\":\"hall-table.csv\",\"x\":1e300,\"y\":0,\"height\":\"1\"}",
+                    "{\"board\":\"hall-table.csv\",\"height\":\"1\"}", "{\"board\":7,\"place\":-3}")) {
+                for (String order : List.of("touch", "undo", "skip", "note", "tick", "face-b", "begin", "other")) {
+                    HttpResponse<String> answer = bench.post("/api/" + order, body);
+                    assertTrue(answer.statusCode() < 500, order + " " + body + ": " + answer.body());
+                }
+            }
+            assertEquals(413, bench.post("/api/take?name=a.csv", "x".repeat(Limits.LARGEST_BODY + 1)).statusCode());
+            assertTrue(bench.troubles.isEmpty(), bench.troubles.toString());
+        }
+    }
+}
