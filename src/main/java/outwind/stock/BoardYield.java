@@ -1,5 +1,6 @@
 package outwind.stock;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -80,8 +81,32 @@ final class BoardYield implements Yield {
         return Optional.empty();
     }
 
+    @Override
+    public Optional<List<Pattern>> every(int[] wanted) {
+        List<Pattern> all = new ArrayList<>();
+        for (CutOrder order : CutOrder.values()) {
+            Optional<List<List<TwoStage.Spot>>> ways = EveryPattern.of(sections.get(order), wanted);
+            if (ways.isEmpty()) {
+                return Optional.empty();
+            }
+            ways.get().forEach(spots -> all.add(pattern(spots, order, wanted)));
+        }
+        List<Pattern> kept = new ArrayList<>();
+        for (Pattern pattern : all) {
+            if (kept.stream().noneMatch(other -> EveryPattern.hasAll(other.counts(), pattern.counts()))) {
+                kept.removeIf(other -> EveryPattern.hasAll(pattern.counts(), other.counts()));
+                kept.add(pattern);
+            }
+        }
+        return Optional.of(kept);
+    }
+
     private Pattern pattern(TwoStage.Cutting cutting, CutOrder order, int[] wanted) {
-        return Pattern.of(order, cutting.spots(), cutting.spots().stream()
+        return pattern(cutting.spots(), order, wanted);
+    }
+
+    private Pattern pattern(List<TwoStage.Spot> spots, CutOrder order, int[] wanted) {
+        return Pattern.of(order, spots, spots.stream()
             .map(spot -> pieces.get(spot.piece()).item()).toList(), wanted.length).atMost(wanted);
     }
 }

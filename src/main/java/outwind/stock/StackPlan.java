@@ -105,6 +105,11 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         if (Arrays.stream(wanted).sum() == 0) {
             return new Found(Map.of(), 0, 0);
         }
+        Optional<Found> proven = SmallStack.of(boards, wanted, areas)
+            .flatMap(small -> proven(small, cost, wanted, worth));
+        if (proven.isPresent()) {
+            return proven.get();
+        }
         Optional<BillSearch.Answer> all = BillSearch.cheapest(boards, cost, wanted, areas, Optional.empty());
         if (all.isPresent()) {
             return new Found(trimmed(all.get().patterns(), wanted), all.get().bound(), 0);
@@ -121,6 +126,19 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         BillSearch.Answer part = BillSearch.cheapest(boards, cost, got, areas, Optional.of(most.patterns()))
             .orElseThrow();
         return new Found(trimmed(part.patterns(), got), part.bound(), more);
+    }
+
+    /** The cheapest of all ways to cut as much of the bill as comes out; empty where there are too many to look at. */
+    private static Optional<Found> proven(SmallStack small, double[] cost, int[] wanted, double[] worth) {
+        return small.most(worth).flatMap(most -> {
+            int[] got = wanted.clone();
+            Arrays.setAll(got, i -> wanted[i] - most.left()[i]);
+            if (Arrays.stream(got).sum() == 0) {
+                return Optional.of(new Found(Map.of(), 0, 0));
+            }
+            return small.cheapest(got, cost).map(patterns -> new Found(trimmed(patterns, got),
+                patterns.keySet().stream().mapToDouble(j -> cost[j]).sum(), 0));
+        });
     }
 
     /** The patterns without the blanks that nobody wants; boards left without any are left out. */

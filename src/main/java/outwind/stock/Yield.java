@@ -60,4 +60,7 @@ interface Yield {
 
     /** A pattern with all that is wanted, if one is found. */
     Optional<Pattern> whole(int[] wanted);
+
+    /** Every pattern that no other betters within the quantities; empty if there are too many to list. */
+    Optional<List<Pattern>> every(int[] wanted);
 }
