@@ -10,14 +10,18 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import java.io.ObjectInputStream;
 import org.junit.jupiter.api.Test;
 
-/** A file that somebody sends can make this program do nothing but read it: the code has no means for more. */
+/**
+ * A file that somebody sends can make this program do nothing but read it: the code has no means for more. Only the page
+ * at the bench listens, and only its command opens the browser, which is given nothing but the page's own address.
+ */
 class ReachTest {
 
     private static final JavaClasses CLASSES = PackageArrowsTest.CLASSES;
 
     @Test
     void nothingIsAskedOfTheNetwork() {
-        noClasses().should().dependOnClassesThat().resideInAnyPackage("java.net..", "javax.net..", "java.rmi..",
+        noClasses().that().resideOutsideOfPackage("outwind.web").and().doNotHaveSimpleName("BenchCommand")
+            .should().dependOnClassesThat().resideInAnyPackage("java.net..", "javax.net..", "java.rmi..",
             "java.nio.channels.spi..", "javax.naming..").check(CLASSES);
         noClasses().should().dependOnClassesThat().haveNameMatching(
             "java\\.nio\\.channels\\.(Asynchronous)?(Server)?(Socket|Datagram).*").check(CLASSES);
@@ -25,10 +29,17 @@ class ReachTest {
 
     @Test
     void noOtherProcessIsStarted() {
-        noClasses().should().dependOnClassesThat().haveNameMatching("java\\.lang\\.ProcessBuilder.*")
+        noClasses().that().doNotHaveSimpleName("BenchCommand")
+            .should().dependOnClassesThat().haveNameMatching("java\\.lang\\.ProcessBuilder.*")
             .orShould().callMethodWhere(target(owner(equivalentTo(Runtime.class)))
                 .and(target(nameMatching("exec|load.*"))))
             .check(CLASSES);
+    }
+
+    @Test
+    void onlyTheBenchListens() {
+        noClasses().that().resideOutsideOfPackage("outwind.web").and().doNotHaveSimpleName("BenchCommand")
+            .should().dependOnClassesThat().resideInAPackage("outwind.web").check(CLASSES);
     }
 
     @Test
