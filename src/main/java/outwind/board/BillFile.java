@@ -9,8 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Reads a cutting bill from a text file: a table with the columns {@code name}, {@code length}, {@code width},
@@ -26,7 +24,6 @@ public final class BillFile {
     private static final int MOST_BYTES = 1_000 * MOST_ROWS;
 
     private static final int MOST_OF_ONE = 10_000;
-    private static final Pattern UNITS_LINE = Pattern.compile("\\s*+\"?\\s*+#\\s*+(?<key>[^:]*?)\\s*+:(?<value>.*)");
 
     private final Sheet sheet;
     private final FaultList faults;
@@ -89,18 +86,17 @@ public final class BillFile {
         Optional<Units> units = Optional.empty();
         for (Line line : sheet.keyLines()) {
             Keys.refuseForgottenColon(line, List.of("units"), faults);
-            Matcher written = UNITS_LINE.matcher(line.text());
-            if (!written.matches()) {
+            Optional<Cell> statement = Keys.statement(line, sheet.delimiter(), faults);
+            if (statement.isEmpty()) {
                 continue;
             }
-            if (!written.group("key").toLowerCase(Locale.ROOT).equals("units")) {
-                faults.add(line.number(), written.start("key") + 1, "the key units", Fault.shown(written.group("key")),
+            Cell word = Keys.word(statement.get());
+            if (word.text().equalsIgnoreCase("units")) {
+                units = faults.read(Keys.value(statement.get()), Units::named);
+            } else {
+                faults.add(word, "the key units",
                     "A cutting bill states nothing else in this way; a remark after # must hold no colon.");
-                continue;
             }
-            String value = written.group("value").replaceAll("[\\s,;]+\"?[\\s,;]*$|\"[\\s,;]*$", "");
-            int column = written.start("value") + 1 + value.length() - value.stripLeading().length();
-            units = faults.read(new Cell(value.strip(), line.number(), column), Units::named);
         }
         return units;
     }

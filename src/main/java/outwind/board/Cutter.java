@@ -19,13 +19,13 @@ public record Cutter(String name, double diameter, double deepest, double lastPa
                      double overrun) {
 
     /** Past every edge by this, with the whole cutter (mm): a quarter inch; common practice. */
-    public static final double CLEAR_OF_THE_EDGE = 6.35;
+    private static final double CLEAR_OF_THE_EDGE = 6.35;
 
     /** No machine is set finer than this (mm). */
     private static final double FINEST = 0.01;
 
     /** Depth that differs by less than this is the same depth: a hundredth of the finest dial (mm). */
-    private static final double SAME = 1e-4;
+    public static final double SAME = 1e-4;
 
     public Cutter {
         require(deepest >= FINEST, "deepest pass", deepest, "at least " + FINEST + " mm");
@@ -57,6 +57,11 @@ public record Cutter(String name, double diameter, double deepest, double lastPa
         }
     }
 
+    /** How many passes of at most one depth it takes to get down another (mm). */
+    public static int passes(double depth, double each) {
+        return Math.max(0, (int) Math.ceil((depth - SAME) / each));
+    }
+
     /**
      * Depths of the passes, each below the highest spot (mm), the last one the full depth. Passes take the deepest, the
      * one before the last what is left above the last.
@@ -65,7 +70,7 @@ public record Cutter(String name, double diameter, double deepest, double lastPa
      */
     public List<Double> passes(double depth) {
         List<Double> depths = new ArrayList<>();
-        int roughing = Math.max(0, (int) Math.ceil((depth - lastPass - SAME) / deepest));
+        int roughing = passes(depth - lastPass, deepest);
         for (int i = 1; i < roughing; i++) {
             depths.add(i * deepest);
         }

@@ -33,6 +33,12 @@ public record Given(Optional<Units> units, Optional<String> length, Optional<Str
         Objects.requireNonNull(thickness, "thickness");
     }
 
+    /** Beside a file of face B alone, read with face A cut and down: the sizes are those of the board before. */
+    public static Given ofFaceB(Board before) {
+        return new Given(Optional.of(before.units()), Optional.of(before.length() + "mm"),
+            Optional.of(before.width() + "mm"), Optional.empty()).lyingOnBed();
+    }
+
     /** The same beside a file of a board whose flat underside lies on the bed. */
     public Given lyingOnBed() {
         return new Given(units, length, width, thickness, true);

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /**
@@ -195,22 +196,23 @@ final class RecordedTable {
 
     private String row(Place place, String height, String note) {
         Map<Column, String> cells = new EnumMap<>(Column.class);
-        cells.put(Column.X, quoted(marked(gauge.units().plain(place.x()))));
-        cells.put(Column.Y, quoted(marked(gauge.units().plain(place.y()))));
-        cells.put(Column.Z, quoted(marked(height)));
+        UnaryOperator<String> mark = decimalMark();
+        cells.put(Column.X, quoted(mark.apply(gauge.units().plain(place.x()))));
+        cells.put(Column.Y, quoted(mark.apply(gauge.units().plain(place.y()))));
+        cells.put(Column.Z, quoted(mark.apply(height)));
         cells.put(Column.NOTE, quoted(tidy(note)));
         Header named = header.has(Column.NOTE) || note.isEmpty() ? header : header.with(Column.NOTE);
         return named.row(cells, delimiter.mark());
     }
 
-    /** A number with the decimal mark that the table has: two marks in one file would be doubtful. */
-    private String marked(String number) {
+    /** Gives a number the decimal mark that the table has: two marks in one file would be doubtful. */
+    private UnaryOperator<String> decimalMark() {
         if (!delimiter.allowsDecimalComma()) {
-            return number;
+            return number -> number;
         }
         boolean hasComma = lines.stream().anyMatch(line -> !line.stripLeading().startsWith("#")
             && DECIMAL_COMMA.matcher(line).find());
-        return hasComma ? number.replace('.', ',') : number.replace(',', '.');
+        return hasComma ? number -> number.replace('.', ',') : number -> number.replace(',', '.');
     }
 
     private String quoted(String cell) {

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 /**
  * What a shop has and how it works, stated once for all boards.
  *
- * @param units   of its bare numbers
  * @param bed     what the machine reaches, if it is known
  * @param cutters those at hand; empty if none is known
  * @param clamps  height of the clamps above the bed (mm)
@@ -20,12 +19,12 @@ import java.util.OptionalDouble;
  * @param push    that a board has to stand (N)
  * @param sled    what carries the board where that is not the machine's bed
  */
-public record Shop(Units units, Optional<BedSize> bed, List<Cutter> cutters, OptionalDouble clamps,
+public record Shop(Optional<BedSize> bed, List<Cutter> cutters, OptionalDouble clamps,
                    OptionalDouble stops, List<Double> shims, Optional<Wedge> wedge, Optional<BigDecimal> rate,
                    OptionalDouble skim, OptionalDouble push, Optional<Sled> sled) {
 
     /** Nothing is known of the shop. */
-    public static final Shop UNKNOWN = new Shop(Units.MILLIMETRES, Optional.empty(), List.of(), OptionalDouble.empty(),
+    public static final Shop UNKNOWN = new Shop(Optional.empty(), List.of(), OptionalDouble.empty(),
         OptionalDouble.empty(), List.of(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
         OptionalDouble.empty(), Optional.empty());
 
@@ -36,27 +35,27 @@ public record Shop(Units units, Optional<BedSize> bed, List<Cutter> cutters, Opt
 
     /** The same with other cutters. */
     public Shop with(List<Cutter> others) {
-        return new Shop(units, bed, others, clamps, stops, shims, wedge, rate, skim, push, sled);
+        return new Shop(bed, others, clamps, stops, shims, wedge, rate, skim, push, sled);
     }
 
     /** The same with another bed. */
     public Shop with(BedSize other) {
-        return new Shop(units, Optional.of(other), cutters, clamps, stops, shims, wedge, rate, skim, push, sled);
+        return new Shop(Optional.of(other), cutters, clamps, stops, shims, wedge, rate, skim, push, sled);
     }
 
     /** The same on a sled. */
     public Shop on(Sled other) {
-        return new Shop(units, bed, cutters, clamps, stops, shims, wedge, rate, skim, push, Optional.of(other));
+        return new Shop(bed, cutters, clamps, stops, shims, wedge, rate, skim, push, Optional.of(other));
     }
 
     /** The same with clamps of another height (mm). */
     public Shop withClamps(double height) {
-        return new Shop(units, bed, cutters, OptionalDouble.of(height), stops, shims, wedge, rate, skim, push, sled);
+        return new Shop(bed, cutters, OptionalDouble.of(height), stops, shims, wedge, rate, skim, push, sled);
     }
 
     /** The same with tapered shims. */
     public Shop withWedges(Wedge wedges) {
-        return new Shop(units, bed, cutters, clamps, stops, shims, Optional.of(wedges), rate, skim, push, sled);
+        return new Shop(bed, cutters, clamps, stops, shims, Optional.of(wedges), rate, skim, push, sled);
     }
 
     /** Cutters that are run in rows over the board; none where the board goes through a planer. */

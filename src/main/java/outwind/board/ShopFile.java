@@ -87,7 +87,8 @@ public final class ShopFile {
      */
     public static Shop read(Path file) throws IOException, BadBoardFile {
         FaultList faults = new FaultList(file.toString());
-        byte[] bytes = BoardFile.bytes(file, MOST_BYTES, "A shop file has a few lines and a row for each cutter.", faults);
+        byte[] bytes = BoardFile.bytes(file, MOST_BYTES, "A shop file has a few lines and a row for each cutter.",
+            faults);
         return parse(file.toString(), BoardFile.decode(bytes, faults));
     }
 
@@ -114,7 +115,7 @@ public final class ShopFile {
         // Every other number depends on the unit: faults found without it would mislead.
         faults.throwIfAny();
         Gauge gauge = new Gauge(units, sheet.delimiter().allowsDecimalComma());
-        Shop shop = new Shop(units, value(Key.BED, text -> {
+        Shop shop = new Shop(value(Key.BED, text -> {
             double[] sizes = sizes(text, gauge, Quantity.LENGTH, "bed as length x width");
             return new BedSize(sizes[0], sizes[1]);
         }), cutters(gauge), length(Key.CLAMPS, Quantity.THICKNESS, gauge), length(Key.STOPS, Quantity.THICKNESS, gauge),

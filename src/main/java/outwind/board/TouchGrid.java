@@ -3,6 +3,7 @@ package outwind.board;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +32,9 @@ public record TouchGrid(double length, double width, int columns, int rows, doub
 
     /** Room for the cutter inside ends and edges, and still near the corners (mm); common practice. */
     public static final double USUAL_INSET = 15;
+
+    /** An eighth of an inch (mm). */
+    private static final double EIGHTH = Units.INCHES.toMillimetres(0.125);
 
     /** On a narrow board the outer rows still stand at least this share of the width from the edges, and no more. */
     private static final double MOST_INSET = 1 / 6.0;
@@ -76,6 +80,18 @@ public record TouchGrid(double length, double width, int columns, int rows, doub
     /** Spots on whole millimetres. */
     public TouchGrid(double length, double width, int columns, int rows, double inset) {
         this(length, width, columns, rows, inset, 1);
+    }
+
+    /**
+     * A grid that is found with a rule: spots on whole mm, or on eighths of an inch.
+     *
+     * @param inset mm; empty for the usual one that the board bears
+     * @throws IllegalArgumentException if it does not fit
+     */
+    public static TouchGrid byRule(double length, double width, int columns, int rows, OptionalDouble inset,
+                                   Units units) {
+        return new TouchGrid(length, width, columns, rows, inset.orElseGet(() -> insetFor(length, width, USUAL_INSET)),
+            units == Units.INCHES ? EIGHTH : 1);
     }
 
     /** The inset (mm) that a board bears: the one wanted, or a sixth of its lesser side. */

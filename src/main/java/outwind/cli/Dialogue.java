@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import outwind.board.BadValue;
-import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Place;
 import outwind.board.Quantity;
@@ -20,6 +19,7 @@ import outwind.flatten.NextReading;
 import outwind.report.Figures;
 import outwind.report.RecordingFile;
 import outwind.report.RecordingWords;
+import outwind.stock.HeightCheck;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.Prospect;
 import outwind.surface.ForetoldHeight;
@@ -32,9 +32,6 @@ import outwind.surface.TouchOffNoise;
  * what the board looks like so far. Every answer is kept in the file before the next question is asked.
  */
 final class Dialogue {
-
-    /** With fewer touch-offs even a plane fits them all, and they foretell nothing. */
-    private static final int FEWEST_FORETELLING = 4;
 
     /** Decimals of a sum of heights: a 64th of an inch has six, and no height is read finer. */
     private static final int DECIMALS = 6;
@@ -117,7 +114,7 @@ final class Dialogue {
                 case NOTE -> note(said.rest());
                 case LIST -> out.println(words.list(recording));
                 case WHY -> out.println(words.why(prospect,
-                    place().flatMap(place -> foretold(place).stream().findFirst())));
+                    place().flatMap(place -> check(place).pointed().stream().findFirst())));
                 case HELP -> out.print(RecordingWords.help());
                 case BY -> {
                     if (recording.lastTouch().isPresent()) {
@@ -168,10 +165,11 @@ final class Dialogue {
             return;
         }
         boolean insisted = doubted.isPresent() && doubted.getAsDouble() == z;
-        Optional<ForetoldHeight> against = insisted ? Optional.empty() : contradicted(place.get(), z);
+        Optional<HeightCheck> check = insisted ? Optional.empty() : Optional.of(check(place.get()));
+        Optional<ForetoldHeight> against = check.flatMap(known -> known.contradicts(z));
         if (against.isPresent()) {
             doubted = OptionalDouble.of(z);
-            complaints.println(words.unexpected(against.get(), bound(), recording.touchedAt(place.get())
+            complaints.println(words.unexpected(against.get(), check.get().bound(), recording.touchedAt(place.get())
                 .map(Recording.Entry::height).orElse(OptionalDouble.empty())));
             return;
         }
@@ -179,38 +177,10 @@ final class Dialogue {
         look();
     }
 
-    /** What is foretold at a place, if a height there is far from it, whichever touch-offs are trusted. */
-    private Optional<ForetoldHeight> contradicted(Place place, double z) {
-        List<ForetoldHeight> foretold = foretold(place);
-        boolean far = foretold.stream().allMatch(told -> Math.abs(z - told.mean()) > bound() * told.deviation());
-        return far ? foretold.stream().findFirst() : Optional.empty();
-    }
-
-    /** Shared out over all touch-offs that there will be, so that a sound board is rarely asked about. */
-    private double bound() {
-        return SuspectReading.bound(Math.max(recording.plan().size(), recording.entries().size() + 1));
-    }
-
-    /**
-     * What the touch-offs so far foretell at a place; nothing while they are too few. Where some look wrong, what the
-     * others foretell comes first, and all together second: nobody knows yet which of them are right.
-     */
-    private List<ForetoldHeight> foretold(Place place) {
-        Board board = recording.board();
-        if (board.readingsOf(Face.A).size() < FEWEST_FORETELLING) {
-            return List.of();
-        }
-        ForetoldHeight byAll = prospect.map(Prospect::shape).orElseGet(() -> MeasuredShape.of(board))
-            .foretell(place.x(), place.y());
-        List<SuspectReading> suspects = prospect.map(Prospect::suspects).orElse(List.of());
-        if (suspects.isEmpty()) {
-            return List.of(byAll);
-        }
-        Board trusted = board;
-        for (SuspectReading suspect : suspects) {
-            trusted = trusted.without(suspect.reading());
-        }
-        return List.of(MeasuredShape.of(trusted).foretell(place.x(), place.y()), byAll);
+    private HeightCheck check(Place place) {
+        return HeightCheck.at(place, recording,
+            () -> prospect.map(Prospect::shape).orElseGet(() -> MeasuredShape.of(recording.board())),
+            prospect.map(Prospect::suspects).orElse(List.of()));
     }
 
     /** The height of the last touch-off and a difference, as one would type it. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import outwind.board.BadBoardFile;
 import outwind.board.Board;
@@ -58,8 +57,7 @@ final class FinishCommand implements Callable<Integer> {
             Board before = options.asAsked(read(first, options.given()));
             Request request = machine.request(before, machine.shop(first), options.seed());
             reading = second;
-            Board after = read(second, new Given(Optional.of(before.units()), Optional.of(before.length() + "mm"),
-                Optional.of(before.width() + "mm"), Optional.empty()).lyingOnBed());
+            Board after = read(second, Given.ofFaceB(before));
             if (after.length() != before.length() || after.width() != before.width()) {
                 throw new BadInput("the board is of another size than in " + first + "; it keeps its length and width"
                     + " while it is cut");

@@ -1,16 +1,12 @@
 package outwind.cli;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
 import picocli.CommandLine.Option;
 
 /** The grid of places to touch off, as far as a person knows it. */
 final class GridOptions {
-
-    /** Places are found on a rule by whole mm, or by eighths of an inch (mm). */
-    private static final double EIGHTH = Units.INCHES.toMillimetres(0.125);
 
     @Option(names = "--columns", paramLabel = "NUMBER", description = "Places to touch along the grain.")
     private Integer columns;
@@ -40,8 +36,6 @@ final class GridOptions {
      * @throws IllegalArgumentException if it does not fit
      */
     TouchGrid on(double length, double width, Units units, int along, int across) {
-        OptionalDouble asked = LengthOption.in(units, inset);
-        double usual = TouchGrid.insetFor(length, width, TouchGrid.USUAL_INSET);
-        return new TouchGrid(length, width, along, across, asked.orElse(usual), units == Units.INCHES ? EIGHTH : 1);
+        return TouchGrid.byRule(length, width, along, across, LengthOption.in(units, inset), units);
     }
 }

@@ -1,6 +1,7 @@
 package outwind.cli;
 
 import outwind.board.Units;
+import outwind.board.Wedge;
 import outwind.setup.Push;
 import outwind.stock.Request;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,7 +21,7 @@ final class HoldingOptions {
 
     @Option(names = "--wedge", paramLabel = "LENGTHxBUTT", converter = WedgeConverter.class,
         description = "Tapered shims of this length and thickness, as 150mmx12mm: how far to slide each in.")
-    private WedgeOption wedge;
+    private TwoLengths wedge;
 
     @Option(names = "--push", paramLabel = "NEWTON", converter = ForceConverter.class,
         description = "Push that the board has to stand anywhere (usually 50).")
@@ -35,7 +36,8 @@ final class HoldingOptions {
         try {
             Request request = asked.standing(new Push(push == null ? asked.push().force() : push,
                 LengthOption.in(own, give).orElse(Push.USUAL.give())));
-            request = wedge == null ? request : request.withWedges(wedge.in(own));
+            request = wedge == null ? request
+                : request.withWedges(new Wedge(wedge.first().in(own), wedge.second().in(own)));
             return clamp == null ? request : request.withClamps(clamp.in(own));
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());

@@ -12,6 +12,7 @@ import outwind.board.Cutter;
 import outwind.board.Length;
 import outwind.board.Shop;
 import outwind.board.ShopFile;
+import outwind.board.ShopSearch;
 import outwind.board.Sled;
 import outwind.board.Units;
 import outwind.stock.Request;
@@ -35,7 +36,7 @@ final class MachineOptions {
 
     @Option(names = "--bed", paramLabel = "LENGTHxWIDTH", converter = BedConverter.class,
         description = "Largest board that the machine can flatten.")
-    private BedOption bed;
+    private TwoLengths bed;
 
     @Option(names = "--sled", paramLabel = "router|planer", converter = SledConverter.class,
         description = "The board lies on a sled: under a router on rails, or through a planer.")
@@ -107,7 +108,7 @@ final class MachineOptions {
 
     private Shop stated(Shop shop, Units own) {
         Shop stated = shop.with(chosen(shop, own).stream().map(known -> asStated(known, own)).toList());
-        stated = bed == null ? stated : stated.with(new BedSize(bed.length().in(own), bed.width().in(own)));
+        stated = bed == null ? stated : stated.with(new BedSize(bed.first().in(own), bed.second().in(own)));
         return sled == null ? stated : stated.on(sled);
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import outwind.board.BadBoardFile;
 import outwind.board.Board;
+import outwind.board.ShopSearch;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
 import outwind.flatten.TouchPlan;

@@ -21,6 +21,7 @@ import outwind.board.Board;
 import outwind.board.Place;
 import outwind.board.Quantity;
 import outwind.board.Recording;
+import outwind.board.ShopSearch;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
 import outwind.report.Figures;

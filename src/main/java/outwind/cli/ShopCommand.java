@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import outwind.board.ShopFile;
+import outwind.board.ShopSearch;
 import outwind.report.Reports;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,5 +1,6 @@
 package outwind.cutting;
 
+import outwind.board.Cutter;
 import outwind.board.Face;
 import outwind.numeric.Plane;
 
@@ -20,9 +21,6 @@ public record Cut(Face face, Plane plane, double depth, double meanDepth, double
     /** How far clamps and shims stay under the cutter's last pass (mm): a hand's error and a board that gives. */
     public static final double CLEAR = 3;
 
-    /** Depth that nobody can set (mm). */
-    private static final double NOTHING = 1e-4;
-
     /** Nothing that holds wood from beside is lower than this (mm): our choice. */
     private static final double LOWEST_CLAMP = 1;
 
@@ -33,7 +31,7 @@ public record Cut(Face face, Plane plane, double depth, double meanDepth, double
 
     /** True if nothing has to come off. */
     public boolean isEmpty() {
-        return depth < NOTHING;
+        return depth <= Cutter.SAME;
     }
 
     /** True if anything can hold the board from beside, clear of the cutter. */

@@ -32,9 +32,6 @@ public record Machining(Cutter roughing, Optional<Cutter> finishing, Map<Face, L
     /** What a finishing cutter takes where it states no last pass (mm): our choice. */
     private static final double LAST_PASS = 0.3;
 
-    /** Depth that differs by less than this is the same depth (mm). */
-    private static final double SAME = 1e-4;
-
     public Machining {
         passes = Map.copyOf(passes);
     }
@@ -50,11 +47,6 @@ public record Machining(Cutter roughing, Optional<Cutter> finishing, Map<Face, L
     /** Every way to make the one cut that is left, face B on top; the quickest first, none without a cutter. */
     public static List<Machining> ofFaceB(Cut faceB, SampledBoard whole, List<Cutter> cutters) {
         return ways(List.of(new Layered(Face.B, faceB.depth(), i -> whole.topAbove(faceB.plane(), i))), whole, cutters);
-    }
-
-    /** How many passes of a depth it takes to get down another (mm). */
-    public static int passes(double depth, double each) {
-        return (int) Math.ceil((depth - SAME) / each);
     }
 
     /** Wood of a face above the plane it is cut to; {@code depth} at its highest (mm). */
@@ -84,16 +76,16 @@ public record Machining(Cutter roughing, Optional<Cutter> finishing, Map<Face, L
         double last = finishing.map(cutter -> cutter.lastPass() > 0 ? cutter.lastPass()
             : Math.min(LAST_PASS, cutter.deepest())).orElse(0.0);
         roughing.passes(face.depth() - last).forEach(reached -> passes.add(pass(face, whole, roughing, reached)));
-        finishing.filter(cutter -> face.depth() > SAME)
+        finishing.filter(cutter -> face.depth() > Cutter.SAME)
             .ifPresent(cutter -> passes.add(pass(face, whole, cutter, face.depth())));
         return passes;
     }
 
     private static Pass pass(Layered face, SampledBoard whole, Cutter cutter, double reached) {
         double floor = face.depth() - reached;
-        Raster raster = new Raster(cutter, whole);
+        Raster raster = Raster.over(whole, cutter);
         List<Area> areas = raster.areas(i -> face.above().applyAsDouble(i) > floor);
-        boolean everywhere = areas.equals(List.of(raster.everything()));
+        boolean everywhere = areas.equals(List.of(raster.board()));
         return new Pass(reached, cutter, whole.mean(i -> face.above().applyAsDouble(i) > floor ? 1 : 0),
             everywhere ? List.of() : areas, raster.minutes(areas));
     }

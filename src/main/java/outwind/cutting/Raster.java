@@ -1,6 +1,7 @@
 package outwind.cutting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -19,14 +20,20 @@ import outwind.surface.SampledBoard;
  *
  * @param cutter in use
  * @param whole  the board sampled all over
+ * @param board  all of it as one rectangle
  */
-record Raster(Cutter cutter, SampledBoard whole) {
+record Raster(Cutter cutter, SampledBoard whole, Area board) {
 
     /** A split that saves less than this share of the time is more trouble than it is worth: our choice. */
     private static final double WORTH = 0.1;
 
     /** More rectangles than this in one layer nobody sets up: our choice. */
     private static final int MOST = 4;
+
+    static Raster over(SampledBoard whole, Cutter cutter) {
+        return new Raster(cutter, whole, new Area(0, Arrays.stream(whole.x()).max().orElseThrow(), 0,
+            Arrays.stream(whole.y()).max().orElseThrow()));
+    }
 
     /** Minutes to cut one rectangle. */
     double minutes(Area area) {
@@ -40,14 +47,9 @@ record Raster(Cutter cutter, SampledBoard whole) {
         return areas.stream().mapToDouble(this::minutes).sum();
     }
 
-    /** The whole board as one rectangle. */
-    Area everything() {
-        return box(IntStream.range(0, whole.size()).toArray());
-    }
-
     /**
-     * The rectangles in which a layer has wood; the whole board where less would save too little, none where there is no
-     * wood.
+     * The rectangles in which a layer has wood; the whole board where less would save too little, none where there is
+     * no wood.
      *
      * @param isWood true at the places where wood stands above the layer's floor
      */
@@ -58,7 +60,7 @@ record Raster(Cutter cutter, SampledBoard whole) {
         }
         List<Area> areas = new ArrayList<>();
         split(wood, MOST, areas);
-        return minutes(areas) <= (1 - WORTH) * minutes(everything()) ? areas : List.of(everything());
+        return minutes(areas) <= (1 - WORTH) * minutes(board) ? areas : List.of(board);
     }
 
     /** Adds the box round this wood, or the boxes that it is better split into. */
@@ -94,12 +96,10 @@ record Raster(Cutter cutter, SampledBoard whole) {
     private Area box(int[] wood) {
         double cellX = whole.places().cellX();
         double cellY = whole.places().cellY();
-        double length = IntStream.range(0, whole.size()).mapToDouble(i -> whole.x()[i]).max().orElseThrow();
-        double width = IntStream.range(0, whole.size()).mapToDouble(i -> whole.y()[i]).max().orElseThrow();
         return new Area(
             Math.max(0, IntStream.of(wood).mapToDouble(i -> whole.x()[i]).min().orElseThrow() - cellX),
-            Math.min(length, IntStream.of(wood).mapToDouble(i -> whole.x()[i]).max().orElseThrow() + cellX),
+            Math.min(board.x2(), IntStream.of(wood).mapToDouble(i -> whole.x()[i]).max().orElseThrow() + cellX),
             Math.max(0, IntStream.of(wood).mapToDouble(i -> whole.y()[i]).min().orElseThrow() - cellY),
-            Math.min(width, IntStream.of(wood).mapToDouble(i -> whole.y()[i]).max().orElseThrow() + cellY));
+            Math.min(board.y2(), IntStream.of(wood).mapToDouble(i -> whole.y()[i]).max().orElseThrow() + cellY));
     }
 }

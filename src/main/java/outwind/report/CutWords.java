@@ -50,10 +50,11 @@ record CutWords(Shop shop, List<Machining> machining, Figures figures) {
             return throughThePlaner(cut, face, depth, where);
         }
         return cut.datum() == Datum.BED
-            ? "Set zero on " + bed() + ". Put the last pass of " + face + " at " + height(cut) + " above it. That should"
-                + " be about " + depth + " below the highest spot of " + face + where + "."
+            ? "Set zero on " + bed() + ". Put the last pass of " + face + " at " + height(cut) + " above it. That"
+                + " should be about " + depth + " below the highest spot of " + face + where + "."
             : "Touch off on the highest spot of " + face + where + ". Try around it, and start from the highest you"
-                + " find. Put the last pass " + depth + " below that spot, about " + height(cut) + " above " + bed() + ".";
+                + " find. Put the last pass " + depth + " below that spot, about " + height(cut) + " above " + bed()
+                + ".";
     }
 
     private String throughThePlaner(Cut cut, String face, String depth, String where) {
@@ -82,7 +83,7 @@ record CutWords(Shop shop, List<Machining> machining, Figures figures) {
         List<String> choices = new ArrayList<>();
         int fewer = Integer.MAX_VALUE;
         for (double each : Machining.USUAL_DEPTHS) {
-            int passes = Machining.passes(depth, each);
+            int passes = Cutter.passes(depth, each);
             if (passes < fewer) {
                 choices.add((choices.isEmpty() ? Figures.count(passes, "pass", "passes") : String.valueOf(passes))
                     + " of " + figures.small(each));
@@ -100,12 +101,13 @@ record CutWords(Shop shop, List<Machining> machining, Figures figures) {
         List<Pass> passes = way.on(face);
         String with = with(way.roughing());
         long roughing = passes.stream().filter(pass -> pass.cutter().equals(way.roughing())).count();
-        String first = roughing == 1 ? "one pass" : roughing + " passes of at most " + figures.small(way.roughing().deepest());
+        String first = roughing == 1 ? "one pass"
+            : roughing + " passes of at most " + figures.small(way.roughing().deepest());
         Pass last = passes.get(passes.size() - 1);
         String end = last.cutter().equals(way.roughing()) ? "" : roughing == 0 ? "" : ", then the last "
             + figures.small(last.depth() - (passes.size() > 1 ? passes.get(passes.size() - 2).depth() : 0)) + " with "
             + with(last.cutter());
-        String take = roughing == 0 ? "Take one pass with " + with(last.cutter()) : "Take " + first + " with " + with + end;
+        String take = "Take " + (roughing == 0 ? "one pass with " + with(last.cutter()) : first + " with " + with + end);
         long parts = passes.stream().filter(pass -> !pass.areas().isEmpty()).count();
         return take + ": about " + Figures.minutes(way.minutes(face)) + "." + (parts == 0 ? ""
             : parts == 1 ? " The first pass meets only part of the board: " + areas(passes.get(0)) + "."

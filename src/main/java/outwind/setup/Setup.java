@@ -53,7 +53,8 @@ public record Setup(Plane bed, Supports held, List<Corner> corners, List<Double>
         DoubleBinaryOperator gap = (x, y) -> Math.max(0, shape.undersideAt(x, y) - bed.at(x, y));
         Setup sure = held(bed, board, shape, whole, gaps, gap, (x, y) -> gaps.shareWithin(OPEN, x, y) >= SURE, push);
         boolean isAllButFlat = IntStream.range(0, sure.errors().size())
-            .allMatch(k -> sure.held().places().get(k).height() <= Math.max(OPEN + gaps.lift(), sure.errors().get(k)));
+            .allMatch(k -> sure.held().places().get(k).height()
+                <= Math.max(OPEN + gaps.lift(), sure.errors().get(k)));
         return isAllButFlat ? held(bed, board, shape, whole, gaps, gap,
             (x, y) -> gap.applyAsDouble(x, y) < gaps.lift() + OPEN, push) : sure;
     }
@@ -73,7 +74,8 @@ public record Setup(Plane bed, Supports held, List<Corner> corners, List<Double>
         BoardMesh mesh = BoardMesh.of(board.length(), board.width(), whole.thinnest(), Stiffness.of(board.species()),
             (x, y) -> 0, (x, y) -> true, push);
         HeldBoard held = mesh.held();
-        held.restOn(pose.contacts().stream().map(contact -> mesh.nearest(contact.x(), contact.y())).distinct().toList());
+        held.restOn(pose.contacts().stream().map(contact -> mesh.nearest(contact.x(), contact.y())).distinct()
+            .toList());
         return held.movement(held.weakest());
     }
 

@@ -40,7 +40,7 @@ final class SupportSearch {
     private SupportSearch(BoardMesh mesh) {
         this.mesh = mesh;
         this.held = mesh.held();
-                this.counted = mesh.countedContacts();
+        this.counted = mesh.countedContacts();
         this.free = new HashSet<>(mesh.contacts());
     }
 

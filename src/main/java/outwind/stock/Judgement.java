@@ -100,8 +100,8 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
             doubts, next, FaceDown.of(faces.whole(), laid.join(), board.width(),
                 Stiffness.of(board.species()).density()), lies.join(), levelled, cuts,
             forecast.lifts() ? lying : lifted,
-            Machining.of(cuts, faces.whole(), request.shop().cuttersInRows()), FaceBCheck.of(board, shape, cuts, shape.noise().deviation(),
-                request.seed()));
+            Machining.of(cuts, faces.whole(), request.shop().cuttersInRows()),
+            FaceBCheck.of(board, shape, cuts, shape.noise().deviation(), request.seed()));
     }
 
     private static List<SampledBoard> laidDown(Faces faces, Request request) {
@@ -224,7 +224,8 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
 
     /** What makes this board awkward to hold or to cut. */
     public List<HoldingCase> holdingCases() {
-        OptionalDouble cup = warp.cup().filter(Warp.Amount::isReal).stream().mapToDouble(Warp.Amount::value).findFirst();
+        OptionalDouble cup = warp.cup().filter(Warp.Amount::isReal).stream().mapToDouble(Warp.Amount::value)
+            .findFirst();
         OptionalDouble widest = machining.stream().limit(1)
             .flatMap(way -> Stream.concat(Stream.of(way.roughing()), way.finishing().stream()))
             .mapToDouble(Cutter::diameter).max();

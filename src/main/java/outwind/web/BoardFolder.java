@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import outwind.board.BadBoardFile;
 import outwind.board.Shop;
 import outwind.board.ShopFile;
+import outwind.board.ShopSearch;
 import outwind.report.ReportNames;
 
 /**
@@ -43,10 +44,9 @@ record BoardFolder(Path folder) {
             && ENDINGS.stream().anyMatch(lower::endsWith);
     }
 
-    /** The shop whose file lies beside the boards; one of which nothing is known if there is none. */
+    /** The shop that goes with these boards, as every command finds it. */
     Shop shop() throws IOException, BadBoardFile {
-        Path file = folder.resolve(ShopFile.NAME);
-        return isPlainFile(file) ? ShopFile.read(file) : Shop.UNKNOWN;
+        return ShopSearch.ofThisUser().shopNear(folder);
     }
 
     private static boolean isPlainFile(Path file) {

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -22,6 +23,7 @@ import outwind.board.Given;
 import outwind.board.Length;
 import outwind.board.Place;
 import outwind.board.Recording;
+import outwind.board.Shop;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
 import outwind.report.RecordingFile;
@@ -39,7 +41,6 @@ import outwind.stock.Stack;
 final class Boards {
 
     private static final int REMEMBERED = 4;
-    private static final double EIGHTH = Units.INCHES.toMillimetres(0.125);
 
     private final BoardFolder folder;
     private final Map<String, TouchDesk> touching = new ConcurrentHashMap<>();
@@ -55,8 +56,8 @@ final class Boards {
         }
     };
 
-    /** A board's text and what was asked of it. */
-    private record Asked(String file, String text, String target, String skim, String without) { }
+    /** A board's text and what was asked of it, in which shop. */
+    private record Asked(String file, String text, String target, String skim, String without, Shop shop) { }
 
     Boards(BoardFolder folder) {
         this.folder = folder;
@@ -142,9 +143,8 @@ final class Boards {
         Board board = begun.board();
         List<Place> tour;
         try {
-            tour = new TouchGrid(board.length(), board.width(), columns, rows, TouchGrid.insetFor(board.length(),
-                board.width(), TouchGrid.USUAL_INSET), units == Units.INCHES ? EIGHTH : 1).tour().stream()
-                .map(spot -> new Place(spot.x(), spot.y())).toList();
+            tour = TouchGrid.byRule(board.length(), board.width(), columns, rows, OptionalDouble.empty(), units).tour()
+                .stream().map(spot -> new Place(spot.x(), spot.y())).toList();
         } catch (IllegalArgumentException e) {
             throw new Refused(400, e.getMessage());
         }
@@ -177,7 +177,8 @@ final class Boards {
     Judgement judge(String name, String target, String skim, String without)
             throws IOException, BadBoardFile, Refused {
         Path file = folder.file(name);
-        Asked question = new Asked(name, Recording.textOf(file), target, skim, without);
+        Asked question = new Asked(name, Recording.textOf(file), target, skim, without,
+            folder.shop());
         synchronized (judged) {
             if (judged.containsKey(question)) {
                 return judged.get(question);
@@ -194,7 +195,7 @@ final class Boards {
             }
         }
         Board asked = skim.isBlank() ? board : board.withSkim(notNegative(skim, board.units()));
-        Judgement judgement = Judgement.of(asked, Request.usual(asked, folder.shop()));
+        Judgement judgement = Judgement.of(asked, Request.usual(asked, question.shop()));
         synchronized (judged) {
             judged.put(question, judgement);
         }
@@ -220,9 +221,10 @@ final class Boards {
     private record Priced(Optional<PricedBoard> board, String currency, String file, String trouble) { }
 
     /** The stack of all boards that can be priced, as every script gets it, and why the others cannot. */
-    ObjectNode stack() throws IOException {
-        Rates rates = new Rates(Optional.empty(), Optional.empty());
-        List<Priced> priced = folder.names().parallelStream().map(name -> price(name, rates)).toList();
+    ObjectNode stack() throws IOException, BadBoardFile {
+        Shop shop = folder.shop();
+        Rates rates = new Rates(Optional.empty(), shop.rate());
+        List<Priced> priced = folder.names().parallelStream().map(name -> price(name, shop, rates)).toList();
         List<PricedBoard> boards = priced.stream().flatMap(one -> one.board().stream()).toList();
         List<String> currencies = priced.stream().map(Priced::currency).filter(label -> !label.isEmpty()).distinct()
             .toList();
@@ -241,10 +243,10 @@ final class Boards {
         return root;
     }
 
-    private Priced price(String name, Rates rates) {
+    private Priced price(String name, Shop shop, Rates rates) {
         try {
             Board board = BoardFile.read(folder.file(name), Given.NOTHING);
-            return new Priced(Optional.of(PricedBoard.of(board, board, Request.usual(board, folder.shop()), name, rates)),
+            return new Priced(Optional.of(PricedBoard.of(board, board, Request.usual(board, shop), name, rates)),
                 rates.currencyOf(board), name, "");
         } catch (BadBoardFile | ImpossibleBoard | IOException | Refused e) {
             return new Priced(Optional.empty(), "", name, e.getMessage());

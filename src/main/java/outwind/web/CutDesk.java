@@ -155,9 +155,7 @@ final class CutDesk {
         ArrayNode words = node.putArray("faceB");
         try {
             Board before = judgement.board();
-            Board read = BoardFile.parse(before.name(), text.toString(), new Given(Optional.empty(),
-                Optional.of(before.length() + "mm"), Optional.of(before.width() + "mm"), Optional.empty())
-                .lyingOnBed());
+            Board read = BoardFile.parse(before.name(), text.toString(), Given.ofFaceB(before));
             SecondCut second = SecondCut.of(judgement, read);
             boolean moved = !second.movement().isUnknown() && second.movement().isReal();
             node.put("moved", moved);

@@ -17,6 +17,7 @@ import outwind.board.Recording;
 import outwind.report.Figures;
 import outwind.report.RecordingFile;
 import outwind.report.RecordingWords;
+import outwind.stock.HeightCheck;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.Prospect;
 import outwind.surface.ForetoldHeight;
@@ -32,9 +33,6 @@ import outwind.surface.SuspectReading;
  * height is a conflict, which the person sees and decides.
  */
 final class TouchDesk {
-
-    /** With fewer touch-offs even a plane fits them all, and they point to nothing. */
-    private static final int FEWEST_POINTING = 4;
 
     private final Path file;
     private String judged = "";
@@ -99,9 +97,10 @@ final class TouchDesk {
                         + " here meanwhile. Look at both, then type yours again if it is right.");
             }
         }
-        Optional<ForetoldHeight> against = touch.insists() ? Optional.empty() : contradicted(recording, place, z);
+        Optional<HeightCheck> check = touch.insists() ? Optional.empty() : Optional.of(check(recording, place));
+        Optional<ForetoldHeight> against = check.flatMap(known -> known.contradicts(z));
         if (against.isPresent()) {
-            double off = bound(recording) * against.get().deviation();
+            double off = check.get().bound() * against.get().deviation();
             Figures figures = figures(recording);
             return describe(recording).put("doubt", "The others point to between "
                 + figures.fine(against.get().mean() - off) + " and " + figures.fineLength(against.get().mean() + off)
@@ -167,27 +166,9 @@ final class TouchDesk {
         return new Figures(recording.board().units());
     }
 
-    private static double bound(Recording recording) {
-        return SuspectReading.bound(Math.max(recording.plan().size(), recording.entries().size() + 1));
-    }
-
-    /** As {@code record} does: what the others point to, if a height is far from it whichever of them are trusted. */
-    private Optional<ForetoldHeight> contradicted(Recording recording, Place place, double z) {
-        Board board = recording.board();
-        if (board.readingsOf(Face.A).size() < FEWEST_POINTING) {
-            return Optional.empty();
-        }
-        ForetoldHeight byAll = MeasuredShape.of(board).foretell(place.x(), place.y());
-        List<SuspectReading> suspects = outlook(recording).map(Outlook::suspects).orElse(List.of());
-        Board trusted = board;
-        for (SuspectReading suspect : suspects) {
-            trusted = trusted.without(suspect.reading());
-        }
-        ForetoldHeight byTrusted = suspects.isEmpty() ? byAll
-            : MeasuredShape.of(trusted).foretell(place.x(), place.y());
-        boolean far = List.of(byTrusted, byAll).stream()
-            .allMatch(height -> Math.abs(z - height.mean()) > bound(recording) * height.deviation());
-        return far ? Optional.of(byTrusted) : Optional.empty();
+    private HeightCheck check(Recording recording, Place place) {
+        return HeightCheck.at(place, recording, () -> MeasuredShape.of(recording.board()),
+            outlook(recording).map(Outlook::suspects).orElse(List.of()));
     }
 
     private Optional<Outlook> outlook(Recording recording) {

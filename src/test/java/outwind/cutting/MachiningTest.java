@@ -48,7 +48,8 @@ class MachiningTest {
     }
 
     // Worked by hand: face A is highest 2 mm over its lowest, 0.5 mm is skimmed, and of the slack of 30 − 0.5 − 0.5 −
-    // 28 = 1 mm it gets (1 + 0.5 − 1)/2 = 0.25, so that both faces lose 1.25 mm in the mean. 2.75 mm are 1 pass of the end mill; its rows: (200 + 25.4)/6.35 → 36 + 1 of 1025.4 mm, and 225.4 mm across.
+    // 28 = 1 mm it gets (1 + 0.5 − 1)/2 = 0.25, so that both faces lose 1.25 mm in the mean. 2.75 mm are 1 pass of the
+    // end mill; its rows: (200 + 25.4)/6.35 → 36 + 1 of 1025.4 mm, and 225.4 mm across.
     @Test
     void aStoutCutterTakesOnePass() {
         Machining way = Machining.of(PLAN, WHOLE, List.of(STOUT)).get(0);
@@ -108,6 +109,6 @@ class MachiningTest {
     @ParameterizedTest
     @CsvSource({"4.2, 0.5, 9", "4.2, 1, 5", "4.2, 2, 3", "4.2, 5, 1", "1.0, 0.5, 2", "0, 1, 0"})
     void passesAtAUsualDepth(double depth, double each, int passes) {
-        assertEquals(passes, Machining.passes(depth, each));
+        assertEquals(passes, Cutter.passes(depth, each));
     }
 }

@@ -19,19 +19,19 @@ class RasterTest {
     private static final SampledBoard BOARD = new SampledBoard(Places.grid(new Region(0, 0, 1000, 200), 11, 5),
         new double[55], new double[55]);
 
-    private static final Raster RASTER = new Raster(CUTTER, BOARD);
+    private static final Raster RASTER = Raster.over(BOARD, CUTTER);
 
     // Worked by hand: 200 + 2·20 = 240 mm across in steps of 20 are 13 rows of 1000 + 2·20 = 1040 mm, and 240 mm from
     // the first row to the last: 13 760 mm, at 1000 mm a minute 13.76 minutes.
     @Test
     void everyRowFromEndToEnd() {
-        assertEquals(13.76, RASTER.minutes(RASTER.everything()), 1e-12);
-        assertEquals(new Area(0, 1000, 0, 200), RASTER.everything());
+        assertEquals(13.76, RASTER.minutes(RASTER.board()), 1e-12);
+        assertEquals(new Area(0, 1000, 0, 200), RASTER.board());
     }
 
     @Test
     void woodAllOverIsOneArea() {
-        assertEquals(List.of(RASTER.everything()), RASTER.areas(i -> true));
+        assertEquals(List.of(RASTER.board()), RASTER.areas(i -> true));
     }
 
     @Test
@@ -59,7 +59,7 @@ class RasterTest {
     // All of a board but a hole in its middle saves too little time.
     @Test
     void aHollowIsPassedOver() {
-        assertEquals(List.of(RASTER.everything()), RASTER.areas(i -> BOARD.x()[i] != 500));
+        assertEquals(List.of(RASTER.board()), RASTER.areas(i -> BOARD.x()[i] != 500));
     }
 
     // Identity: no wood lies outside the areas, and they never take longer than the whole board.
@@ -73,7 +73,7 @@ class RasterTest {
                 wood[i] = random.nextDouble() < share * share;
             }
             List<Area> areas = RASTER.areas(i -> wood[i]);
-            assertTrue(RASTER.minutes(areas) <= RASTER.minutes(RASTER.everything()) + 1e-9);
+            assertTrue(RASTER.minutes(areas) <= RASTER.minutes(RASTER.board()) + 1e-9);
             for (int i = 0; i < wood.length; i++) {
                 double x = BOARD.x()[i];
                 double y = BOARD.y()[i];

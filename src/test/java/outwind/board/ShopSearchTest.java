@@ -1,4 +1,4 @@
-package outwind.cli;
+package outwind.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -9,9 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import outwind.board.BadBoardFile;
-import outwind.board.Shop;
-import outwind.board.ShopFile;
 
 class ShopSearchTest {
 

@@ -1,4 +1,4 @@
-package outwind.cli;
+package outwind.board;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,9 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import outwind.board.BadBoardFile;
-import outwind.board.Shop;
-import outwind.board.ShopFile;
 
 /**
  * Where a shop file is looked for: beside the board, in the folder above it, then in the user's own configuration.
@@ -21,17 +18,18 @@ import outwind.board.ShopFile;
  * @param home        the user's home folder
  * @param system      name of the operating system
  */
-record ShopSearch(Map<String, String> environment, Path home, String system) {
+public record ShopSearch(Map<String, String> environment, Path home, String system) {
 
     private static final String FOLDER = "outwind";
 
-    static ShopSearch ofThisUser() {
+    /** Where the files of the user of this process are. */
+    public static ShopSearch ofThisUser() {
         return new ShopSearch(System.getenv(), Path.of(System.getProperty("user.home", "")),
             System.getProperty("os.name", ""));
     }
 
     /** The shop file that goes with a board; empty if there is none. */
-    Optional<Path> near(Path board) {
+    public Optional<Path> near(Path board) {
         Path folder = board.toAbsolutePath().normalize();
         folder = Files.isDirectory(folder) ? folder : folder.getParent();
         return Stream.concat(Stream.of(folder, folder.getParent()).filter(Objects::nonNull), Stream.of(configuration()))
@@ -39,7 +37,7 @@ record ShopSearch(Map<String, String> environment, Path home, String system) {
     }
 
     /** Where a shop file for all boards of this user belongs. */
-    Path configuration() {
+    public Path configuration() {
         if (system.startsWith("Windows") && environment.containsKey("APPDATA")) {
             return Path.of(environment.get("APPDATA"), FOLDER);
         }
@@ -50,8 +48,13 @@ record ShopSearch(Map<String, String> environment, Path home, String system) {
         return (stated.isEmpty() ? home.resolve(".config") : Path.of(stated)).resolve(FOLDER);
     }
 
-    /** What that file states; a shop of which nothing is known if there is none. */
-    Shop shopNear(Path board) throws IOException, BadBoardFile {
+    /**
+     * What that file states; a shop of which nothing is known if there is none.
+     *
+     * @throws IOException  if it cannot be read
+     * @throws BadBoardFile if it is no shop file
+     */
+    public Shop shopNear(Path board) throws IOException, BadBoardFile {
         Optional<Path> file = near(board);
         return file.isPresent() ? ShopFile.read(file.get()) : Shop.UNKNOWN;
     }
