@@ -44,12 +44,14 @@ public final class BenchWords {
         } else {
             steps.add(new Step("lay", "Lay the board on " + sentences.bed() + " with face A up."
                 + (judgement.setup().shims().isEmpty() ? " It needs no shims." : "")));
-            int number = 1;
-            for (Shim shim : judgement.setup().shims()) {
-                steps.add(new Step("shim-" + number, "Shim " + number + ": " + figures.shim(shim.height()) + "\u00a0"
-                    + figures.unit() + " at x\u00a0" + figures.place(shim.x()) + " y\u00a0" + figures.place(shim.y())
-                    + " (" + figures.unit() + ")."));
-                number++;
+            for (Support support : Support.round(judgement)) {
+                Shim shim = support.shim();
+                String place = "x\u00a0" + figures.place(shim.x()) + " y\u00a0" + figures.place(shim.y()) + " ("
+                    + figures.unit() + ").";
+                steps.add(support.isShimmed() ? new Step("shim-" + support.label(), "Shim " + support.label() + ": "
+                    + figures.shim(shim.height()) + "\u00a0" + figures.unit() + " at " + place)
+                    : new Step("touches-" + figures.place(shim.x()) + "-" + figures.place(shim.y()),
+                        "Check with a slip of paper that the board touches at " + place));
             }
         }
         steps.add(new Step("hold", "Press on each corner. It must not move. " + sentences.holding()));
