@@ -16,6 +16,7 @@ import outwind.board.Quantity;
 import outwind.board.Recording;
 import outwind.report.Figures;
 import outwind.report.RecordingFile;
+import outwind.report.RecordingLock;
 import outwind.report.RecordingWords;
 import outwind.stock.HeightCheck;
 import outwind.stock.ImpossibleBoard;
@@ -82,7 +83,12 @@ final class TouchDesk {
 
     /** Keeps a reading; where it is doubted or in conflict, says so and keeps nothing. */
     synchronized ObjectNode touch(Touch touch) throws IOException, BadBoardFile {
-        RecordingFile kept = RecordingFile.at(file);
+        try (RecordingLock lock = RecordingLock.of(file)) {
+            return touch(lock.recording(), touch);
+        }
+    }
+
+    private ObjectNode touch(RecordingFile kept, Touch touch) throws IOException, BadBoardFile {
         Recording recording = read();
         String height = touch.height().strip().replace('−', '-').replace(',', '.');
         double z = recording.gauge().read(Quantity.Z, height);
@@ -122,7 +128,12 @@ final class TouchDesk {
 
     /** Takes back what was entered last. */
     synchronized ObjectNode undo(String base) throws IOException, BadBoardFile, Refused {
-        RecordingFile kept = RecordingFile.at(file);
+        try (RecordingLock lock = RecordingLock.of(file)) {
+            return undo(lock.recording(), base);
+        }
+    }
+
+    private ObjectNode undo(RecordingFile kept, String base) throws IOException, BadBoardFile, Refused {
         Recording recording = atBase(base);
         Recording before = recording.undone().orElseThrow(() -> new Refused(409, "There is nothing to take back."));
         kept.keep(before.text());
@@ -131,7 +142,12 @@ final class TouchDesk {
 
     /** Leaves a planned place out. */
     synchronized ObjectNode skip(String base, double x, double y) throws IOException, BadBoardFile, Refused {
-        RecordingFile kept = RecordingFile.at(file);
+        try (RecordingLock lock = RecordingLock.of(file)) {
+            return skip(lock.recording(), base, x, y);
+        }
+    }
+
+    private ObjectNode skip(RecordingFile kept, String base, double x, double y) throws IOException, BadBoardFile, Refused {
         Recording recording = atBase(base);
         Place place = new Place(x, y);
         boolean open = recording.plan().stream().anyMatch(planned -> planned.entry().isEmpty()
@@ -146,7 +162,12 @@ final class TouchDesk {
 
     /** Writes a note beside the last reading. */
     synchronized ObjectNode note(String base, String note) throws IOException, BadBoardFile, Refused {
-        RecordingFile kept = RecordingFile.at(file);
+        try (RecordingLock lock = RecordingLock.of(file)) {
+            return note(lock.recording(), base, note);
+        }
+    }
+
+    private ObjectNode note(RecordingFile kept, String base, String note) throws IOException, BadBoardFile, Refused {
         Recording recording = atBase(base);
         Recording next = recording.noted(note).orElseThrow(() -> new Refused(409, "A note goes beside the last reading,"
             + " and there is none yet."));

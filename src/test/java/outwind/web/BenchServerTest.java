@@ -31,6 +31,7 @@ import outwind.board.Board;
 import outwind.board.BoardFile;
 import outwind.board.Given;
 import outwind.board.Recording;
+import outwind.report.RecordingLock;
 import outwind.report.JsonReport;
 import outwind.stock.Judgement;
 import outwind.stock.Request;
@@ -93,6 +94,24 @@ class BenchServerTest {
             }
             String page = bench.get("/").body();
             assertFalse(page.contains("<script>") || page.contains("style="), page);
+        }
+    }
+
+    // The rules of recording hold on the page too: while a recording has the file, nothing is written past it.
+    @Test
+    void aBoardThatIsBeingRecordedElsewhereIsLeftAlone() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            String board = bench.begin("shared");
+            JsonNode state = bench.asked("measure?board=" + board);
+            String before = Files.readString(folder.resolve(board));
+
+            try (RecordingLock lock = RecordingLock.of(folder.resolve(board))) {
+                assertTrue(bench.touch(board, state, 0, "0.4").path("trouble").asText().contains("Try again"));
+                lock.recording().keep(before);
+            }
+            assertEquals(before, Files.readString(folder.resolve(board)));
+
+            assertTrue(bench.touch(board, state, 0, "0.4").path("kept").asBoolean());
         }
     }
 
