@@ -79,10 +79,15 @@ final class EdgeColumns {
     }
 
     private String words(Support support) {
+        return words(support, figures);
+    }
+
+    /** What is written beside the disc or ring of a support. */
+    static String words(Support support, Figures figures) {
         return support.isShimmed() ? figures.shim(support.shim().height()) : RESTS;
     }
 
-    private static Type type(Support support) {
+    static Type type(Support support) {
         return support.isShimmed() ? Type.HEIGHT : Type.TEXT;
     }
 

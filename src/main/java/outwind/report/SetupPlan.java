@@ -133,14 +133,14 @@ final class SetupPlan {
         paper.pen().fill(head);
     }
 
-    /** Shims away from the edges, each with its height on the board beside it. */
+    /** Supports away from the edges, each with its height, or that it touches, on the board beside it. */
     private void inside(Frame frame, Labels labels) {
         List<Rectangle2D> discs = inside.stream().map(support -> EdgeColumns.disc(paper, support,
             frame.px(support.shim().x()), frame.py(support.shim().y()))).toList();
         discs.forEach(labels::keepClear);
         for (int i = 0; i < discs.size(); i++) {
-            labels.write(paper, Type.HEIGHT, discs.get(i), List.of(Labels.Side.RIGHT, Labels.Side.LEFT,
-                Labels.Side.ABOVE, Labels.Side.BELOW), figures.shim(inside.get(i).shim().height()));
+            labels.write(paper, EdgeColumns.type(inside.get(i)), discs.get(i), List.of(Labels.Side.RIGHT, Labels.Side.LEFT,
+                Labels.Side.ABOVE, Labels.Side.BELOW), EdgeColumns.words(inside.get(i), figures));
         }
     }
 

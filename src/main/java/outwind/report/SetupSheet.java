@@ -136,7 +136,8 @@ public final class SetupSheet {
             return "ON A CARRIER: " + sentences().carrier();
         }
         boolean isShimmed = supports.stream().anyMatch(Support::isShimmed);
-        String inside = supports.stream().anyMatch(support -> support.where() == Support.Where.INSIDE)
+        String inside = supports.stream()
+            .anyMatch(support -> support.isShimmed() && support.where() == Support.Where.INSIDE)
             ? " Those inside go in from the nearest side." : "";
         String unshimmed = ": it needs no shims.";
         if (judgement.lifts()) {
