@@ -113,6 +113,9 @@ final class StackCommand implements Callable<Integer> {
         List<Outcome> outcomes = found.get();
         outcomes.stream().map(Outcome::trouble).filter(trouble -> !trouble.isEmpty()).forEach(err::println);
         List<PricedBoard> priced = outcomes.stream().flatMap(outcome -> outcome.priced().stream()).toList();
+        outcomes.stream().filter(outcome -> outcome.board().filter(board -> board.width() > board.length()).isPresent())
+            .forEach(outcome -> err.println(outcome.priced().orElseThrow().file() + ": the width is more than the"
+                + " length, and the grain runs along the length. Swap them if the board says so."));
         long bad = outcomes.size() - priced.size();
         if (priced.isEmpty()) {
             err.println("no board could be priced");

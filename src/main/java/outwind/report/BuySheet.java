@@ -3,6 +3,10 @@ package outwind.report;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import outwind.board.BillItem;
 import outwind.stock.PricedBoard;
 import outwind.stock.StackPlan;
 
@@ -17,7 +21,7 @@ import outwind.stock.StackPlan;
 record BuySheet(String verdict, List<String> details, List<String> missing, List<String> boards) {
 
     static BuySheet of(StackPlan plan, String currency, Figures figures) {
-        return new BuySheet(verdict(plan, currency), details(plan), missing(plan, figures),
+        return new BuySheet(verdict(plan, currency), details(plan, currency), missing(plan, figures),
             plan.cuts().stream().map(cut -> board(cut, currency)).toList());
     }
 
@@ -51,10 +55,11 @@ record BuySheet(String verdict, List<String> details, List<String> missing, List
             : Figures.decimals(amount.doubleValue() / 1e9, 4) + "\u00a0m³ of rough wood";
     }
 
-    private static List<String> details(StackPlan plan) {
+    private static List<String> details(StackPlan plan, String currency) {
         List<String> details = new ArrayList<>();
         if (plan.measure() == StackPlan.Measure.MONEY) {
-            details.add("Costs are of the wood alone: how long the blanks take to flatten hangs on the blanks.");
+            details.add("Costs are of the wood alone, and flattening the blanks comes on top.");
+            pieces(plan, currency).ifPresent(details::add);
         }
         if (plan.measure() == StackPlan.Measure.ROUGH_WOOD) {
             details.add("Not every board has a price above nothing, so rough wood is counted instead of money.");
@@ -68,6 +73,17 @@ record BuySheet(String verdict, List<String> details, List<String> missing, List
                 + " least\u00a0" + Figures.percent(plan.sure()) + ".");
         }
         return details;
+    }
+
+    /** What the wood of each piece costs: all that is bought, shared out by area. */
+    private static Optional<String> pieces(StackPlan plan, String currency) {
+        List<BillItem> items = plan.bill().items();
+        double[] areas = plan.bill().areas();
+        double area = IntStream.range(0, areas.length).mapToDouble(i -> areas[i] * plan.cut(i)).sum();
+        return area <= 0 ? Optional.empty() : Optional.of("Wood for each piece, offcuts shared out by area: "
+            + IntStream.range(0, areas.length).filter(i -> plan.cut(i) > 0).mapToObj(i -> items.get(i).name()
+                + "\u00a0" + Figures.decimals(plan.cost().doubleValue() * areas[i] / area, 2)
+                + (currency.isEmpty() ? "" : "\u00a0" + currency)).collect(Collectors.joining(", ")) + ".");
     }
 
     private static List<String> missing(StackPlan plan, Figures figures) {

@@ -36,6 +36,8 @@ public final class StackJson {
             node.put("finishedArea", board.finishedArea()).put("waste", board.waste());
             board.minutes().ifPresent(minutes -> node.put("minutes", minutes));
             board.cost().ifPresent(cost -> node.put("cost", cost));
+            board.wood().ifPresent(wood -> node.put("wood", wood));
+            board.labour().ifPresent(labour -> node.put("labour", labour));
         }
         plan.ifPresent(known -> describe(root.putObject("bill"), known));
         return JsonText.of(root);

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import outwind.flatten.Verdict;
 import outwind.stock.PricedBoard;
+import outwind.stock.Purchase;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
 
@@ -75,18 +77,38 @@ public final class StackReport {
     private void expectation() {
         page.paragraph(expectation(stack));
         if (wanted.isPresent()) {
-            OptionalInt enough = stack.enoughFor(wanted.getAsDouble());
             String area = figures.area(wanted.getAsDouble());
-            String sure = Figures.percent(Stack.CONFIDENCE);
-            page.paragraph(enough.isPresent()
-                ? "For " + area + " of finished boards buy the first " + enough.getAsInt() + " of the list"
-                    + stack.costOfBest(enough.getAsInt()).map(cost -> ", for " + money(cost)).orElse("")
-                    + ": then it is " + sure + " sure or more."
-                : "The whole stack is not enough for " + area + " of finished boards to be " + sure + " sure.");
+            page.paragraph(stack.cheapestFor(wanted.getAsDouble()).map(bought -> buying(bought, area))
+                .orElse("The whole stack is not enough for " + area + " of finished boards to be "
+                    + Figures.percent(Stack.CONFIDENCE) + " sure."));
         }
-        boolean cutting = stack.boards().stream().anyMatch(board -> !board.cost().equals(board.wood()));
-        stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost)
-            + (cutting ? ", cutting included." : ".")));
+        stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost) + ", for "
+            + (labour().signum() > 0 ? money(cost.subtract(labour())) + " of wood and " + money(labour())
+                + " of labour." : "the wood alone.")));
+        List<PricedBoard> aimless = stack.withoutTarget();
+        if (!aimless.isEmpty()) {
+            page.paragraph("No target is stated for " + aimless.stream().map(PricedBoard::name)
+                .collect(Collectors.joining(", ")) + ": nothing is expected of "
+                + (aimless.size() == 1 ? "it." : "them.") + " State one with --target.");
+        }
+    }
+
+    /** What flattening all boards costs, those that are sure to fail left out. */
+    private BigDecimal labour() {
+        return stack.boards().stream().flatMap(board -> board.labour().stream()).reduce(BigDecimal.ZERO,
+            BigDecimal::add);
+    }
+
+    private String buying(Purchase bought, String area) {
+        String numbers = bought.boards().stream().map(board -> String.valueOf(stack.boards().indexOf(board) + 1))
+            .collect(Collectors.joining(", "));
+        Optional<BigDecimal> cost = Stack.costOf(bought.boards());
+        String least = bought.gap() < BlankSheet.WORTH_SAYING ? "No choice that is as sure "
+            + (cost.isPresent() ? "costs less." : "takes less rough wood.")
+            : "Another choice might save up to " + Figures.decimals(100 * bought.gap(), 1) + "\u00a0%.";
+        return "For " + area + " of finished boards buy " + (bought.boards().size() == 1 ? "board " : "boards ")
+            + numbers + " of the list" + cost.map(known -> ", for " + money(known)).orElse("") + ": that is "
+            + Figures.chance(Math.floor(100 * bought.chance()) / 100) + " sure to be enough. " + least;
     }
 
     private void unpriced() {
@@ -105,25 +127,28 @@ public final class StackReport {
             PricedBoard board = stack.boards().get(i);
             rows.add(List.of(String.format(Locale.ROOT, "%2d  %s", i + 1, shortened(board.name())),
                 board.verdict().word(),
-                board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("-"),
+                board.target().isEmpty() ? "-"
+                    : board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("-"),
                 figures.number(board.median()), Figures.decimals(100 * board.waste(), 0) + " %",
-                board.cost().map(BigDecimal::toPlainString).orElse("-"), board.costPerFinishedArea().stream()
+                board.wood().map(BigDecimal::toPlainString).orElse("-"),
+                board.labour().map(BigDecimal::toPlainString).orElse("-"), board.costPerFinishedArea().stream()
                     .mapToObj(cost -> Figures.decimals(cost * figures.areaUnitSquareMillimetres(), 2)).findFirst()
                     .orElse("-")));
         }
-        page.table("", List.of("    board", "verdict", "chance", "finishes", "waste", "cost",
+        page.table("", List.of("    board", "verdict", "chance", "finishes", "waste", "wood", "labour",
             "per " + figures.areaUnit()), rows);
         page.gap();
         page.paragraph("Finishes: thickness to expect in " + figures.unitInFull()
             + ", levelled where needed. Waste: share"
-            + " of the rough wood that ends as shavings. Cost"
-            + (stack.currency().isEmpty() ? "" : " in " + stack.currency()) + ": the board and cutting it. Per "
-            + figures.areaUnit() + ": of finished board, those that fail paid for as well.");
+            + " of the rough wood that ends as shavings, trim or defects. Wood"
+            + (stack.currency().isEmpty() ? "" : ", in " + stack.currency()) + ": the price of the board. Labour:"
+            + " flattening it; nothing for a board that is sure to fail. Per " + figures.areaUnit()
+            + ": wood and labour for finished board, those that fail paid for as well.");
     }
 
     private static String shortened(String name) {
-        return name.codePointCount(0, name.length()) <= 20 ? name
-            : name.substring(0, name.offsetByCodePoints(0, 19)).stripTrailing() + "…";
+        return name.codePointCount(0, name.length()) <= 18 ? name
+            : name.substring(0, name.offsetByCodePoints(0, 17)).stripTrailing() + "…";
     }
 
     private void totals() {
@@ -141,8 +166,9 @@ public final class StackReport {
             List.of("finished wood to expect", Figures.decimals(finished / 1e9, 4) + " m³"),
             List.of("finished boards to expect", figures.area(area)),
             List.of("waste, failed boards whole", Figures.decimals(100 * (1 - finished / rough), 0) + " %"),
-            List.of("cutting", boards.stream().allMatch(board -> board.minutes().isPresent())
-                ? Figures.minutes(boards.stream().mapToDouble(board -> board.minutes().getAsDouble()).sum())
+            List.of("flattening, without sure failures", boards.stream().allMatch(board -> board.minutes().isPresent())
+                ? Figures.minutes(boards.stream().filter(board -> board.verdict() != Verdict.NO)
+                    .mapToDouble(board -> board.minutes().getAsDouble()).sum())
                 : "no cutter stated")));
     }
 
@@ -154,16 +180,21 @@ public final class StackReport {
     public static String csv(Stack stack) {
         StringBuilder text = new StringBuilder("board,file,verdict,chance,target,low,median,high,length,width,"
             + "rough_board_"
-            + "feet,tallied_board_feet,rough_volume,finished_volume,finished_area,waste,minutes,cost\n");
+            + "feet,tallied_board_feet,rough_volume,finished_volume,finished_area,waste,minutes,cost,wood,labour,currency\n");
         for (PricedBoard b : stack.boards()) {
-            text.append(List.of(CsvText.cell(b.name()), CsvText.cell(b.file()), b.verdict().word(), optional(b.chance()),
+            text.append(Stream.of(CsvText.cell(b.name()), CsvText.cell(b.file()), b.verdict().word(), optional(b.chance()),
                 optional(b.target()), number(b.low()), number(b.median()), number(b.high()), number(b.feet().length()),
                 number(b.feet().width()), number(b.feet().exact()), number(b.feet().tallied()),
                 number(b.roughVolume()), number(b.finishedVolume()), number(b.finishedArea()), number(b.waste()),
-                b.minutes().isPresent() ? number(b.minutes().getAsDouble()) : "", b.cost().map(BigDecimal::toPlainString).orElse("")).stream()
+                b.minutes().isPresent() ? number(b.minutes().getAsDouble()) : "", money(b.cost()), money(b.wood()),
+                money(b.labour()), CsvText.cell(stack.currency()))
                 .collect(Collectors.joining(",", "", "\n")));
         }
         return text.toString();
+    }
+
+    private static String money(Optional<BigDecimal> amount) {
+        return amount.map(BigDecimal::toPlainString).orElse("");
     }
 
     private static String optional(OptionalDouble value) {

@@ -38,6 +38,11 @@ public record BoardFeet(double length, double width, double thickness) {
         return (long) Math.floor(width / INCH * feet / 12 + 0.5);
     }
 
+    /** What is paid for: the tally, or the exact volume where the tally rounds a small board down to nothing. */
+    public double paid() {
+        return surfaceMeasure() > 0 ? tallied() : exact();
+    }
+
     /** What the trade tallies. */
     public double tallied() {
         double quarters = Math.floor((thickness / INCH + PLAY) * 4);

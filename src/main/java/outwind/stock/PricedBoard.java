@@ -1,14 +1,17 @@
 package outwind.stock;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import outwind.board.Board;
 import outwind.cutting.CuttingPlan;
 import outwind.cutting.Machining;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.surface.Faces;
+import outwind.surface.Region;
 import outwind.surface.SampledBoard;
 
 /**
@@ -24,11 +27,12 @@ import outwind.surface.SampledBoard;
  * @param high           finished thickness that one board in twenty like it passes (mm)
  * @param feet           what it counts as, rough
  * @param roughVolume    as it is bought (mm³)
- * @param finishedVolume wood left when both faces are cut (mm³)
- * @param finishedArea   of the part that must clean up (mm²)
+ * @param finishedVolume wood left when both faces are cut, without trim and defects (mm³)
+ * @param finishedArea   of the part that must clean up, without defects (mm²)
  * @param minutes        of cutting, both faces, the quickest way; empty where no cutter is stated
  * @param wood           what is paid for it; empty without a price
- * @param cost           of the board, and of cutting it where a shop rate is known; empty without a price
+ * @param cost           of the board, and of cutting it where a shop rate is known and it may make its
+ *                       target; empty without a price
  */
 public record PricedBoard(String name, String file, Verdict verdict, OptionalDouble chance, OptionalDouble target,
                           double low, double median, double high, BoardFeet feet, double roughVolume,
@@ -50,14 +54,49 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
         double rough = whole.integral(i -> whole.top()[i] - whole.underside()[i]) / (shrunk * shrunk);
         BoardFeet feet = new BoardFeet(bought.length(), bought.width(),
             bought.thickness().orElse(rough / (bought.length() * bought.width())));
-        double area = (board.length() - 2 * board.trim().along()) * (board.width() - 2 * board.trim().across());
+        double area = sound(board);
         CuttingPlan cuts = forecast.cuts();
         OptionalDouble minutes = Machining.of(cuts, whole, request.shop().cuttersInRows()).stream()
             .mapToDouble(Machining::minutes).findFirst();
         ThicknessRange range = forecast.outlook().levelled();
         return new PricedBoard(board.name(), file, forecast.verdict(), forecast.chance(), board.target(), range.low(),
-            range.median(), range.high(), feet, rough, Math.max(0, cuts.finished()), area, minutes,
-            rates.woodOf(bought, feet, rough), rates.costOf(bought, feet, rough, minutes));
+            range.median(), range.high(), feet, rough, Math.max(0, cuts.finished()) * area / (board.length() * board.width()), area, minutes,
+            rates.woodOf(bought, feet, rough), rates.costOf(bought, feet, rough,
+                // Nobody flattens a board that is sure to fail.
+                forecast.verdict() == Verdict.NO ? OptionalDouble.empty() : minutes));
+    }
+
+    /** Area of a face (mm²) without what is trimmed off it and without its defects, each place counted once. */
+    private static double sound(Board board) {
+        Region kept = new Region(board.trim().along(), board.trim().across(), board.length() - board.trim().along(),
+            board.width() - board.trim().across());
+        List<Region> defects = board.defects().stream().map(Region::of).toList();
+        double[] x = lines(kept.x1(), kept.x2(), defects.stream().flatMap(d -> Stream.of(d.x1(), d.x2())));
+        double[] y = lines(kept.y1(), kept.y2(), defects.stream().flatMap(d -> Stream.of(d.y1(), d.y2())));
+        double sound = 0;
+        for (int i = 1; i < x.length; i++) {
+            for (int j = 1; j < y.length; j++) {
+                Region cell = new Region(x[i - 1], y[j - 1], x[i], y[j]);
+                sound += defects.stream().anyMatch(cell::overlaps) ? 0 : cell.area();
+            }
+        }
+        return sound;
+    }
+
+    private static double[] lines(double from, double to, Stream<Double> between) {
+        return Stream.concat(Stream.of(from, to), between.filter(line -> line > from && line < to))
+            .mapToDouble(Double::doubleValue).sorted().distinct().toArray();
+    }
+
+    /** What flattening it costs; empty where nothing is known of the money. */
+    public Optional<BigDecimal> labour() {
+        return cost.flatMap(all -> wood.map(all::subtract));
+    }
+
+    /** The same where others have a target and this one states none: it counts for nothing. */
+    PricedBoard withoutHope() {
+        return new PricedBoard(name, file, verdict, OptionalDouble.of(0), target, low, median, high, feet, roughVolume,
+            finishedVolume, finishedArea, minutes, wood, cost);
     }
 
     /** Chance that it comes out as wanted; without a target, that it can be flattened at all. */
@@ -75,7 +114,7 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
      * verdict is no or nothing is known of its cost.
      */
     public OptionalDouble costPerFinishedArea() {
-        return cost.isPresent() && verdict != Verdict.NO && makesIt() > 0
+        return cost.isPresent() && verdict != Verdict.NO && makesIt() > 0 && finishedArea > 0
             ? OptionalDouble.of(cost.get().doubleValue() / (finishedArea * makesIt()))
             : OptionalDouble.empty();
     }

@@ -50,7 +50,7 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
     private Optional<BigDecimal> exactly(Board board, BoardFeet feet, double rough) {
         return board.price().or(() -> price).map(known -> known.amount().multiply(
             BigDecimal.valueOf(switch (known.per()) {
-                case BOARD_FOOT -> feet.tallied();
+                case BOARD_FOOT -> feet.paid();
                 case CUBIC_METRE -> rough / 1e9;
                 case SQUARE_METRE -> board.length() * board.width() / 1e6;
                 case BOARD -> 1;
