@@ -16,8 +16,8 @@ final class BlankView {
     static final int STRIP = 40;
 
     /** Left side of the board on its sheet, and most room from there to the right (px). */
-    static final int LEFT = Paper.MARGIN + Chart.LEFT_GUTTER;
-    static final int MOST_LENGTH = Paper.ROOM - Chart.LEFT_GUTTER - STRIP - 20;
+    static final int LEFT = Paper.MARGIN + DetailSheet.LEFT_GUTTER;
+    static final int MOST_LENGTH = Paper.ROOM - DetailSheet.LEFT_GUTTER - STRIP - 20;
 
     /** A kerf thinner than this cannot be seen (px). */
     private static final double THINNEST = 2.5;
