@@ -33,6 +33,9 @@ public final class DetailSheet {
     /** What the heading above a narrow plan takes (px). */
     private static final int LEAST_BESIDE = 520;
 
+    /** What the key takes from left to right (px). */
+    private static final int LEAST_KEY = 300;
+
     /** What the crosswise section may take, without its gutters (px). */
     private static final int CROSSWISE = 290;
 
@@ -91,16 +94,29 @@ public final class DetailSheet {
         crosswise.draw(left, top, CROSSWISE, 2);
         int x = left + CROSSWISE + RIGHT_GUTTER;
         if (judgement.planned() != Planned.NONE) {
-            List<Support> supports = Support.round(judgement);
-            for (boolean isFar : new boolean[] {false, true}) {
-                ShimTable table = ShimTable.of(paper, judgement, figures, supports, isFar);
-                table.draw(x, top, Paper.HEIGHT - MARGIN - top);
-                x += table.width() + GAP + 8;
-            }
+            x = tables(x, top) + GAP + 8;
         }
         SymbolKey key = new SymbolKey(paper);
         plan.explain(key);
         SectionView.explain(key, judgement);
         key.draw(x, top, Paper.WIDTH - MARGIN - x);
+    }
+
+    /** The shims of both edges beside each other, or below where they are wide; where they end on the right (px). */
+    private int tables(int left, int top) {
+        List<Support> supports = Support.round(judgement);
+        ShimTable near = ShimTable.of(paper, judgement, figures, supports, false);
+        ShimTable far = ShimTable.of(paper, judgement, figures, supports, true);
+        int room = Paper.HEIGHT - MARGIN - top;
+        int right = left + near.width() + GAP + 8 + far.width();
+        if (right <= Paper.WIDTH - MARGIN - LEAST_KEY) {
+            near.draw(left, top, room);
+            far.draw(right - far.width(), top, room);
+            return right;
+        }
+        int first = Math.min(near.height(), Math.max(room / 2, room - far.height() - GAP));
+        near.draw(left, top, first);
+        far.draw(left, top + first + GAP, room - first - GAP);
+        return left + Math.max(near.width(), far.width());
     }
 }
