@@ -22,12 +22,12 @@ import outwind.stock.Stack;
  */
 public final class StackChart {
 
-    private static final int NAMES = 690;
+    private static final int NAMES = 720;
     private static final int ROW = 34;
 
     /** What a name takes, and where sizes and costs end (px). */
     private static final int NAME = 220;
-    private static final int SIZE_END = Paper.MARGIN + 440;
+    private static final int SIZE_END = Paper.MARGIN + 430;
     private static final int COST_END = Paper.MARGIN + 570;
     private static final int HEAD = 206;
     private static final int FOOT = 110;

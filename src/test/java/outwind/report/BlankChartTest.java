@@ -107,7 +107,8 @@ class BlankChartTest {
         BlankSheet sheet = new BlankSheet(board, "size", "headline", List.of("detail"), List.of(),
             new Layout(CutOrder.CROSSCUT_FIRST, Region.whole(board), sections, 3.2, 0));
 
-        List<String> words = BlankChart.words(sheet, MM).stream().map(Paper.Words::text).toList();
+        List<String> words = BlankChart.words(sheet, MM).stream().map(word -> word.text().replace('\u00a0', ' '))
+            .toList();
 
         for (int i = 0; i < 30; i++) {
             String letter = i < 26 ? String.valueOf((char) ('A' + i)) : "A" + (char) ('A' + i - 26);
