@@ -27,7 +27,7 @@ final class BlankView {
     private static final double THINNEST = 2.5;
 
     /** From a label to the blank's outline (px). */
-    private static final int PADDING = 6;
+    private static final int PADDING = 4;
 
     private static final BasicStroke THIN = new BasicStroke(1.5f);
 
