@@ -117,11 +117,11 @@ public final class AnyRequest {
         }
         String sent = choices.below(10) == 0 ? text(choices) : body + (choices.below(12) == 0 ? "" : "}");
         Exchange exchange = new Exchange(method, address(path + "?" + query), sent.getBytes(StandardCharsets.UTF_8));
-        exchange.asked.set("Host", choices.below(15) == 0 ? text(choices) : "127.0.0.1:1");
+        exchange.asked.set("Host", choices.below(15) == 0 ? header(choices) : "127.0.0.1:1");
         if (choices.below(15) == 0) {
             exchange.asked.set("Origin", choices.below(2) == 0 ? "http://127.0.0.1:1" : "null");
         }
-        exchange.asked.set("Cookie", choices.below(15) == 0 ? text(choices) : gate.cookie());
+        exchange.asked.set("Cookie", choices.below(15) == 0 ? header(choices) : gate.cookie());
         desk.handle(exchange);
         require(exchange, method + " " + path + "?" + query + "\n" + sent);
         return exchange.status;
@@ -174,6 +174,11 @@ public final class AnyRequest {
             text.append((char) (choices.below(10) == 0 ? choices.below(0x10000) : choices.below(128)));
         }
         return text.toString();
+    }
+
+    /** A line end ends a header before the handler sees it. */
+    private static String header(Choices choices) {
+        return text(choices).replaceAll("[\\r\\n]", " ");
     }
 
     private static String one(List<String> of, Choices choices) {
