@@ -72,7 +72,7 @@ class FinishCommandTest {
         String report = out.toString();
         assertTrue(report.contains("YES: it finishes at 26.0 mm."), report);
         assertTrue(report.contains("The board has not moved"), report);
-        assertTrue(report.replaceAll("\\s+", " ").contains("Set zero on the bed. Put the last pass of face B at"
+        assertTrue(report.replaceAll("\\s+", " ").contains("Set zero on the bed. Make the last pass of face B at"
             + " 26.0 mm above it"),
             report);
         assertFalse(report.contains("face A up") || report.contains("turn it over") || report.contains("shim "),
@@ -103,7 +103,7 @@ class FinishCommandTest {
     void sprungEndsAreMovement() throws IOException {
         assertEquals(0, finish(faceB("b.csv", (x, y) -> Math.pow(x / 590 - 1, 2))), err.toString());
 
-        assertTrue(out.toString().contains("THE BOARD HAS MOVED "), out.toString());
+        assertTrue(out.toString().contains("THE BOARD HAS MOVED:"), out.toString());
         assertTrue(json("b-finish.json").at("/movement/moved").asBoolean());
         assertEquals(1, json("b-finish.json").at("/movement/bow").asDouble(), 0.02);
     }
