@@ -17,31 +17,31 @@ import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
-import outwind.board.BadBoardFile;
-import outwind.board.BillFile;
+import outwind.blanks.Saw;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Cutter;
 import outwind.board.CuttingBill;
-import outwind.board.Given;
 import outwind.board.Length;
 import outwind.board.Place;
-import outwind.board.Recording;
-import outwind.board.Shop;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
+import outwind.board.file.BillFile;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.file.Recording;
+import outwind.board.text.BadBoardFile;
 import outwind.flatten.Verdict;
-import outwind.report.Figures;
-import outwind.report.RecordingFile;
-import outwind.stock.ImpossibleBoard;
-import outwind.stock.Judgement;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.judge.Prospect;
+import outwind.report.files.RecordingFile;
+import outwind.report.words.Figures;
+import outwind.shop.Cutter;
+import outwind.shop.Shop;
 import outwind.stock.PricedBoard;
-import outwind.stock.Prospect;
 import outwind.stock.Rates;
-import outwind.stock.Request;
-import outwind.stock.Saw;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
+import outwind.surface.ImpossibleBoard;
 
 /** The boards of the folder: what is asked of each, and of all together. */
 final class Boards {
@@ -130,7 +130,7 @@ final class Boards {
 
     private void readable(String name, ObjectNode node) {
         try {
-            Board board = BoardFile.read(folder.file(name), Given.NOTHING);
+            Board board = BoardFile.read(folder.file(name), Defaults.NOTHING);
             node.put("name", board.name()).put("readings", board.readings().size()).put("left", 0);
         } catch (BadBoardFile | IOException | Refused e) {
             node.put("name", name).put("trouble", e.getMessage());
@@ -180,7 +180,7 @@ final class Boards {
         int dot = name.lastIndexOf('.');
         Path file = folder.fresh(line(dot > 0 ? name.substring(0, dot) : name));
         if (!isBill(text)) {
-            BoardFile.parse(file.getFileName().toString(), text, Given.NOTHING);
+            BoardFile.parse(file.getFileName().toString(), text, Defaults.NOTHING);
         }
         RecordingFile.at(file).keep(text);
         return JsonNodeFactory.instance.objectNode().put("file", file.getFileName().toString());
@@ -195,8 +195,8 @@ final class Boards {
                 return judged.get(question);
             }
         }
-        Board board = asked(BoardFile.parse(file.toString(), question.text(), Given.NOTHING), wish);
-        Judgement judgement = Judgement.of(board, Request.usual(board, chosen(question.shop(), wish.cutter())));
+        Board board = asked(BoardFile.parse(file.toString(), question.text(), Defaults.NOTHING), wish);
+        Judgement judgement = Judgement.of(board, JudgeOptions.usual(board, chosen(question.shop(), wish.cutter())));
         synchronized (judged) {
             judged.put(question, judgement);
         }
@@ -301,7 +301,7 @@ final class Boards {
     private StackPlan plan(String bill, List<Priced> priced) throws IOException, BadBoardFile, Refused {
         List<StackPlan.Candidate> candidates = priced.stream().filter(one -> one.board().isPresent()).map(one -> {
             Board board = one.measured().orElseThrow();
-            return new StackPlan.Candidate(board, one.board().get(), Saw.usual(board), Request.usual(board).skim());
+            return new StackPlan.Candidate(board, one.board().get(), Saw.usual(board), JudgeOptions.usual(board).skim());
         }).toList();
         CuttingBill wanted = BillFile.read(folder.file(bill), candidates.get(0).measured().units());
         try {
@@ -331,8 +331,8 @@ final class Boards {
 
     private Priced price(String name, Shop shop, Rates rates) {
         try {
-            Board board = BoardFile.read(folder.file(name), Given.NOTHING);
-            return new Priced(Optional.of(board), Optional.of(PricedBoard.of(board, board, Request.usual(board, shop),
+            Board board = BoardFile.read(folder.file(name), Defaults.NOTHING);
+            return new Priced(Optional.of(board), Optional.of(PricedBoard.of(board, board, JudgeOptions.usual(board, shop),
                 name, rates)), rates.currencyOf(board), name, "");
         } catch (BadBoardFile | ImpossibleBoard | IOException | Refused e) {
             return new Priced(Optional.empty(), Optional.empty(), "", name, e.getMessage());

@@ -17,18 +17,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import outwind.board.BadBoardFile;
 import outwind.board.BadValue;
-import outwind.report.BuyChart;
+import outwind.board.text.BadBoardFile;
+import outwind.judge.Judgement;
 import outwind.report.Chart;
-import outwind.report.Figures;
 import outwind.report.SetupSheet;
-import outwind.report.StackChart;
-import outwind.report.StackReport;
-import outwind.report.TextReport;
-import outwind.stock.ImpossibleBoard;
-import outwind.stock.Judgement;
+import outwind.report.sheet.BuyChart;
+import outwind.report.sheet.StackChart;
+import outwind.report.text.StackReport;
+import outwind.report.text.TextReport;
+import outwind.report.words.Figures;
 import outwind.stock.Stack;
+import outwind.surface.ImpossibleBoard;
 
 /**
  * Turns requests into calls. Whatever goes wrong is answered with a sentence, never with a trace; a board file's fault

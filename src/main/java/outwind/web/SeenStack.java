@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import outwind.report.BenchWords;
-import outwind.report.StackJson;
+import outwind.report.json.StackJson;
+import outwind.report.text.BenchWords;
 
 /** All boards of the folder for the page: the stack as every script gets it, and what to buy in words. */
 final class SeenStack {
