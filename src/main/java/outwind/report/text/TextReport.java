@@ -8,7 +8,6 @@ import outwind.board.Defect;
 import outwind.cutting.FaceBCheck;
 import outwind.judge.Judgement;
 import outwind.judge.Planned;
-import outwind.report.BoardGrid;
 import outwind.report.words.CutWords;
 import outwind.report.words.Figures;
 import outwind.report.words.Page;

@@ -1,4 +1,4 @@
-package outwind.report;
+package outwind.report.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
