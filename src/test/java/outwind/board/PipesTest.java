@@ -11,6 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
 
 /** A named pipe that nobody writes to gave no answer, for ever. */
 class PipesTest {
@@ -25,7 +28,7 @@ class PipesTest {
         assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
 
         BadBoardFile refused = assertTimeoutPreemptively(Duration.ofSeconds(20),
-            () -> assertThrows(BadBoardFile.class, () -> BoardFile.read(pipe, Given.NOTHING)));
+            () -> assertThrows(BadBoardFile.class, () -> BoardFile.read(pipe, Defaults.NOTHING)));
 
         assertTrue(refused.getMessage().contains("expected a file but found a pipe or a device"), refused.getMessage());
     }
