@@ -1,4 +1,4 @@
-package outwind.report;
+package outwind.report.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -14,8 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import outwind.report.files.RecordingFile;
-import outwind.report.files.Reports;
 
 /** Files that another could have put where the program writes, and files that it must not write over. */
 @DisabledOnOs(OS.WINDOWS)

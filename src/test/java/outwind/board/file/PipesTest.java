@@ -1,4 +1,4 @@
-package outwind.board;
+package outwind.board.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -11,8 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import outwind.board.file.BoardFile;
-import outwind.board.file.Defaults;
 import outwind.board.text.BadBoardFile;
 
 /** A named pipe that nobody writes to gave no answer, for ever. */
