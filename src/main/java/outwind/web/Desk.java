@@ -22,6 +22,7 @@ import outwind.board.text.BadBoardFile;
 import outwind.judge.Judgement;
 import outwind.report.Chart;
 import outwind.report.SetupSheet;
+import outwind.report.sheet.BoardSheet;
 import outwind.report.sheet.BuyChart;
 import outwind.report.sheet.StackChart;
 import outwind.report.text.StackReport;
@@ -192,8 +193,7 @@ final class Desk implements HttpHandler {
             case "sheet" -> {
                 Judgement judgement = judge(board, query);
                 Figures figures = new Figures(judgement.board().units());
-                yield Answer.download("image/png", board + ".png", judgement.cuts().leavesWood()
-                    ? SetupSheet.png(judgement, figures) : Chart.png(judgement, figures));
+                yield Answer.download("image/png", board + ".png", BoardSheet.png(judgement, figures));
             }
             default -> throw new Refused(404, "The bench does not know that question.");
         };

@@ -33,6 +33,10 @@ final class Assembly {
     /** Share of the length at an end beyond which touch-offs elsewhere hardly tell of it: our choice. */
     private static final double UNTOUCHED = 0.25;
 
+    /** What is thinner and shorter than this in mm is no board to flatten, but may be one in inches: our choice. */
+    private static final double CHIP_THICKNESS = 4;
+    private static final double CHIP_LENGTH = 240;
+
     private final Keys keys;
     private final Defaults given;
     private final LengthReader gauge;
@@ -104,6 +108,7 @@ final class Assembly {
         List<Defect> defects = keys.each(Key.DEFECT, text -> Defect.parse(text, gauge, length, width));
 
         faults.throwIfAny();
+        refuseBareInches(length.getAsDouble(), width.getAsDouble(), thickest);
         if (scan.isEmpty()) {
             remarkOnUntouchedEnds(length.getAsDouble(), readings, remarks);
         }
@@ -162,6 +167,17 @@ final class Assembly {
     void remarkOnUnits(List<String> remarks) {
         if (!keys.has(Key.UNITS) && given.units().isEmpty()) {
             remarks.add("No units are stated: bare numbers are read in " + gauge.units().symbol() + ".");
+        }
+    }
+
+    /** Sizes without a unit that make a thin chip in mm and a board in inches: read either way, it might be wrong. */
+    private void refuseBareInches(double length, double width, OptionalDouble thickest) throws BadBoardFile {
+        boolean isStated = keys.has(Key.UNITS) || given.units().isPresent();
+        if (!isStated && thickest.isPresent() && thickest.getAsDouble() < CHIP_THICKNESS && length < CHIP_LENGTH) {
+            faults.addForFile("the units of a board of " + gauge.units().plain(length) + " x "
+                + gauge.units().plain(width) + " x " + gauge.units().plain(thickest.getAsDouble()), "nothing",
+                "Add a line \"# units: in\", or \"# units: mm\" if it is as small as that.");
+            faults.throwIfAny();
         }
     }
 

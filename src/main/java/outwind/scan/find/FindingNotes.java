@@ -75,8 +75,9 @@ final class FindingNotes {
     }
 
     /** What was left out. */
-    void onPoints(int all, int astray, int[] leftOut, int flying) {
+    void onPoints(long all, long unmeasured, int astray, int[] leftOut, int flying) {
         List<String> parts = new ArrayList<>();
+        part(parts, unmeasured, "without a whole x, y and z");
         part(parts, leftOut[-CellPoints.BELOW], overBed ? "on the bed or below the face" : "well below the face");
         part(parts, leftOut[-CellPoints.ABOVE], "well above it, such as clamps");
         part(parts, leftOut[-CellPoints.BEYOND], "beyond its sides");
@@ -87,13 +88,13 @@ final class FindingNotes {
         }
     }
 
-    private static void part(List<String> parts, int points, String where) {
+    private static void part(List<String> parts, long points, String where) {
         if (points > 0) {
             parts.add(count(points) + " " + where);
         }
     }
 
-    private static String count(int points) {
+    private static String count(long points) {
         return String.format(Locale.ROOT, "%,d", points).replace(',', '\u00a0');
     }
 
