@@ -1,5 +1,7 @@
 import { ask, el, field, say, svg, verdictClass } from './ask.js';
 
+const positions = { asMeasured: 'as measured', levelled: 'levelled' };
+
 // From fresh shavings to old walnut, as on the printed charts.
 const RAMP = [[253, 246, 220], [243, 211, 144], [214, 158, 88], [161, 100, 64], [98, 58, 52]];
 
@@ -61,7 +63,7 @@ export async function see(put, board, gone) {
   function draw() {
     const { judgement, grid, units } = seen;
     const { length, width } = judgement.board;
-    const choices = [['chosen', judgement.setup.choice], ['other', judgement.setup.other.choice]];
+    const choices = [['chosen', positions[judgement.setup.choice]], ['other', positions[judgement.setup.other.choice]]];
     which.replaceChildren(...choices.map(([value, text]) => el('option', { value, selected: value === position }, text)));
     words.replaceChildren(...seen.words.map((text, i) => el('p', i ? {} : { class: 'verdict ' + verdictClass(text) }, text)));
     const cuts = seen.cutTo[position];

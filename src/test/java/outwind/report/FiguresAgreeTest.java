@@ -286,7 +286,7 @@ class FiguresAgreeTest {
         assertEquals(judgement.outlook().levelled().median(), said.json().at("/thickness/levelled").asDouble());
         assertEquals(judgement.outlook().levelled().low(), said.json().at("/thickness/low").asDouble());
         assertEquals(judgement.outlook().levelled().high(), said.json().at("/thickness/high").asDouble());
-        assertEquals(judgement.outlook().asItLies().median(), said.json().at("/thickness/asItLies").asDouble());
+        assertEquals(judgement.outlook().asItLies().median(), said.json().at("/thickness/asMeasured").asDouble());
         for (String thickness : List.of(figures.precise(judgement.outlook().levelled().median()),
             figures.precise(judgement.outlook().levelled().low()),
             figures.precise(judgement.outlook().levelled().high()))) {
