@@ -59,7 +59,7 @@ final class FaultList {
             List<Fault> listed = new ArrayList<>(ofTheFile);
             ofCells.stream().sorted(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column))
                 .limit(MOST_LISTED - ofTheFile.size()).forEach(listed::add);
-            throw new BadBoardFile(listed, count - listed.size());
+            throw new BadBoardFile(OneCause.of(listed), count - listed.size());
         }
     }
 }
