@@ -1,6 +1,5 @@
 package outwind.report;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -18,8 +17,6 @@ import java.util.SplittableRandom;
 import java.util.function.DoubleBinaryOperator;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import outwind.board.Board;
 import outwind.board.Defect;
 import outwind.board.Face;
@@ -30,8 +27,8 @@ import outwind.board.Units;
 import outwind.stock.Judgement;
 import outwind.stock.Request;
 
-/** The whole sheet: that it can be drawn at all for every board, and what may be read off its pixels. */
-class ChartTest {
+/** What sheets are drawn with, and what may be read off their pixels. */
+class DrawingTest {
 
     private static final Figures MM = new Figures(Units.MILLIMETRES);
 
@@ -64,27 +61,8 @@ class ChartTest {
     }
 
     private static BufferedImage drawn(Board board, Figures figures) throws IOException {
-        byte[] png = Chart.png(judged(board), figures);
+        byte[] png = BoardSheet.png(judged(board), figures);
         return ImageIO.read(new ByteArrayInputStream(png));
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "INCHES, square, 300, 300, 40, 1",
-        "MILLIMETRES, wider than long, 300, 2900, 40, 3",
-        "INCHES, a mere strip, 20000, 5, 20, 4",
-        "MILLIMETRES, largest, 20000, 3000, 1000, 700",
-        "INCHES, a crumb, 0.001, 0.002, 0.01, 0",
-        "INCHES, so bent that no board comes out, 2400, 120, 18, 60",
-        "MILLIMETRES, flat, 900, 180, 30, 0"})
-    void everyBoardIsDrawnAcrossTheWholeWidth(Units units, String name, double length, double width, double thickness,
-            double warp) throws IOException {
-        DoubleBinaryOperator height = (u, v) -> warp * (2 * u - 1) * (2 * u - 1) + warp / 3 * u * v;
-
-        BufferedImage image = drawn(board(length, width, thickness, height), new Figures(units));
-
-        assertEquals(Paper.WIDTH, image.getWidth(), name);
-        assertTrue(image.getHeight() > 800 && image.getHeight() < 1700, name + " " + image.getHeight());
     }
 
     @Test
@@ -97,13 +75,6 @@ class ChartTest {
             MM);
 
         assertEquals(Paper.WIDTH, image.getWidth());
-    }
-
-    @Test
-    void theSameBoardGivesTheSameSheet() {
-        Judgement judged = judged(board(1180, 212, 31.5, (u, v) -> 2 * u * v));
-
-        assertArrayEquals(Chart.png(judged, MM), Chart.png(judged, MM));
     }
 
     // The darkest colour of the scale is used nowhere else: it lies where most comes off.

@@ -30,7 +30,7 @@ import outwind.stock.Planned;
 import outwind.stock.Request;
 
 /** The sheet at the bed: that it can be drawn for every board, and that what it says stands within its edges. */
-class SetupSheetTest {
+class BoardSheetTest {
 
     private static final Figures MM = new Figures(Units.MILLIMETRES);
 
@@ -53,7 +53,7 @@ class SetupSheetTest {
     }
 
     private static BufferedImage drawn(Judgement judgement, Figures figures) throws IOException {
-        return ImageIO.read(new ByteArrayInputStream(SetupSheet.png(judgement, figures)));
+        return ImageIO.read(new ByteArrayInputStream(BoardSheet.png(judgement, figures)));
     }
 
     /** True if nothing is drawn so near to the edge of the sheet that it may be cut off. */
@@ -73,6 +73,10 @@ class SetupSheetTest {
         "INCHES, long and slender, 2400, 120, 40, 5",
         "INCHES, nearly square, 380, 300, 40, 4",
         "MILLIMETRES, flat, 900, 180, 30, 0",
+        "MILLIMETRES, small, 200, 60, 20, 1",
+        "INCHES, a slab, 5000, 700, 80, 9",
+        "MILLIMETRES, largest, 20000, 3000, 1000, 700",
+        "INCHES, a mere strip, 20000, 5, 20, 4",
         "MILLIMETRES, wider than long, 300, 2900, 40, 3",
         "MILLIMETRES, more supports than there is room for, 9000, 900, 60, 30",
         "INCHES, a crumb, 0.001, 0.002, 0.01, 0",
@@ -85,30 +89,31 @@ class SetupSheetTest {
         BufferedImage image = drawn(judged, new Figures(units));
 
         assertEquals(Paper.WIDTH, image.getWidth(), name);
-        assertTrue(image.getHeight() >= SetupSheet.HEIGHT && image.getHeight() < 1.3 * SetupSheet.HEIGHT,
-            name + " " + image.getHeight());
-        assertTrue(hasCleanMargin(image, 24), name);
+        assertEquals(Paper.HEIGHT, image.getHeight(), name);
+        assertTrue(hasCleanMargin(image, 16), name);
+        BufferedImage details = ImageIO.read(new ByteArrayInputStream(DetailSheet.png(judged, new Figures(units))));
+        assertEquals(Paper.WIDTH, details.getWidth(), name);
+        assertEquals(Paper.HEIGHT, details.getHeight(), name);
+        assertTrue(hasCleanMargin(details, 12), name + ", details");
     }
 
-    // Many warnings used to leave a board no wider than a stamp.
     @Test
-    void underManyWarningsTheSheetGrowsRatherThanTheBoardShrinks() throws IOException {
+    void manyWarningsStillFitOnOnePage() throws IOException {
         Board board = board("a name that does not end ".repeat(30), 2400, 300, 60, OptionalDouble.of(50),
             (u, v) -> 40 * (2 * u - 1) * (2 * u - 1) + u * v);
         Request request = Request.usual(board).withClamps(90).withWedges(new Wedge(150, 12)).cuttingAnyway();
 
         BufferedImage image = drawn(Judgement.of(board, request), new Figures(Units.INCHES));
 
-        assertTrue(image.getHeight() > SetupSheet.HEIGHT && image.getHeight() < 1.3 * SetupSheet.HEIGHT,
-            "height " + image.getHeight());
-        assertTrue(hasCleanMargin(image, 24));
+        assertEquals(Paper.HEIGHT, image.getHeight());
+        assertTrue(hasCleanMargin(image, 16));
     }
 
     @Test
     void theSameBoardGivesTheSameSheet() {
         Judgement judged = judged(1180, 212, 31.5, (u, v) -> 2 * u * v);
 
-        assertArrayEquals(SetupSheet.png(judged, MM), SetupSheet.png(judged, MM));
+        assertArrayEquals(BoardSheet.png(judged, MM), BoardSheet.png(judged, MM));
     }
 
     // One walks along the near edge to the far end and back along the far edge.
