@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /** Leaves out of a list of faults those that only follow from another: one cause, one message. */
-final class OneCause {
+public final class OneCause {
 
     private OneCause() { }
 
     /** The faults that name a cause, in their order. */
-    static List<Fault> of(List<Fault> faults) {
+    public static List<Fault> of(List<Fault> faults) {
         for (Fault fault : faults) {
             if (isUnknownColumn(fault) && fault.found().equals("\"quantity\"")) {
                 return List.of(new Fault(fault.file(), fault.line(), 1, "a board file", "a cutting bill",

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
 
 /** Files that are wrong in one way get one message, which names it. */
 class OneCauseTest {
@@ -37,7 +40,7 @@ class OneCauseTest {
     void oneCauseGivesOneMessage(String text, String cause) {
         String whole = text == null ? "" : text.replace("KEYS|", KEYS).replace('|', '\n') + "\n";
 
-        BadBoardFile bad = assertThrows(BadBoardFile.class, () -> BoardFile.parse("board.csv", whole, Given.NOTHING));
+        BadBoardFile bad = assertThrows(BadBoardFile.class, () -> BoardFile.parse("board.csv", whole, Defaults.NOTHING));
 
         assertEquals(1, bad.faults().size(), bad.getMessage());
         assertTrue(bad.getMessage().replaceAll("\\s+", " ").contains(cause), bad.getMessage());
