@@ -146,11 +146,11 @@ class CommandLineTest {
         "/readings/spread", "/readings/minimumZone/width", "/readings/minimumZone/slopeX",
         "/readings/minimumZone/slopeY", "/planes/4/name", "/planes/4/slopeX", "/planes/4/slopeY",
         "/planes/4/deepestCut", "/planes/4/removed", "/planes/4/thickness", "/chosenPlane", "/thickness/atReadings",
-        "/thickness/asItLies", "/thickness/levelled", "/thickness/target", "/verdict", "/setup/choice",
+        "/thickness/asMeasured", "/thickness/levelled", "/thickness/target", "/verdict", "/setup/choice",
         "/setup/rocks", "/setup/contacts/0/load", "/setup/shims/0/height", "/setup/other/shims/0/height",
         "/cuts/0/face", "/cuts/0/depth", "/cuts/0/passes/0", "/cuts/0/removed", "/cuts/1/keepBelow",
         // Beyond the contract: what the report tells besides.
-        "/thickness/asItLiesLow", "/thickness/asItLiesHigh", "/setup/shims/0/plusMinus", "/setup/touches",
+        "/thickness/asMeasuredLow", "/thickness/asMeasuredHigh", "/setup/shims/0/plusMinus", "/setup/paperChecks",
         "/faceBChecks/5/height", "/board/remarks", "/board/readingsOnFaceB"})
     void jsonHoldsWhatTheContractNames(String pointer) throws IOException {
         judge("--json", "--no-chart", SAMPLE);
@@ -211,7 +211,7 @@ class CommandLineTest {
         ObjectMapper mapper = new ObjectMapper();
         JsonNode mm = mapper.readTree(folder.resolve("hall-table.json").toFile());
         JsonNode in = mapper.readTree(folder.resolve("in-inches.json").toFile());
-        for (String pointer : List.of("/thickness/levelled", "/thickness/asItLies", "/warp/twist", "/cuts/0/depth",
+        for (String pointer : List.of("/thickness/levelled", "/thickness/asMeasured", "/warp/twist", "/cuts/0/depth",
             "/readings/minimumZone/width")) {
             assertEquals(mm.at(pointer).asDouble(), in.at(pointer).asDouble(), 1e-9, pointer);
         }

@@ -52,7 +52,7 @@ class PointsCommandTest {
             Files.readString(folder.resolve("side-table-top.csv")));
         assertTrue(ImageIO.read(folder.resolve("side-table-top-points.png").toFile()).getWidth() > 1000);
         JsonNode json = new ObjectMapper().readTree(folder.resolve("side-table-top-points.json").toFile());
-        for (String pointer : List.of("/board/length", "/columns", "/travel", "/reason", "/spots/14/x",
+        for (String pointer : List.of("/board/length", "/columns", "/travel", "/reason", "/places/14/x",
             "/grids/0/range", "/grids/5/minutes")) {
             assertFalse(json.at(pointer).isMissingNode(), pointer);
         }

@@ -78,7 +78,7 @@ class ShopCommandTest {
     void withoutAShopNoMinutesAreNamed() throws IOException {
         JsonNode cuts = judge().at("/cuts");
 
-        assertTrue(cuts.get(0).path("minutes").isMissingNode());
+        assertTrue(cuts.get(0).path("minutes").isNull());
         assertFalse(out.toString().contains("minute"), out.toString());
         assertTrue(out.toString().contains("That is "), out.toString());
         assertTrue(out.toString().contains(" of 0.5 mm"), out.toString());
