@@ -71,11 +71,11 @@ final class JudgeCommand implements Callable<Integer> {
         + " it or the first file says how the board was turned.")
     private Path faceB;
 
-    @Option(names = "--ignore", paramLabel = "LINE|PLACE", arity = "1", description = "Leave out what was read on"
-        + " this line of the file, or at this place (600x106); may be given more than once.")
+    @Option(names = "--ignore", paramLabel = "LINE|PLACE", arity = "1", description = "Ignore the reading"
+        + " on this line of the file, or at this place (600x106). Repeat for more.")
     private List<String> leftOut = List.of();
 
-    @Option(names = "--anyway", description = "Print the plan even if the board will not, or may not, make its target.")
+    @Option(names = "--anyway", description = "Print the plan even for a board that may not make its target.")
     private boolean anyway;
 
     @Option(names = "--details", description = "Print the details too. They are always written to a file.")
@@ -132,11 +132,13 @@ final class JudgeCommand implements Callable<Integer> {
     private void write(Judgement judgement, Reports reports, String name) throws IOException {
         PrintWriter terminal = spec.commandLine().getOut();
         Figures figures = new Figures(options.unitsFor(judgement.board()));
-        boolean sheet = output.charts() && judgement.cuts().leavesWood();
+        boolean sheet = output.charts() && judgement.cuts().leavesWood() && !options.isForLater();
         // Drawn beside each other and beside the text: most of a short run is getting these ready.
         var chart = output.charts() ? CompletableFuture.supplyAsync(() -> Chart.png(judgement, figures)) : null;
         var setup = sheet ? CompletableFuture.supplyAsync(() -> SetupSheet.png(judgement, figures)) : null;
-        String report = TextReport.of(judgement, figures, name + DETAILS + ".txt");
+        String report = options.isForLater()
+            ? TextReport.forLater(judgement, figures, name + DETAILS + ".txt")
+            : TextReport.of(judgement, figures, name + DETAILS + ".txt");
         String why = DetailsReport.of(judgement, figures);
         if (files.size() > 1) {
             TextReport.summary(judgement, figures).forEach(terminal::println);

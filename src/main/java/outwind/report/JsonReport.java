@@ -163,8 +163,8 @@ public final class JsonReport {
 
     private void setup() {
         ObjectNode chosen = root.putObject("setup");
-        describe(chosen, judgement.lifts() ? "levelled" : "as it lies", judgement.setup());
-        describe(chosen.putObject("other"), judgement.lifts() ? "as it lies" : "levelled",
+        describe(chosen, judgement.lifts() ? "levelled" : "as measured", judgement.setup());
+        describe(chosen.putObject("other"), judgement.lifts() ? "as measured" : "levelled",
             judgement.lifts() ? judgement.asItLies() : judgement.levelled());
     }
 

@@ -97,8 +97,8 @@ final class PlanView {
         String what = "Seen from above: what comes off face A";
         int y = paper.paragraph(what, Type.HEADING, left, frame.top() - ABOVE, paper.width(what, Type.HEADING), 1);
         String how = judgement.lifts() ? "Board levelled on shims"
-            : shims().isEmpty() ? "Board as it lies, without shims"
-            : "Board as it lies, on shims that just touch";
+            : shims().isEmpty() ? "As measured, without shims"
+            : "As measured, on shims that just touch";
         String size = frame.isToScale() ? "" : "; not to scale";
         paper.paragraph(how + size, Type.LABEL, left, y, Paper.WIDTH, 1);
     }
@@ -263,10 +263,10 @@ final class PlanView {
             key.add((pen, x, y) -> {
                 Mark.HIGHEST.paint(pen, x - 13, y);
                 Mark.LOWEST.paint(pen, x + 13, y);
-            }, readings.isEmpty() ? "highest and lowest scanned point" : "highest and lowest touch-off, as read");
+            }, readings.isEmpty() ? "highest and lowest scanned point" : "highest and lowest reading");
         }
         if (!judgement.doubts().isEmpty()) {
-            key.add(Mark.SUSPECT::paint, "touch-off that looks wrong");
+            key.add(Mark.SUSPECT::paint, "reading that looks wrong");
         }
         if (!next().isEmpty()) {
             key.add(Mark.NEXT::paint, readings.isEmpty() ? "not scanned, and tells most"

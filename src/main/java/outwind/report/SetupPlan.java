@@ -185,7 +185,7 @@ final class SetupPlan {
     private void key(Frame frame, int y) {
         SymbolKey key = new SymbolKey(paper);
         if (!judgement.pose().restsAt().isEmpty()) {
-            key.add(Mark.REST::paint, "rests here if left to itself");
+            key.add(Mark.REST::paint, "rests here without shims");
         }
         key.drawInARow(left, y);
         String words = "lengths in " + figures.unitInFull()

@@ -141,11 +141,11 @@ public final class SetupSheet {
             ? " Those inside go in from the nearest side." : "";
         String unshimmed = ": it needs no shims.";
         if (judgement.lifts()) {
-            return isShimmed ? "LEVELLED: slide each shim in until the board stands on all of them." + inside
+            return isShimmed ? "LEVELLED: slide each shim in until the board bears on all of them." + inside
                 : "LEVELLED" + unshimmed;
         }
-        return isShimmed ? "AS IT LIES: slide each shim in until it just touches; lift nothing." + inside
-            : "AS IT LIES" + unshimmed;
+        return isShimmed ? "AS MEASURED: slide each shim in until it just touches; lift nothing." + inside
+            : "AS MEASURED" + unshimmed;
     }
 
     /** Along the lower edge; where they begin (px). */

@@ -133,7 +133,7 @@ public final class StackChart {
             x += 120 + paper.width(verdict.word(), Type.LABEL);
         }
         paper.line(x, y - 14, x, y + 14, Paper.INK, DASHES);
-        paper.fromLeft("target; a bar holds nine times in ten", Type.LABEL, Paper.INK, x + 16, y);
+        paper.fromLeft("target; bars show the 90 % range", Type.LABEL, Paper.INK, x + 16, y);
     }
 
     /** Blue, amber and brick: apart for eyes that do not tell red from green, and of different lightness. */
