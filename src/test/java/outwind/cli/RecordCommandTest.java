@@ -78,7 +78,7 @@ class RecordCommandTest {
     void aDifferenceNeedsATouchOffBefore() throws IOException {
         Run run = typed("by 0.3\n1.5\nby 0.3\ndone\n", SIZES);
 
-        assertTrue(run.out().contains("There is no touch-off to go on from"), run.out());
+        assertTrue(run.out().contains("There is no reading to add to"), run.out());
         assertEquals(1, run.code(), "what a pipe typed was not all taken");
     }
 
@@ -136,7 +136,7 @@ class RecordCommandTest {
         assertTrue(run.out().contains("18 of 18, x " + (int) third.x() + " y " + (int) third.y() + " again:\n"),
             run.out());
         assertTrue(run.out().contains("So far YES, chance of 26.0 mm over 99 %; about "), run.out());
-        assertTrue(run.out().contains("That settles it: further touch-offs would hardly change the verdict."),
+        assertTrue(run.out().contains("That settles it: more readings would hardly change the verdict."),
             run.out());
         Board board = BoardFile.read(file, Given.NOTHING);
         assertEquals(18, board.readings().size());
@@ -181,7 +181,7 @@ class RecordCommandTest {
         typed("1\n1.1\n", SIZES);
         Run run = typed("1.2\nu\nu\n1.3\n1.4\n", SIZES);
 
-        assertTrue(run.out().replace('\n', ' ').startsWith("2 touch-offs are in " + file + ", 16 places to touch."),
+        assertTrue(run.out().replace('\n', ' ').startsWith("2 readings are in " + file + ", 16 places to measure."),
             run.out());
         assertEquals(List.of(1.0, 1.3, 1.4), heights());
     }
@@ -199,7 +199,7 @@ class RecordCommandTest {
             + " wrong. 13 of 18,"), run.out());
         assertEquals(right + 8, heights().get(12));
         assertEquals(18, heights().size());
-        assertTrue(run.out().replace('\n', ' ').contains("looks wrong: the others foretell"), run.out());
+        assertTrue(run.out().replace('\n', ' ').contains("looks wrong: the other readings point to"), run.out());
     }
 
     @Test
