@@ -547,7 +547,7 @@ class CommandLineTest {
 
         Run run = stack("--no-chart", "--shop-rate", "40", SAMPLE, priced.toString());
 
-        assertTrue(run.out().contains("No price is known of hall table top, left half"), run.out());
+        assertTrue(run.out().contains("No price for hall table top, left half"), run.out());
         assertFalse(run.out().contains("All of them cost"), run.out());
     }
 }

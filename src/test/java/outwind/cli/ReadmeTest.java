@@ -63,7 +63,7 @@ class ReadmeTest {
     @Test
     void theTouchOffsShownAreReallyAskedFor(@TempDir Path folder) throws IOException {
         String readme = readme();
-        int start = readme.indexOf("```\n18 places to touch") + 4;
+        int start = readme.indexOf("```\n18 places to measure") + 4;
         String shown = readme.substring(start, readme.indexOf("...\n```", start));
         String typed = shown.lines().filter(line -> line.matches("\\d+ of .*"))
             .map(line -> line.substring(line.indexOf(": ") + 2) + "\n").collect(Collectors.joining());

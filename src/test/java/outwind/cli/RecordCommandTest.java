@@ -129,7 +129,7 @@ class RecordCommandTest {
             Rough thickness by caliper, mm:
             Thickness wanted, mm (Enter for none):
             Wood (Enter if it does not matter):
-            18 places to touch. Heights in mm. Type help for what else you can type.
+            18 places to measure. Heights in mm. Type help for what else you can type.
             1 of 18, x 15 y 15:
             """), run.out());
         TouchGrid.Spot third = tour().get(2);
@@ -161,7 +161,7 @@ class RecordCommandTest {
         Run run = typed("", "--length", "46 1/2", "--width", "8", "--thickness", "1 1/4", "--units", "in", "--species",
             "ash", "--columns", "2", "--rows", "2", "--repeats", "0");
 
-        assertTrue(run.out().startsWith("4 places to touch. Heights in inches."), run.out());
+        assertTrue(run.out().startsWith("4 places to measure. Heights in inches."), run.out());
         assertTrue(written().startsWith("# units: in\n# length: 46 1/2\n# width: 8\n# thickness: 1 1/4\n"
             + "# species: ash\n"), written());
     }
@@ -195,7 +195,7 @@ class RecordCommandTest {
         Run run = typed(String.join("\n", lines) + "\n", SIZES);
 
         assertEquals(2, run.out().split("I expected between ", -1).length - 1, run.out());
-        assertTrue(run.out().replace('\n', ' ').contains("mm. Type it again if it is right: then an earlier one may be"
+        assertTrue(run.out().replace('\n', ' ').contains("mm. If it is right, type it again; then an earlier one may be"
             + " wrong. 13 of 18,"), run.out());
         assertEquals(right + 8, heights().get(12));
         assertEquals(18, heights().size());
