@@ -268,7 +268,7 @@ class RecordCommandTest {
 
         Run run = typed("-1.4\n");
 
-        Matcher place = Pattern.compile("One more that would tell most: x (\\d+) y (\\d+), it narrows the")
+        Matcher place = Pattern.compile("The best one to add is x (\\d+) y (\\d+). It narrows")
             .matcher(run.out());
         assertTrue(place.find(), run.out());
         assertTrue(written().endsWith("\n" + place.group(1) + "," + place.group(2) + ",-1.4\n"), written());
