@@ -16,13 +16,13 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Length;
 import outwind.board.Turned;
-import outwind.report.Chart;
+import outwind.report.BoardSheet;
+import outwind.report.DetailSheet;
 import outwind.report.DetailsReport;
 import outwind.report.Figures;
 import outwind.report.JsonReport;
 import outwind.report.ReportNames;
 import outwind.report.Reports;
-import outwind.report.SetupSheet;
 import outwind.report.TextReport;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.Judgement;
@@ -47,7 +47,6 @@ final class JudgeCommand implements Callable<Integer> {
 
     /** What is appended to a report's name for the files beside it. */
     private static final String DETAILS = "-details";
-    private static final String SHEET = "-setup";
 
     @Spec
     private CommandSpec spec;
@@ -88,7 +87,7 @@ final class JudgeCommand implements Callable<Integer> {
         Reports reports = output.reports(Stream.concat(files.stream(), Stream.ofNullable(faceB)).toList());
         ReportNames names = new ReportNames();
         if (output.charts()) {
-            CompletableFuture.runAsync(Chart::getReady).exceptionally(noFonts -> null);
+            CompletableFuture.runAsync(BoardSheet::getReady).exceptionally(noFonts -> null);
         }
         boolean allAnswered = true;
         for (Path file : files) {
@@ -108,7 +107,7 @@ final class JudgeCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Board board = options.asAsked(without(withFaceB(read(file))));
-            write(Judgement.of(board, request(board, file)), reports, names.free(file, SHEET, DETAILS));
+            write(Judgement.of(board, request(board, file)), reports, names.free(file, DETAILS));
             return true;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
@@ -132,10 +131,9 @@ final class JudgeCommand implements Callable<Integer> {
     private void write(Judgement judgement, Reports reports, String name) throws IOException {
         PrintWriter terminal = spec.commandLine().getOut();
         Figures figures = new Figures(options.unitsFor(judgement.board()));
-        boolean sheet = output.charts() && judgement.cuts().leavesWood() && !options.isForLater();
         // Drawn beside each other and beside the text: most of a short run is getting these ready.
-        var chart = output.charts() ? CompletableFuture.supplyAsync(() -> Chart.png(judgement, figures)) : null;
-        var setup = sheet ? CompletableFuture.supplyAsync(() -> SetupSheet.png(judgement, figures)) : null;
+        var sheet = output.charts() ? CompletableFuture.supplyAsync(() -> BoardSheet.png(judgement, figures)) : null;
+        var drawing = output.charts() ? CompletableFuture.supplyAsync(() -> DetailSheet.png(judgement, figures)) : null;
         String report = options.isForLater()
             ? TextReport.forLater(judgement, figures, name + DETAILS + ".txt")
             : TextReport.of(judgement, figures, name + DETAILS + ".txt");
@@ -154,11 +152,11 @@ final class JudgeCommand implements Callable<Integer> {
         if (output.json()) {
             written.add(reports.write(name + ".json", JsonReport.of(judgement)));
         }
-        if (chart != null) {
-            OutputOptions.drawn(terminal, reports, name + ".png", chart::join).ifPresent(written::add);
+        if (sheet != null) {
+            OutputOptions.drawn(terminal, reports, name + ".png", sheet::join).ifPresent(written::add);
         }
-        if (setup != null) {
-            OutputOptions.drawn(terminal, reports, name + SHEET + ".png", setup::join).ifPresent(written::add);
+        if (drawing != null) {
+            OutputOptions.drawn(terminal, reports, name + DETAILS + ".png", drawing::join).ifPresent(written::add);
         }
         terminal.println((files.size() > 1 ? "  " : "") + "Written: " + written.get(0) + written.stream().skip(1)
             .map(file -> ", " + file.getFileName()).collect(Collectors.joining()));
