@@ -10,7 +10,7 @@ import outwind.report.words.Figures;
 import outwind.report.words.Page;
 
 /** Figures at places on the board, laid out as whoever sets it down sees it: far edge at the top, x to the right. */
-final class BoardGrid {
+public final class BoardGrid {
 
     private static final int BETWEEN = 3;
 
@@ -19,13 +19,13 @@ final class BoardGrid {
     private final Map<Double, Map<Double, String>> rows = new TreeMap<>(Comparator.reverseOrder());
     private final Map<Double, String> columns = new TreeMap<>();
 
-    BoardGrid(Board board, Figures figures) {
+    public BoardGrid(Board board, Figures figures) {
         this.board = board;
         this.figures = figures;
     }
 
     /** Writes a figure at a place (mm). Places that print alike share a row or a column. */
-    void put(double x, double y, String figure) {
+    public void put(double x, double y, String figure) {
         double column = columns.entrySet().stream().filter(known -> known.getValue().equals(figures.place(x)))
             .map(Map.Entry::getKey).findFirst().orElse(x);
         double row = rows.keySet().stream().filter(known -> figures.place(known).equals(figures.place(y)))
@@ -35,7 +35,7 @@ final class BoardGrid {
     }
 
     /** Prints it, in as many parts as the page's width asks for. */
-    void print(Page page, String indent) {
+    public void print(Page page, String indent) {
         List<Double> rest = new ArrayList<>(columns.keySet());
         while (!rest.isEmpty()) {
             int count = fitting(rest, Page.WIDTH - indent.length());

@@ -81,7 +81,7 @@ public final class Sentences {
     }
 
     /** The verdict in one line; with the other one if it depends on a reading that looks wrong. */
-String verdict() {
+    public String verdict() {
         Optional<Verdict> otherwise = judgement.doubts().stream()
             .flatMap(doubt -> judgement.chanceOn(doubt.without()).stream().mapToObj(Verdict::of))
             .filter(verdict -> verdict != judgement.verdict()).findFirst();
@@ -236,7 +236,7 @@ private String range(ThicknessRange range) {
     }
 
     /** Readings that look wrong, with what each does to the verdict. */
-List<String> doubts() {
+    public List<String> doubts() {
         return judgement.doubts().stream().map(this::doubt).toList();
     }
 
@@ -272,7 +272,7 @@ List<String> doubts() {
     }
 
     /** What the readings alone would promise beside what the whole board bears. */
-String flattery() {
+    public String flattery() {
         String skim = figures.small(judgement.request().skim());
         String expected = figures.precise(Math.max(0, median()));
         if (isScanned()) {
@@ -420,7 +420,7 @@ String flattery() {
     }
 
     /** Where the plan stops short of what was asked for, by how much. */
-Optional<String> shortfall() {
+    public Optional<String> shortfall() {
         OptionalDouble target = judgement.board().target();
         double reached = judgement.cuts().thickness();
         if (target.isEmpty() || judgement.planned() == Planned.NONE || judgement.request().stopAt().isPresent()
