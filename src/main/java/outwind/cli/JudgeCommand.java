@@ -75,11 +75,11 @@ final class JudgeCommand implements Callable<Integer> {
         + " it or the first file says how the board was turned.")
     private Path faceB;
 
-    @Option(names = "--ignore", paramLabel = "LINE|PLACE", arity = "1", description = "Leave out what was read on"
-        + " this line of the file, or at this place (600x106); may be given more than once.")
+    @Option(names = "--ignore", paramLabel = "LINE|PLACE", arity = "1", description = "Ignore the reading"
+        + " on this line of the file, or at this place (600x106). Repeat for more.")
     private List<String> leftOut = List.of();
 
-    @Option(names = "--anyway", description = "Print the plan even if the board will not, or may not, make its target.")
+    @Option(names = "--anyway", description = "Print the plan even for a board that may not make its target.")
     private boolean anyway;
 
     @Option(names = "--details", description = "Print the details too. They are always written to a file.")
@@ -138,8 +138,10 @@ final class JudgeCommand implements Callable<Integer> {
         Figures figures = new Figures(options.unitsFor(judgement.board()));
         // Drawn beside each other and beside the text: most of a short run is getting these ready.
         var sheet = output.charts() ? CompletableFuture.supplyAsync(() -> BoardSheet.png(judgement, figures)) : null;
-        var more = output.charts() ? CompletableFuture.supplyAsync(() -> DetailSheet.png(judgement, figures)) : null;
-        String report = TextReport.of(judgement, figures, name + DETAILS + ".txt");
+        var drawing = output.charts() ? CompletableFuture.supplyAsync(() -> DetailSheet.png(judgement, figures)) : null;
+        String report = options.isForLater()
+            ? TextReport.forLater(judgement, figures, name + DETAILS + ".txt")
+            : TextReport.of(judgement, figures, name + DETAILS + ".txt");
         String why = DetailsReport.of(judgement, figures);
         if (files.size() > 1) {
             TextReport.summary(judgement, figures).forEach(terminal::println);
@@ -157,7 +159,9 @@ final class JudgeCommand implements Callable<Integer> {
         }
         if (sheet != null) {
             OutputOptions.drawn(terminal, reports, name + ".png", sheet::join).ifPresent(written::add);
-            OutputOptions.drawn(terminal, reports, name + DETAILS + ".png", more::join).ifPresent(written::add);
+        }
+        if (drawing != null) {
+            OutputOptions.drawn(terminal, reports, name + DETAILS + ".png", drawing::join).ifPresent(written::add);
         }
         terminal.println((files.size() > 1 ? "  " : "") + "Written: " + written.get(0) + written.stream().skip(1)
             .map(file -> ", " + file.getFileName()).collect(Collectors.joining()));

@@ -179,7 +179,7 @@ class CommandLineTest {
     void moistureIsReckonedWithAndSaid() throws IOException {
         judge("--moisture", "18%:9%", "--no-chart", "--json", SAMPLE);
 
-        assertTrue(Files.readString(folder.resolve("hall-table.txt")).contains("Reckoned at 9 % moisture"));
+        assertTrue(Files.readString(folder.resolve("hall-table.txt")).contains("For later, at 9 %"));
         assertTrue(new ObjectMapper().readTree(folder.resolve("hall-table.json").toFile())
             .at("/board/width").asDouble() < 212);
         Run wrong = judge("--moisture", "wet", SAMPLE);
@@ -547,7 +547,7 @@ class CommandLineTest {
 
         Run run = stack("--no-chart", "--shop-rate", "40", SAMPLE, priced.toString());
 
-        assertTrue(run.out().contains("No price is known of hall table top, left half"), run.out());
+        assertTrue(run.out().contains("No price for hall table top, left half"), run.out());
         assertFalse(run.out().contains("All of them cost"), run.out());
     }
 }

@@ -86,7 +86,7 @@ class PointsCommandTest {
             "--rows", "2", "--seconds", "30");
 
         assertEquals(0, run.code(), run.err());
-        assertTrue(run.out().contains("Touch it off at 6 spots, 3 along by 2 across: about 5 minutes."), run.out());
+        assertTrue(run.out().contains("Take 6 readings, 3 along by 2 across: about 5 minutes."), run.out());
         assertTrue(run.out().contains("Fewer than four columns cannot tell a kink from a bow"), run.out());
         assertTrue(run.out().contains("Two rows cannot show cup"), run.out());
         assertTrue(Files.readString(folder.resolve("board.csv")).contains("\n# length: 46 1/2\n"));

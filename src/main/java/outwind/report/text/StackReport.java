@@ -59,7 +59,7 @@ public final class StackReport {
             for (int i = 0; i < sheet.boards().size(); i++) {
                 page.item(String.format(Locale.ROOT, "%2d.", i + 1), sheet.boards().get(i));
             }
-            page.paragraph("Where to cut stands on the cut sheets beside this report.");
+            page.paragraph("The cut sheets beside this report show where to cut.");
         }
         page.heading("The stack");
     }
@@ -71,8 +71,8 @@ public final class StackReport {
             return "Of " + Figures.count(count, "board", "boards") + " " + Figures.decimals(stack.expected(), 0)
                 + " should make it.";
         }
-        return "Of " + Figures.count(count, "board", "boards") + " about " + Figures.decimals(stack.expected(), 1)
-            + " should make it, give or take " + Figures.decimals(2 * stack.deviation(), 1) + ".";
+        return "Of " + Figures.count(count, "board", "boards") + " about " + Figures.decimals(stack.expected(), 1) + " ± "
+            + Figures.decimals(2 * stack.deviation(), 1) + " should make it.";
     }
 
     private void expectation() {
@@ -84,8 +84,8 @@ public final class StackReport {
             page.paragraph(enough.isPresent()
                 ? "For " + area + " of finished boards buy the first " + enough.getAsInt() + " of the list"
                     + stack.costOfBest(enough.getAsInt()).map(cost -> ", for " + money(cost)).orElse("")
-                    + ": then it is " + sure + " sure or more."
-                : "The whole stack is not enough for " + area + " of finished boards to be " + sure + " sure.");
+                    + ". The chance that they do is " + sure + " or more."
+                : "The whole stack is not enough for " + area + " of finished boards at a chance of " + sure + ".");
         }
         boolean cutting = stack.boards().stream().anyMatch(board -> !board.cost().equals(board.wood()));
         stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost)
@@ -96,8 +96,7 @@ public final class StackReport {
         List<String> names = stack.boards().stream().filter(board -> board.cost().isEmpty()).map(PricedBoard::name)
             .toList();
         if (!names.isEmpty() && names.size() < stack.boards().size()) {
-            page.paragraph("No price is known of " + String.join(", ", names) + ": counted last, and not in any sum of"
-                + " money.");
+            page.paragraph("No price for " + String.join(", ", names) + ": listed last, and left out of the sums.");
         }
     }
 
@@ -117,11 +116,10 @@ public final class StackReport {
         page.table("", List.of("    board", "verdict", "chance", "finishes", "waste", "cost",
             "per " + figures.areaUnit()), rows);
         page.gap();
-        page.paragraph("Finishes: thickness to expect in " + figures.unitInFull()
-            + ", levelled where needed. Waste: share"
-            + " of the rough wood that ends as shavings. Cost"
+        page.paragraph("Finishes: the thickness to expect in " + figures.unitInFull()
+            + ", levelled where needed. Waste: the share of rough wood that turns to shavings. Cost"
             + (stack.currency().isEmpty() ? "" : " in " + stack.currency()) + ": the board and cutting it. Per "
-            + figures.areaUnit() + ": of finished board, those that fail paid for as well.");
+            + figures.areaUnit() + ": the cost of finished board, with the failed ones paid for.");
     }
 
     private static String shortened(String name) {

@@ -51,6 +51,18 @@ public final class TextReport {
         return of(judgement, figures, Optional.of(details));
     }
 
+    /** Writes the report of a board as it will be once it has dried or swollen: nothing to do to it today. */
+    public static String forLater(Judgement judgement, Figures figures, String details) {
+        TextReport report = new TextReport(judgement, figures);
+        report.title();
+        report.verdict();
+        report.page.gap();
+        report.page.paragraph("No steps are given, since the board will change first. For steps on today's wood, run"
+            + " judge without --moisture.");
+        report.page.line("Details: " + details);
+        return report.page.toString();
+    }
+
     private static String of(Judgement judgement, Figures figures, Optional<String> details) {
         TextReport report = new TextReport(judgement, figures);
         report.title();

@@ -66,8 +66,8 @@ class FiguresAgreeTest {
         Cutter.usual("facing cutter", 40, 0.8, 3000, OptionalDouble.of(24), OptionalDouble.of(0.3))));
 
     /** One board in one unit, and everything that is said of it. */
-    private record Said(String name, Judgement judgement, Figures figures, String text, String details,
-            JsonNode json, BoardSheet.Drawn drawn, List<Paper.Words> detailSheet) {
+    private record Said(String name, Judgement judgement, Figures figures, String text, String why, JsonNode json,
+            BoardSheet.Drawn drawn, List<Paper.Words> details) {
 
         List<Paper.Words> sheet() {
             return drawn.paper().written();
@@ -83,7 +83,7 @@ class FiguresAgreeTest {
         }
 
         String flatDetails() {
-            return details.replaceAll("\\s+", " ");
+            return why.replaceAll("\\s+", " ");
         }
 
         @Override
@@ -148,7 +148,7 @@ class FiguresAgreeTest {
     /** The shims in the text, cell by cell. */
     private static List<List<String>> shimRows(Said said) {
         Pattern row = Pattern.compile("(?m)^ {2}( ?[-\\d]+ +.*(?:near|far|y ).*)$");
-        Matcher rows = row.matcher(said.details().substring(said.details().indexOf("  no. "), said.details().indexOf("On these shims")));
+        Matcher rows = row.matcher(said.why().substring(said.why().indexOf("  no. "), said.why().indexOf("On these shims")));
         List<List<String>> cells = new ArrayList<>();
         while (rows.find()) {
             cells.add(List.of(rows.group(1).strip().split(" {2,}")));
@@ -161,7 +161,7 @@ class FiguresAgreeTest {
     void shimsAreTheSameInTextAndJson(Said said) {
         Setup setup = said.judgement().setup();
         List<List<String>> rows = shimRows(said);
-        assertEquals(setup.places().size(), rows.size(), said.details());
+        assertEquals(setup.places().size(), rows.size(), said.why());
         int number = 0;
         for (int k = 0; k < rows.size(); k++) {
             Shim place = setup.places().get(k);
@@ -226,15 +226,15 @@ class FiguresAgreeTest {
         Map<Boolean, List<Shim>> byFar = setup.shims().stream()
             .collect(Collectors.partitioningBy(shim -> shim.y() > said.judgement().board().width() / 2));
         for (boolean isFar : new boolean[] {false, true}) {
-            Paper.Words title = said.detailSheet().stream().filter(words -> words.text().startsWith(isFar ? "Far " : "Near "))
+            Paper.Words title = said.details().stream().filter(words -> words.text().startsWith(isFar ? "Far " : "Near "))
                 .findFirst().orElseThrow();
             for (Shim shim : byFar.get(isFar)) {
                 String number = String.valueOf(setup.shims().indexOf(shim) + 1);
-                Paper.Words cell = said.detailSheet().stream().filter(words -> words.text().equals(number)
+                Paper.Words cell = said.details().stream().filter(words -> words.text().equals(number)
                     && words.box().getHeight() <= 30 && words.box().getY() > title.box().getY()
                     && words.box().getX() > title.box().getX() - 5 && words.box().getX() < title.box().getX() + 90)
                     .findFirst().orElseThrow(() -> new AssertionError("shim " + number + " under " + title.text()));
-                List<String> row = said.detailSheet().stream().filter(words -> words.box().getHeight() <= 30
+                List<String> row = said.details().stream().filter(words -> words.box().getHeight() <= 30
                     && Math.abs(words.box().getCenterY() - cell.box().getCenterY()) < 2
                     && words.box().getX() >= cell.box().getX()).map(Paper.Words::text).toList();
                 assertTrue(row.containsAll(List.of(said.figures().place(shim.x()), said.figures().shim(shim.height()),
@@ -385,8 +385,8 @@ class FiguresAgreeTest {
                 json.get("keepBelow").asDouble(), json.get("meanDepth").asDouble(), json.get("removed").asDouble(),
                 json.get("minutes").asDouble()));
             Matcher row = Pattern.compile("(?m)^ +" + cut.face() + " +(\\S+) +(\\d+) +(\\d+) +(\\S+) +(\\S+) +(\\S.*?) {2,}(\\S.*)$")
-                .matcher(said.details().substring(said.details().indexOf("\nCuts\n")));
-            assertTrue(row.find(), said.details());
+                .matcher(said.why().substring(said.why().indexOf("\nCuts\n")));
+            assertTrue(row.find(), said.why());
             assertEquals(Stream.of(figures.number(cut.depth()), String.valueOf(way.on(cut.face()).size()),
                 Figures.decimals(way.minutes(cut.face()), 0), figures.number(cut.meanDepth()),
                 figures.volume(cut.removed())).map(FiguresAgreeTest::plain).toList(), List.of(row.group(1), row.group(2), row.group(3), row.group(4),
@@ -409,7 +409,7 @@ class FiguresAgreeTest {
         for (ThicknessRange range : List.of(judgement.outlook().levelled(), judgement.outlook().asItLies())) {
             String said90 = plain(figures.precise(range.median()) + " (" + figures.preciseNumber(range.low()) + " to "
                 + figures.precise(range.high()));
-            assertTrue(said.flatDetails().contains(said90), said90 + " in " + said.details());
+            assertTrue(said.flatDetails().contains(said90), said90 + " in " + said.why());
             boolean isChosen = judgement.lifts() == (range == judgement.outlook().levelled());
             assertEquals(said.flat().contains(said90), chart.contains(said90), said90 + " in " + chart);
             assertTrue(!isChosen || said.flat().contains(said90), said90 + " in " + said.text());
