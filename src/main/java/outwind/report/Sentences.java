@@ -166,9 +166,9 @@ final class Sentences {
         }
         next().ifPresent(steps::add);
         steps.addAll(remedies());
-        if (isEvenThicknessTaken()) {
-            steps.add("Take three caliper readings or more along the edges. The thickness of "
-                + figures.length(judgement.board().thickness().orElseThrow()) + " is taken as the same all over.");
+        if (isOneThicknessStated() && !judgement.board().evenThickness()) {
+            steps.add("Take four to six caliper readings along the ends and edges. One stated thickness leaves open"
+                + " how thick the board is elsewhere.");
         }
         switch (judgement.planned()) {
             case FACE_A -> steps.add("Or cut face\u00a0A just clean, as below, read face\u00a0B and run outwind finish."
@@ -290,7 +290,7 @@ final class Sentences {
             + source + ")." + evenThickness();
     }
 
-    private boolean isEvenThicknessTaken() {
+    private boolean isOneThicknessStated() {
         Board board = judgement.board();
         return board.calipers().isEmpty() && board.underside() == Underside.ALIKE && board.readingsOf(Face.B).isEmpty()
             && board.thickness().isPresent();
@@ -299,8 +299,13 @@ final class Sentences {
     /** What a stated thickness cannot show. */
     private String evenThickness() {
         Board board = judgement.board();
-        return isEvenThicknessTaken() ? " The thickness of " + figures.length(board.thickness().orElseThrow()) + " is taken as exact,"
-            + " and the same all over; three caliper readings would show a wedge." : "";
+        if (!isOneThicknessStated()) {
+            return "";
+        }
+        String stated = figures.length(board.thickness().orElseThrow());
+        return board.evenThickness() ? " The thickness is taken as " + stated + " everywhere, as stated."
+            : " The thickness of " + stated + " is taken as one caliper reading, nobody knows where. The range allows for"
+                + " a wedge, as sawn boards have; caliper readings at the ends and edges narrow it.";
     }
 
     /** What the points of one cell scatter by, and how much of that is the scanner. */

@@ -24,7 +24,7 @@ import outwind.board.Recording;
 
 class RecordingFileTest {
 
-    private static final String KEYS = "# units: mm\n# length: 600\n# width: 150\n# thickness: 30\n";
+    private static final String KEYS = "# units: mm\n# length: 600\n# width: 150\n# thickness: 30 everywhere\n";
 
     @TempDir
     private Path folder;
