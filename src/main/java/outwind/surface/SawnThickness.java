@@ -11,7 +11,7 @@ import outwind.board.CaliperReading;
  *
  * <pre>
  *   T(x, y) = c + a·u + b·v + w(x, y),   u, v from −1 to 1,   c unknown
- *   a ~ normal(0, f·0.45),  b ~ normal(0, f·0.25),  log f ~ normal(0, 0.7),  w as {@link Prior#THICKNESS} has it
+ *   a ~ normal(0, f·0.32),  b ~ normal(0, f·0.18),  log f ~ normal(0, 0.7),  w as {@link Prior#THICKNESS} has it
  *   one figure t read at an unknown place P of the outline:   T(x, y) = t + ε + g(x, y) − g(P),   g = T − c
  * </pre>
  * Where c may be anything, one reading tells nothing of g, so that the last line is exact and needs no likelihood.
@@ -24,7 +24,7 @@ final class SawnThickness implements Thickness {
 
     /** Standard deviation of the wedge at the ends and at the edges (mm). */
     private static final List<KrigedField.Shrunk> WEDGE = List.of(
-        new KrigedField.Shrunk(Term.X, 0.45), new KrigedField.Shrunk(Term.Y, 0.25));
+        new KrigedField.Shrunk(Term.X, 0.32), new KrigedField.Shrunk(Term.Y, 0.18));
 
     /** Places round the board where somebody may have put the caliper. */
     private static final int OUTLINE = 12;

@@ -77,10 +77,10 @@ class SawnThicknessTest {
             new double[] {0, WIDTH}, 20_000, new SplittableRandom(2));
 
         assertEquals(30, StatUtils.mean(column(draws, 0)), 0.03);
-        // By hand: corner to corner 4·E f²·(0.45² + 0.25²) = 2.72 for the wedge, with E f² = (2 cosh(1.4·√3))/6 + 2/3,
+        // By hand: corner to corner 4·E f²·(0.32² + 0.18²) = 1.38 for the wedge, with E f² = (2 cosh(1.4·√3))/6 + 2/3,
         // and 2·0.13²·E exp(1.6 s) = 0.10 for the wander, s over its six steps.
         double[] difference = IntStream.range(0, draws.length).mapToDouble(d -> draws[d][0] - draws[d][1]).toArray();
-        assertEquals(Math.sqrt(2.72 + 0.10), Math.sqrt(StatUtils.variance(difference)), 0.12);
+        assertEquals(Math.sqrt(1.38 + 0.10), Math.sqrt(StatUtils.variance(difference)), 0.12);
     }
 
     @Test
