@@ -18,7 +18,7 @@ public record StatedThickness(double figure, boolean everywhere) {
      *
      * @throws BadValue if it is no thickness
      */
-    public static StatedThickness parse(String text, Gauge gauge) {
+    public static StatedThickness parse(String text, LengthReader gauge) {
         boolean everywhere = text.strip().toLowerCase(Locale.ROOT).endsWith(EVERYWHERE);
         String figure = everywhere ? text.strip().substring(0, text.strip().length() - EVERYWHERE.length()) : text;
         return new StatedThickness(gauge.read(Quantity.THICKNESS, figure), everywhere);

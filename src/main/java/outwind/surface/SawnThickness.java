@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import outwind.board.CaliperReading;
+import outwind.surface.trend.Term;
 
 /**
  * The thickness of a sawn board: a wedge along and across, and the slow wander of the saw about it.

@@ -21,8 +21,8 @@ import outwind.board.Units;
 import outwind.flatten.LiftLimit;
 import outwind.flatten.Simulation;
 import outwind.flatten.ThicknessRange;
-import outwind.numeric.Plane;
-import outwind.numeric.WidestGap;
+import outwind.numeric.plane.Plane;
+import outwind.numeric.plane.WidestGap;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Region;
 
