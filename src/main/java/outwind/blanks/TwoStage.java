@@ -128,7 +128,7 @@ public final class TwoStage {
      *
      * @param above a long search is made only for answers worth more than this
      */
-    Cutting searched(double above) {
+    public Cutting searched(double above) {
         return searched(above, MOST_LABELS);
     }
 

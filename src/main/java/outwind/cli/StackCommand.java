@@ -106,7 +106,7 @@ final class StackCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         if (bill == null && saw.isGiven()) {
-            throw new ParameterException(spec.commandLine(), "--sure, --kerf, --end-trim and --raster go with --bill");
+            throw new ParameterException(spec.commandLine(), "--min-chance, --kerf, --end-trim and --raster go with --bill");
         }
         List<Path> files;
         try {

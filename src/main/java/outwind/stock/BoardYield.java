@@ -65,6 +65,20 @@ final class BoardYield implements Yield {
     }
 
     @Override
+    public Pattern own(int[] wanted, double[] worth, boolean whole) {
+        Pattern best = Pattern.of(CutOrder.CROSSCUT_FIRST, List.of(), List.of(), wanted.length);
+        for (CutOrder order : CutOrder.values()) {
+            TwoStage stage = TwoStage.priced(sections.get(order), worth, wanted);
+            double reached = best.worth(worth);
+            if (stage.first().bound() > reached) {
+                Pattern pattern = pattern(whole ? stage.searched(reached) : stage.glimpsed(), order, wanted);
+                best = pattern.worth(worth) > reached ? pattern : best;
+            }
+        }
+        return best;
+    }
+
+    @Override
     public Optional<Pattern> whole(int[] wanted) {
         double all = 0;
         for (int i = 0; i < wanted.length; i++) {

@@ -105,9 +105,9 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
     }
 
     /** What the search found; {@code more} is what the blanks are worth that might come out beside, at most. */
-    private record Found(Map<Integer, Yield.Pattern> patterns, double bound, double more) { }
+    record Found(Map<Integer, Yield.Pattern> patterns, double bound, double more) { }
 
-    private static Found found(List<BoardYield> boards, double[] cost, int[] wanted, double[] areas, double[] worth) {
+    static Found found(List<? extends Yield> boards, double[] cost, int[] wanted, double[] areas, double[] worth) {
         if (Arrays.stream(wanted).sum() == 0) {
             return new Found(Map.of(), 0, 0);
         }
@@ -116,11 +116,15 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         if (proven.isPresent()) {
             return proven.get();
         }
-        Optional<BillSearch.Answer> all = BillSearch.cheapest(boards, cost, wanted, areas, Optional.empty());
+        OneByOne byHand = new OneByOne(boards, cost, wanted, worth);
+        Optional<BillSearch.Answer> all = BillSearch.cheapest(boards, cost, wanted, areas, byHand.cheapest());
         if (all.isPresent()) {
             return new Found(trimmed(all.get().patterns(), wanted), all.get().bound(), 0);
         }
-        BillSearch.Answer most = BillSearch.most(boards, wanted, worth);
+        BillSearch.Answer searched = BillSearch.most(boards, wanted, worth);
+        Map<Integer, Yield.Pattern> cutByHand = byHand.most();
+        BillSearch.Answer most = byHand.missed(cutByHand) < byHand.missed(searched.patterns())
+            ? new BillSearch.Answer(cutByHand, searched.bound()) : searched;
         int[] got = new int[wanted.length];
         most.patterns().values().forEach(pattern -> Arrays.setAll(got, i -> got[i] + pattern.counts()[i]));
         Arrays.setAll(got, i -> Math.min(wanted[i], got[i]));

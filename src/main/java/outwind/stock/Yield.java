@@ -60,6 +60,14 @@ interface Yield {
      */
     Offer best(double[] prices, int[] wanted, int steps);
 
+    /**
+     * The pattern that is cut where no other board is thought of.
+     *
+     * @param worth of a blank of each item
+     * @param whole whether to search as long as for a board alone
+     */
+    Pattern own(int[] wanted, double[] worth, boolean whole);
+
     /** A pattern with all that is wanted, if one is found. */
     Optional<Pattern> whole(int[] wanted);
 

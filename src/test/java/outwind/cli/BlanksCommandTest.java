@@ -176,7 +176,7 @@ class BlanksCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--kerf=-1", "--sure=often", "--sure=20%", "--raster=0.1", "--end-trim=600", "--target=20",
+    @ValueSource(strings = {"--kerf=-1", "--min-chance=often", "--min-chance=20%", "--raster=0.1", "--end-trim=600", "--target=20",
         "--no-such-option"})
     void aBadCommandLineExitsWithTwo(String option) {
         Run run = blanks("--no-chart", TREAD, "--bill", BILL, option);

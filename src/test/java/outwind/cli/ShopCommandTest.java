@@ -96,7 +96,7 @@ class ShopCommandTest {
         JsonNode json = judge();
 
         assertEquals("end mill", json.at("/cuts/0/passes/0/cutter").asText());
-        assertTrue(out.toString().contains("LARGER THAN THE BED: the board does not lie on a bed of 800 x"),
+        assertTrue(out.toString().contains("LARGER THAN THE BED of 800 x"),
             out.toString());
         assertTrue(out.toString().contains("Or cut it in 2 set-ups"), out.toString());
         assertTrue(out.toString().contains("WARNING: the cutter would meet your clamps or stops of 28.0 mm"),

@@ -23,6 +23,7 @@ import outwind.blanks.Piece;
 import outwind.blanks.Saw;
 import outwind.blanks.Sections;
 import outwind.blanks.Stops;
+import outwind.blanks.TwoStage;
 
 /** Bills against stacks of made-up boards, compared with every pattern there is. */
 class BillSearchTest {
@@ -113,6 +114,11 @@ class BillSearchTest {
     private record Case(List<SmallBoard> boards, double[] cost, int[] wanted, double[] areas) {
 
         static Case random(SplittableRandom random) {
+            return random(random, 0);
+        }
+
+        /** @param boards how many; two to four where that is zero */
+        static Case random(SplittableRandom random, int boards) {
             int items = 2 + random.nextInt(2);
             List<Piece> pieces = new ArrayList<>();
             double[] areas = new double[items];
@@ -122,10 +128,10 @@ class BillSearchTest {
                 pieces.add(new Piece(i, along, across, false));
                 areas[i] = along * across;
             }
-            List<SmallBoard> boards = IntStream.range(0, 2 + random.nextInt(3))
+            List<SmallBoard> small = IntStream.range(0, boards > 0 ? boards : 2 + random.nextInt(3))
                 .mapToObj(j -> SmallBoard.random(random, pieces)).toList();
-            return new Case(boards, boards.stream().mapToDouble(b -> 5 + random.nextInt(20)).toArray(),
-                IntStream.range(0, items).map(i -> 1 + random.nextInt(4)).toArray(), areas);
+            return new Case(small, small.stream().mapToDouble(b -> 5 + random.nextInt(20)).toArray(),
+                IntStream.range(0, items).map(i -> 1 + random.nextInt(boards > 4 ? 12 : 4)).toArray(), areas);
         }
 
         Optional<BillSearch.Answer> cheapest() {
@@ -234,6 +240,62 @@ class BillSearchTest {
                 IntStream.range(0, left.length).mapToDouble(i -> left[i] * c.areas[i]).sum(), 1e-4, "run " + run);
         }
         assertTrue(met > 60, met + " met");
+    }
+
+    // A stack was cut worse than its boards one by one: in 9 of 30 bills on one board, and once it found no way at all.
+    @Test
+    void noStackIsCutWorseThanItsBoardsOneByOne() {
+        SplittableRandom random = new SplittableRandom(47);
+        int met = 0;
+        for (int run = 0; run < 120; run++) {
+            Case c = Case.random(random, run % 3 == 0 ? 1 : 8 + random.nextInt(3));
+            StackPlan.Found found = StackPlan.found(c.yields(), c.cost, c.wanted, c.areas, c.areas);
+
+            int[] left = c.wanted.clone();
+            double cost = 0;
+            for (int j = 0; j < c.boards.size() && Arrays.stream(left).sum() > 0; j++) {
+                Yield.Pattern pattern = asAloneCut(c, j, left);
+                cost += pattern.spots().isEmpty() ? 0 : c.cost[j];
+                Arrays.setAll(left, i -> Math.max(0, left[i] - pattern.counts()[i]));
+            }
+
+            int[] open = c.wanted.clone();
+            found.patterns().values().forEach(pattern -> Arrays.setAll(open, i -> Math.max(0, open[i]
+                - pattern.counts()[i])));
+            assertTrue(sum(open, c.areas) <= sum(left, c.areas) + 1e-9, "run " + run);
+            if (Arrays.stream(left).sum() == 0) {
+                met++;
+                assertTrue(found.patterns().keySet().stream().mapToDouble(j -> c.cost[j]).sum() <= cost + 1e-9,
+                    "run " + run);
+            }
+        }
+        assertTrue(met > 50, met + " met");
+    }
+
+    private static double sum(int[] left, double[] areas) {
+        return IntStream.range(0, left.length).mapToDouble(i -> left[i] * areas[i]).sum();
+    }
+
+    /** The better of both orders, each searched to the end, as for a board by itself. */
+    private static Yield.Pattern asAloneCut(Case c, int board, int[] left) {
+        Yield.Pattern best = null;
+        SmallBoard small = c.boards.get(board);
+        for (CutOrder order : CutOrder.values()) {
+            float[][][] chance = new float[small.good.length][small.along.count()][small.across.count()];
+            for (int p = 0; p < chance.length; p++) {
+                for (int x = 0; x < chance[p].length; x++) {
+                    for (int y = 0; y < chance[p][x].length; y++) {
+                        chance[p][x][y] = small.good[p][x][y] ? 1 : 0;
+                    }
+                }
+            }
+            List<TwoStage.Spot> spots = TwoStage.priced(new Sections(small.pieces, chance, order, small.along,
+                small.across, KERF), c.areas, left).searched(0).spots();
+            Yield.Pattern pattern = Yield.Pattern.of(order, spots, spots.stream()
+                .map(spot -> small.pieces.get(spot.piece()).item()).toList(), left.length);
+            best = best == null || pattern.worth(c.areas) > best.worth(c.areas) ? pattern : best;
+        }
+        return best;
     }
 
     // Reference: as above, with a variable for what is short, weighed by area.

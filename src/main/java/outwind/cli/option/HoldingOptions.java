@@ -19,7 +19,7 @@ public final class HoldingOptions {
         description = "Height of your clamps and stops above the bed; warned of if the cutter would meet them.")
     private LengthOption clamp;
 
-    @Option(names = "--wedge", paramLabel = "LENGTHxBUTT", converter = WedgeConverter.class,
+    @Option(names = "--tapered-shim", paramLabel = "LENGTHxBUTT", converter = WedgeConverter.class,
         description = "Tapered shims of this length and thickness, as 150mmx12mm: how far to slide each in.")
     private TwoLengths wedge;
 
@@ -27,7 +27,7 @@ public final class HoldingOptions {
         description = "Push that the board has to stand anywhere (usually 50).")
     private Double push;
 
-    @Option(names = "--give", paramLabel = "LENGTH", converter = LengthConverter.class,
+    @Option(names = "--max-flex", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "How far such a push may move it (usually 0.1 mm).")
     private LengthOption give;
 

@@ -70,7 +70,7 @@ public final class MachineOptions {
         description = "Thickness to stop cutting at, where that is not the target.")
     private LengthOption stopAt;
 
-    @Option(names = "--most-lift", paramLabel = "LENGTH", converter = LengthConverter.class,
+    @Option(names = "--max-lift", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Most that levelling may lift one corner against another (usually 6 mm).")
     private LengthOption mostLift;
 

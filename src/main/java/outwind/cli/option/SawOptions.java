@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 /** How blanks are cut, and how sure of their thickness they must be. */
 public final class SawOptions {
 
-    @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class,
+    @Option(names = "--min-chance", paramLabel = "PERCENT", converter = ShareConverter.class,
         description = "Chance of its thickness from which on a blank counts (usually 95 %%).")
     private Double sure;
 

@@ -138,7 +138,7 @@ public final class RecordingWords {
         }
         return sentences.isEmpty() ? Optional.empty()
             : Optional.of(paragraph(String.join(" ", sentences) + " Touch it again; a wrong one is taken back with"
-                + " undo if it was the last, or left out with judge --leave-out."));
+                + " undo if it was the last, or left out with judge --ignore."));
     }
 
     /** Where the verdict comes from. */
