@@ -196,7 +196,9 @@ class CommandLineTest {
             }
             if (line.startsWith("#")) {
                 String[] parts = line.split(": ");
-                inches.append(parts[0]).append(": ").append(Double.parseDouble(parts[1]) / 25.4).append('\n');
+                String figure = parts[1].replace(" everywhere", "");
+                inches.append(parts[0]).append(": ").append(Double.parseDouble(figure) / 25.4)
+                    .append(parts[1].substring(figure.length())).append('\n');
             } else if (line.startsWith("x")) {
                 inches.append(line).append('\n');
             } else {
@@ -219,7 +221,7 @@ class CommandLineTest {
 
     @Test
     void badInputIsToldByLineAndColumnWithoutAStackTrace() throws IOException {
-        Path file = write("typed.csv", "# length: 600\n# width: 200\n# thickness: 30\nx,y,z\n0,0,-1.1O\n600,0,0\n"
+        Path file = write("typed.csv", "# length: 600\n# width: 200\n# thickness: 30 everywhere\nx,y,z\n0,0,-1.1O\n600,0,0\n"
             + "600,200,1\n0,200,zero\n");
 
         Run run = judge(file.toString());

@@ -118,7 +118,7 @@ class RecordCommandTest {
 
     @Test
     void aWholeBoardIsAskedForAndCanBeJudged() throws IOException, BadBoardFile {
-        Run run = typed("\n1180\n212\n31.5\n26\nwhite oak\n" + String.join("\n", answers()) + "\ndone\n");
+        Run run = typed("\n1180\n212\n31.5 everywhere\n26\nwhite oak\n" + String.join("\n", answers()) + "\ndone\n");
 
         assertEquals("", run.err());
         assertEquals(0, run.code());

@@ -50,7 +50,7 @@ class ShopCommandTest {
         return Files.writeString(folder.resolve("board.csv"), keys + """
             # length: 900
             # width: 180
-            # thickness: 30
+            # thickness: 30 everywhere
             # target: 25
             # units: mm
             x,y,z

@@ -5,6 +5,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import outwind.board.BadValue;
 import outwind.board.Board;
@@ -16,6 +17,7 @@ import outwind.board.Price;
 import outwind.board.Quantity;
 import outwind.board.Reading;
 import outwind.board.ScannedFace;
+import outwind.board.StatedThickness;
 import outwind.board.Trim;
 import outwind.board.Turned;
 import outwind.board.Underside;
@@ -88,7 +90,14 @@ final class Assembly {
 
     /** The thickness that is stated (mm). */
     OptionalDouble thickness() {
-        return stated(Key.THICKNESS, Quantity.THICKNESS, given.thickness());
+        Optional<StatedThickness> stated = statedThickness();
+        return stated.isPresent() ? OptionalDouble.of(stated.get().figure()) : OptionalDouble.empty();
+    }
+
+    private Optional<StatedThickness> statedThickness() {
+        return keys.has(Key.THICKNESS) || given.thickness().isEmpty()
+            ? keys.one(Key.THICKNESS, text -> StatedThickness.parse(text, gauge))
+            : beside(given.thickness().get(), text -> StatedThickness.parse(text, gauge));
     }
 
     /** The board with what its keys state, the rest being known; or every fault found in them. */
@@ -119,7 +128,8 @@ final class Assembly {
         remarkOnCalipers(thickness, calipers, remarks);
         Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
             thickness, species, repeatability, price, target, skim, trim.orElse(Trim.NONE),
-            underside.orElse(Underside.ALIKE), turned, defects, readings, calipers, remarks, scan);
+            underside.orElse(Underside.ALIKE), turned, defects, readings, calipers, remarks, scan,
+            thickness.isPresent() && statedThickness().filter(StatedThickness::everywhere).isPresent());
         requireTie(board);
         return board;
     }
@@ -132,15 +142,17 @@ final class Assembly {
 
     /** What the file says, or else what is stated beside it (mm). */
     private OptionalDouble stated(Key key, Quantity quantity, Optional<String> beside) {
-        return keys.has(key) || beside.isEmpty() ? size(key, quantity) : readBeside(quantity, beside.get());
+        return keys.has(key) || beside.isEmpty() ? size(key, quantity)
+            : optional(beside(beside.get(), text -> gauge.read(quantity, text)));
     }
 
-    private OptionalDouble readBeside(Quantity quantity, String text) {
+    /** What is stated beside the file; a fault for the file as a whole if it cannot be. */
+    private <T> Optional<T> beside(String text, Function<String, T> reader) {
         try {
-            return OptionalDouble.of(gauge.read(quantity, text));
+            return Optional.of(reader.apply(text));
         } catch (BadValue refused) {
             faults.addForFile(refused.expected(), refused.found(), refused.mend());
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
     }
 

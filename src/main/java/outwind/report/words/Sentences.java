@@ -196,9 +196,9 @@ private String range(ThicknessRange range) {
         }
         next().ifPresent(steps::add);
         steps.addAll(remedies());
-        if (isEvenThicknessTaken()) {
-            steps.add("Take three caliper readings or more along the edges. So far it counts as "
-                + figures.length(judgement.board().thickness().orElseThrow()) + " thick all over.");
+        if (isOneThicknessStated() && !judgement.board().evenThickness()) {
+            steps.add("Take four to six caliper readings along the ends and edges. One stated thickness leaves open"
+                + " how thick the board is elsewhere.");
         }
         switch (judgement.planned()) {
             case FACE_A -> steps.add("Or cut face\u00a0A just clean, as below. Then read face\u00a0B and run outwind"
@@ -314,7 +314,7 @@ private String range(ThicknessRange range) {
             ? " To do better, measure one place five times and state the repeatability." : "") + evenThickness();
     }
 
-    private boolean isEvenThicknessTaken() {
+    private boolean isOneThicknessStated() {
         Board board = judgement.board();
         return board.calipers().isEmpty() && board.underside() == Underside.ALIKE && board.readingsOf(Face.B).isEmpty()
             && board.thickness().isPresent();
@@ -323,8 +323,13 @@ private String range(ThicknessRange range) {
     /** What a stated thickness cannot show. */
     private String evenThickness() {
         Board board = judgement.board();
-        return isEvenThicknessTaken() ? " The thickness counts as " + figures.length(board.thickness().orElseThrow())
-            + " all over. Three caliper readings would show a taper." : "";
+        if (!isOneThicknessStated()) {
+            return "";
+        }
+        String stated = figures.length(board.thickness().orElseThrow());
+        return board.evenThickness() ? " The thickness is taken as " + stated + " everywhere, as stated."
+            : " The thickness of " + stated + " is taken as one caliper reading, nobody knows where. The range allows for"
+                + " a wedge, as sawn boards have; caliper readings at the ends and edges narrow it.";
     }
 
     /** What the points of one cell scatter by, and how much of that is the scanner. */

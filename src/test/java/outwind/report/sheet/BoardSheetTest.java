@@ -49,7 +49,8 @@ class BoardSheetTest {
         }
         return new Board(name, Units.MILLIMETRES, length, width, OptionalDouble.of(thickness), Optional.empty(),
             OptionalDouble.empty(), Optional.empty(), target, OptionalDouble.empty(), Trim.NONE, Underside.ALIKE,
-            Optional.empty(), List.of(), readings, List.of(), List.of());
+            Optional.empty(), List.of(), readings, List.of(), List.of(), Optional.empty(),
+            true);
     }
 
     private static Judgement judged(double length, double width, double thickness, DoubleBinaryOperator height) {
