@@ -20,8 +20,6 @@ import java.util.function.Consumer;
 import outwind.board.BadValue;
 import outwind.board.text.BadBoardFile;
 import outwind.judge.Judgement;
-import outwind.report.Chart;
-import outwind.report.SetupSheet;
 import outwind.report.sheet.BoardSheet;
 import outwind.report.sheet.BuyChart;
 import outwind.report.sheet.StackChart;

@@ -17,7 +17,6 @@ import outwind.scan.bytes.Progress;
 import outwind.scan.bytes.ReadingPlan;
 import outwind.scan.bytes.ScanBytes;
 import outwind.scan.bytes.ScanFaults;
-import outwind.scan.find.ScannedBoard;
 
 /**
  * Reads a scan: a file named {@code .ply}, or a text with one point x y z on each line.
@@ -105,7 +104,7 @@ public final class ScanFile {
         while (at < x.length && x[at] == Math.rint(x[at]) && (at == 0 || x[at] > x[at - 1])) {
             at++;
         }
-        if (at == x.length && at >= ScannedBoard.FEWEST) {
+        if (at == x.length && at >= Scan.FEWEST) {
             throw new ScanFaults(file.toString()).withLast("places along the board in the column that is read as x",
                 "numbers that count the rows", "Take that column out, or name the columns in a row above, as"
                     + " \"n x y z\".");

@@ -31,9 +31,6 @@ import outwind.scan.file.Scan;
  */
 public final class ScannedBoard {
 
-    /** Fewer points than this fill too few cells to see anything that touching off would not. */
-    public static final int FEWEST = 1_000;
-
     /** A scan without a bed that slopes more than this was not taken from above; it is laid level. */
     private static final double STEEP = 0.1;
 
@@ -80,8 +77,8 @@ public final class ScannedBoard {
     }
 
     private Board find() throws BadBoardFile {
-        if (points.size() + astray < FEWEST) {
-            throw header.fault("a scan of at least " + FEWEST + " points", String.valueOf(points.size() + astray),
+        if (points.size() + astray < Scan.FEWEST) {
+            throw header.fault("a scan of at least " + Scan.FEWEST + " points", String.valueOf(points.size() + astray),
                 "Scan more finely, or write the points as touch-offs into a board file with the header x,y,z.");
         }
         if (astray > MOST_ASTRAY * (points.size() + astray)) {
@@ -211,8 +208,8 @@ public final class ScannedBoard {
     }
 
     private void requireArea(double[][] face) throws BadBoardFile {
-        if (face[0].length < FEWEST) {
-            throw header.fault("a face with at least " + FEWEST + " points", String.valueOf(face[0].length),
+        if (face[0].length < Scan.FEWEST) {
+            throw header.fault("a face with at least " + Scan.FEWEST + " points", String.valueOf(face[0].length),
                 "The other points lie too far above and below it: crop the scan to the board, and check its units.");
         }
     }
