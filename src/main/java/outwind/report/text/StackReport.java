@@ -62,7 +62,7 @@ public final class StackReport {
             for (int i = 0; i < sheet.boards().size(); i++) {
                 page.item(String.format(Locale.ROOT, "%2d.", i + 1), sheet.boards().get(i));
             }
-            page.paragraph("Where to cut stands on the cut sheets beside this report.");
+            page.paragraph("The cut sheets beside this report show where to cut.");
         }
         page.heading("The stack");
     }
@@ -74,8 +74,8 @@ public final class StackReport {
             return "Of " + Figures.count(count, "board", "boards") + " " + Figures.decimals(stack.expected(), 0)
                 + " should make it.";
         }
-        return "Of " + Figures.count(count, "board", "boards") + " about " + Figures.decimals(stack.expected(), 1)
-            + " should make it, give or take " + Figures.decimals(2 * stack.deviation(), 1) + ".";
+        return "Of " + Figures.count(count, "board", "boards") + " about " + Figures.decimals(stack.expected(), 1) + " ± "
+            + Figures.decimals(2 * stack.deviation(), 1) + " should make it.";
     }
 
     private void expectation() {
@@ -119,8 +119,7 @@ public final class StackReport {
         List<String> names = stack.boards().stream().filter(board -> board.cost().isEmpty()).map(PricedBoard::name)
             .toList();
         if (!names.isEmpty() && names.size() < stack.boards().size()) {
-            page.paragraph("No price is known of " + String.join(", ", names) + ": counted last, and not in any sum of"
-                + " money.");
+            page.paragraph("No price for " + String.join(", ", names) + ": listed last, and left out of the sums.");
         }
     }
 
