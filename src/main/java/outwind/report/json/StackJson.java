@@ -35,7 +35,7 @@ public final class StackJson {
             node.put("boardFeet", board.feet().exact()).put("boardFeetTallied", board.feet().tallied());
             node.put("roughVolume", board.roughVolume()).put("finishedVolume", board.finishedVolume());
             node.put("finishedArea", board.finishedArea()).put("waste", board.waste());
-            node.putNull("minutes").putNull("cost");
+            node.putNull("minutes").putNull("cost").putNull("wood").putNull("labour");
             board.minutes().ifPresent(minutes -> node.put("minutes", minutes));
             board.cost().ifPresent(cost -> node.put("cost", cost));
             board.wood().ifPresent(wood -> node.put("wood", wood));
