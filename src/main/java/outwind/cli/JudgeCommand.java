@@ -14,12 +14,12 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Length;
 import outwind.board.Turned;
-import outwind.report.Chart;
+import outwind.report.BoardSheet;
+import outwind.report.DetailSheet;
 import outwind.report.Figures;
 import outwind.report.JsonReport;
 import outwind.report.ReportNames;
 import outwind.report.Reports;
-import outwind.report.SetupSheet;
 import outwind.report.TextReport;
 import outwind.stock.ImpossibleBoard;
 import outwind.stock.Judgement;
@@ -78,7 +78,7 @@ final class JudgeCommand implements Callable<Integer> {
         Reports reports = output.reports(Stream.concat(files.stream(), Stream.ofNullable(faceB)).toList());
         ReportNames names = new ReportNames();
         if (output.charts()) {
-            CompletableFuture.runAsync(Chart::getReady).exceptionally(noFonts -> null);
+            CompletableFuture.runAsync(BoardSheet::getReady).exceptionally(noFonts -> null);
         }
         boolean allAnswered = true;
         for (Path file : files) {
@@ -98,7 +98,7 @@ final class JudgeCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Board board = options.asAsked(without(withFaceB(read(file))));
-            write(Judgement.of(board, request(board, file)), reports, names.free(file, "-setup"));
+            write(Judgement.of(board, request(board, file)), reports, names.free(file, "-details"));
             return true;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
@@ -122,14 +122,13 @@ final class JudgeCommand implements Callable<Integer> {
     private void write(Judgement judgement, Reports reports, String name) throws IOException {
         PrintWriter terminal = spec.commandLine().getOut();
         Figures figures = new Figures(options.unitsFor(judgement.board()));
-        boolean sheet = output.charts() && judgement.cuts().leavesWood();
         // Drawn beside each other and beside the text: most of a short run is getting these ready.
-        var chart = output.charts() ? CompletableFuture.supplyAsync(() -> Chart.png(judgement, figures)) : null;
-        var setup = sheet ? CompletableFuture.supplyAsync(() -> SetupSheet.png(judgement, figures)) : null;
-        output.write(terminal, reports, name, TextReport.of(judgement, figures), () -> chart.join(),
+        var sheet = output.charts() ? CompletableFuture.supplyAsync(() -> BoardSheet.png(judgement, figures)) : null;
+        var details = output.charts() ? CompletableFuture.supplyAsync(() -> DetailSheet.png(judgement, figures)) : null;
+        output.write(terminal, reports, name, TextReport.of(judgement, figures), () -> sheet.join(),
             () -> JsonReport.of(judgement));
-        if (setup != null) {
-            OutputOptions.writeChart(terminal, reports, name + "-setup.png", setup::join);
+        if (details != null) {
+            OutputOptions.writeChart(terminal, reports, name + "-details.png", details::join);
         }
     }
 

@@ -49,6 +49,13 @@ public final class BlankChart {
         return new BlankChart(sheet, figures).drawn();
     }
 
+    /** What is written on it. */
+    static List<Paper.Words> words(BlankSheet sheet, Figures figures) {
+        BlankChart chart = new BlankChart(sheet, figures);
+        chart.drawn();
+        return chart.paper.written();
+    }
+
     private byte[] drawn() {
         int y = paper.paragraph(sheet.board().name(), Type.NAME, Paper.MARGIN, Paper.MARGIN, Paper.ROOM, 2);
         y = paper.paragraph(sheet.size(), Type.LABEL, Paper.MARGIN, y, Paper.ROOM, 2);
@@ -59,6 +66,7 @@ public final class BlankChart {
         Frame frame = Frame.ofBoard(sheet.board(), BlankView.LEFT, y + GAP + BlankView.STRIP, BlankView.MOST_LENGTH,
             MOST_HEIGHT);
         y = new BlankView(paper, sheet, figures).draw(frame) + GAP;
+        y = new SizeKey(paper, sheet.layout().blanks()).draw(Paper.MARGIN, y, Paper.ROOM, figures) + GAP / 2;
         y = key(y) + GAP;
         return paper.png(list(y) + Paper.MARGIN);
     }

@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import outwind.stock.Blank;
+import outwind.stock.CutOrder;
 import outwind.stock.SawCut;
 import outwind.surface.Region;
 
@@ -15,23 +16,23 @@ final class BlankView {
     /** Above and right of the board, where through cuts are numbered (px). */
     static final int STRIP = 40;
 
+    /** Right of the board, for the names of strips (px). */
+    private static final int NAMES = 110;
+
     /** Left side of the board on its sheet, and most room from there to the right (px). */
-    static final int LEFT = Paper.MARGIN + Chart.LEFT_GUTTER;
-    static final int MOST_LENGTH = Paper.ROOM - Chart.LEFT_GUTTER - STRIP - 20;
+    static final int LEFT = Paper.MARGIN + DetailSheet.LEFT_GUTTER;
+    static final int MOST_LENGTH = Paper.ROOM - DetailSheet.LEFT_GUTTER - STRIP - NAMES;
 
     /** A kerf thinner than this cannot be seen (px). */
     private static final double THINNEST = 2.5;
 
     /** From a label to the blank's outline (px). */
-    private static final int PADDING = 6;
+    private static final int PADDING = 4;
 
     private static final BasicStroke THIN = new BasicStroke(1.5f);
 
-    /** Offcuts, and the kinds of blanks in turn: pale, so that ink is read on them. */
-    private static final Color OFFCUT = new Color(0xef, 0xec, 0xe7);
-    private static final Color[] KINDS = {new Color(0xd9, 0xb7, 0x8c), new Color(0xb5, 0xc7, 0xb0),
-        new Color(0xe6, 0xd6, 0xa2), new Color(0xb4, 0xc4, 0xd6), new Color(0xdf, 0xb8, 0xac), new Color(0xc9, 0xbf,
-            0xd3)};
+    /** What is left over. */
+    private static final Color OFFCUT = new Color(0xd2, 0xcd, 0xc6);
 
     private final Paper paper;
     private final BlankSheet sheet;
@@ -47,7 +48,7 @@ final class BlankView {
     int draw(Frame frame) {
         fill(frame.box(Region.whole(sheet.board())), OFFCUT);
         List<Blank> blanks = sheet.layout().blanks();
-        blanks.forEach(blank -> fill(frame.box(blank.region()), kind(blank)));
+        blanks.forEach(blank -> Pattern.of(blank.item()).paint(paper.pen(), frame.box(blank.region())));
         List<SawCut> cuts = sheet.layout().cuts();
         for (int i = 0; i < cuts.size(); i++) {
             kerf(frame, cuts.get(i));
@@ -55,6 +56,7 @@ final class BlankView {
                 number(frame, cuts.get(i), i + 1);
             }
         }
+        sections(frame);
         blanks.forEach(blank -> outline(paper.pen(), frame.box(blank.region())));
         BoardOutline outline = new BoardOutline(paper, figures, sheet.board(), frame);
         outline.draw();
@@ -64,8 +66,28 @@ final class BlankView {
         return outline.axes(frame.left() - BoardOutline.AXIS_GAP, BoardOutline.AXIS_GAP);
     }
 
-    private static Color kind(Blank blank) {
-        return KINDS[Math.max(0, blank.item()) % KINDS.length];
+    /** Each section by the name that the report has for it, beside or above the board, as far as there is room. */
+    private void sections(Frame frame) {
+        boolean crosscut = sheet.layout().order() == CutOrder.CROSSCUT_FIRST;
+        double free = Double.NEGATIVE_INFINITY;
+        List<List<Blank>> sections = sheet.layout().sections();
+        for (int i = 0; i < sections.size(); i++) {
+            Rectangle2D box = sections.get(i).stream().map(blank -> frame.box(blank.region()))
+                .reduce(Rectangle2D::createUnion).orElseThrow();
+            String name = "section " + (i + 1);
+            double middle = crosscut ? box.getCenterX() : -box.getCenterY();
+            double half = (crosscut ? paper.width(name, Type.SMALL) : paper.height(Type.SMALL)) / 2.0;
+            double room = crosscut ? box.getWidth() / 2 - 16 : Double.MAX_VALUE;
+            if (middle - half < free || half > room) {
+                continue;
+            }
+            free = middle + half;
+            if (crosscut) {
+                paper.centred(name, Type.SMALL, Paper.INK, middle, frame.top() - 20.0);
+            } else {
+                paper.fromLeft(name, Type.SMALL, Paper.INK, frame.right() + 58.0, -middle);
+            }
+        }
     }
 
     private void fill(Rectangle2D box, Color colour) {
@@ -106,15 +128,19 @@ final class BlankView {
     private void label(Rectangle2D box, int number, Blank blank) {
         String name = number + " " + blank.name();
         String thickness = figures.length(blank.wanted());
-        for (List<String> lines : List.of(List.of(name, thickness), List.of(name + ", " + thickness),
-            List.of(String.valueOf(number), thickness), List.of(number + ": " + thickness),
-            List.of(String.valueOf(number)))) {
-            for (Type type : lines.size() > 1 || lines.get(0).length() > 3
-                ? List.of(Type.STRONG, Type.NOTE) : List.of(Type.NOTE)) {
+        String letter = SizeKey.letter(blank.item());
+        String lettered = (letter + " " + number).strip();
+        for (List<String> lines : List.of(List.of(name, (letter + "  " + thickness).strip()),
+            List.of(name + "  " + letter + "  " + thickness), List.of(lettered, thickness), List.of(lettered),
+            List.of(letter, String.valueOf(number)), List.of(letter))) {
+            for (Type type : List.of(Type.STRONG, Type.SMALL_STRONG)) {
                 int height = paper.height(type) * lines.size();
                 boolean fits = height + 2 <= box.getHeight()
                     && lines.stream().allMatch(line -> paper.width(line, type) + 2 * PADDING <= box.getWidth());
                 if (fits) {
+                    int wide = lines.stream().mapToInt(line -> paper.width(line, type)).max().orElse(0) + PADDING;
+                    fill(new Rectangle2D.Double(box.getCenterX() - wide / 2.0, box.getCenterY() - height / 2.0, wide,
+                        height), Paper.WHITE);
                     for (int i = 0; i < lines.size(); i++) {
                         paper.centred(lines.get(i), type, Paper.INK, box.getCenterX(), box.getCenterY()
                             + (i - (lines.size() - 1) / 2.0) * paper.height(type));

@@ -1,6 +1,7 @@
 package outwind.report;
 
 import java.util.List;
+import outwind.stock.Blank;
 import outwind.stock.StackPlan;
 
 /** One sheet for the whole bill: every board to buy from above, all to one scale, with its blanks and cuts. */
@@ -12,6 +13,9 @@ public final class BuyChart {
     private static final int HEAD = 260;
     private static final int AROUND = 260;
     private static final int FOOT = 160;
+
+    /** More than the key to the sizes takes (px). */
+    private static final int KEY = 1500;
 
     /** More boards than this make a sheet that nobody can hang up; the list tells of the rest. */
     private static final int MOST = 24;
@@ -31,7 +35,8 @@ public final class BuyChart {
         double longest = cuts.stream().mapToDouble(cut -> cut.board().length()).max().orElse(1);
         this.pixels = BlankView.MOST_LENGTH / longest;
         double tall = cuts.stream().mapToDouble(cut -> cut.board().width() * pixels + AROUND).sum();
-        this.paper = new Paper(Paper.WIDTH, HEAD + (int) tall + FOOT + 60 * sheet.missing().size());
+        this.paper = new Paper(Paper.WIDTH, HEAD + (int) tall + FOOT + KEY
+            + 60 * sheet.missing().size());
     }
 
     /**
@@ -56,8 +61,10 @@ public final class BuyChart {
             y = paper.paragraph("The other " + (plan.cuts().size() - cuts.size()) + " boards are on the cut sheets.",
                 Type.TEXT, Paper.MARGIN, y + GAP, Paper.ROOM, 1);
         }
+        List<Blank> blanks = cuts.stream().flatMap(cut -> cut.layout().blanks().stream()).toList();
+        y = new SizeKey(paper, blanks).draw(Paper.MARGIN, y + GAP, Paper.ROOM, figures);
         y = BlankView.key(paper, !cuts.isEmpty(), "beside and above", cuts.stream()
-            .anyMatch(cut -> !cut.board().defects().isEmpty()), y + GAP);
+            .anyMatch(cut -> !cut.board().defects().isEmpty()), y + GAP / 2);
         return paper.png(y + Paper.MARGIN);
     }
 

@@ -47,6 +47,7 @@ record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
 
     private static final int PAPER = 0xffffff;
     private static final int AIR_STROKE = 0x8a847d;
+    private static final int GUESS_STROKE = 0xb5afa8;
 
     /** Share of a band's brightness that is left on its border. */
     private static final double BORDER = 0.62;
@@ -94,11 +95,8 @@ record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
         return deviation.stream().anyMatch(grid -> 2 * grid.most() > GUESSED);
     }
 
-    /** The board from above in the colours of a scale, far edge up. */
-    BufferedImage painted(int width, int height, DepthScale scale) {
-        double[] depths = depth.enlarged(width, height);
-        double[] deviations = hasGuesses() ? deviation.orElseThrow().enlarged(width, height)
-            : new double[depths.length];
+    /** The board from above in the colours of a scale, far edge up, from what {@link SmoothGrid#enlarged} gives. */
+    static BufferedImage painted(double[] depths, int width, int height, DepthScale scale) {
         Color[] colours = new Color[scale.bands()];
         Arrays.setAll(colours, scale::colour);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -106,16 +104,21 @@ record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
         for (int j = 0; j < height; j++) {
             for (int i = 0; i < width; i++) {
                 int k = j * width + i;
-                if (depths[k] < AIR) {
-                    line[i] = air(i, j);
-                } else {
-                    Color band = colours[scale.band(depths[k])];
-                    boolean struck = 2 * deviations[k] > GUESSED && isGuessStroke(i, j);
-                    line[i] = struck ? guess(band)
-                        : shaded(band, border(scale, depths[k], steepness(depths, width, height, i, j)));
-                }
+                line[i] = depths[k] < AIR ? air(i, j) : shaded(colours[scale.band(depths[k])],
+                    border(scale, depths[k], steepness(depths, width, height, i, j)));
             }
             image.setRGB(0, j, width, 1, line, 0, width);
+        }
+        return image;
+    }
+
+    /** White paper with strokes where face A is only guessed, far edge up. */
+    BufferedImage guesses(int width, int height) {
+        double[] deviations = hasGuesses() ? deviation.orElseThrow().enlarged(width, height)
+            : new double[width * height];
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        for (int k = 0; k < deviations.length; k++) {
+            image.setRGB(k % width, k / width, 2 * deviations[k] > GUESSED ? guess(k % width, k / width) : PAPER);
         }
         return image;
     }
@@ -152,34 +155,16 @@ record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
         return (i + j) % AIR_HATCH < 2 ? AIR_STROKE : PAPER;
     }
 
-    /** Strokes that fall to the right, on the colour of the band. */
-    private static boolean isGuessStroke(int i, int j) {
-        return Math.floorMod(i - j, GUESS_HATCH) < 2;
+    /** Strokes that fall to the right, on bare paper. */
+    private static int guess(int i, int j) {
+        return Math.floorMod(i - j, GUESS_HATCH) < 2 ? GUESS_STROKE : PAPER;
     }
 
-    /** Lighter than a dark band, darker than a light one. */
-    private static int guess(Color band) {
-        boolean isDark = band.getGreen() < 130;
-        double paper = isDark ? 0.5 * 255 : 0;
-        double keep = isDark ? 0.5 : 0.55;
-        return rgb(paper + band.getRed() * keep, paper + band.getGreen() * keep, paper + band.getBlue() * keep);
-    }
-
-    /** A sample of the hatching that marks air (px). */
-    static void paintAir(Graphics2D pen, int left, int top, int width, int height) {
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        for (int k = 0; k < width * height; k++) {
-            image.setRGB(k % width, k / width, air(k % width, k / width));
-        }
-        pen.drawImage(image, left, top, null);
-    }
-
-    /** A sample of the hatching that marks what is guessed (px), on the lighter half of the colours. */
+    /** A sample of the strokes that mark what is guessed (px). */
     static void paintGuess(Graphics2D pen, int left, int top, int width, int height) {
-        Color band = new DepthScale(0, 1, 5).colour(1);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         for (int k = 0; k < width * height; k++) {
-            image.setRGB(k % width, k / width, isGuessStroke(k % width, k / width) ? guess(band) : band.getRGB());
+            image.setRGB(k % width, k / width, guess(k % width, k / width));
         }
         pen.drawImage(image, left, top, null);
     }

@@ -24,7 +24,7 @@ record DepthScale(double from, double step, int bands) {
     /** More bands than this are not told apart at arm's length. */
     private static final int MOST_BANDS = 7;
 
-    private static final int[][] RAMP = {{253, 246, 220}, {243, 211, 144}, {214, 158, 88}, {161, 100, 64},
+    private static final int[][] RAMP = {{253, 246, 220}, {232, 196, 122}, {194, 143, 78}, {146, 94, 58},
         {98, 58, 52}};
 
     private static final int BAR_HEIGHT = 24;
@@ -115,7 +115,7 @@ record DepthScale(double from, double step, int bands) {
         return " " + figures.unit();
     }
 
-    private static String text(double level, Figures figures) {
+    static String text(double level, Figures figures) {
         return figures.units() == Units.INCHES ? figures.number(level) : Figures.plain(level);
     }
 }

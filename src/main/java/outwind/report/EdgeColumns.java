@@ -16,23 +16,26 @@ import java.util.List;
  */
 final class EdgeColumns {
 
-    private static final int DISC = 50;
+    private static final int DISC = 40;
 
     /** A support that rests has a ring without a number (px). */
-    private static final int RING = 22;
+    private static final int RING = 20;
 
     /** From the edge to the nearer side of the disc (px). */
-    private static final int OUT = 20;
+    private static final int OUT = 18;
+
+    /** Beside an edge without supports (px). */
+    private static final int NONE = 6;
 
     private static final int BESIDE = 7;
     private static final int APART = 18;
-    private static final int HEIGHT_LINE = 46;
-    private static final int PLACE_LINE = 30;
+    private static final int HEIGHT_LINE = 38;
+    private static final int PLACE_LINE = 28;
 
     /** From the edge outwards, heights beyond their discs (px). */
     private static final int DEEPEST = OUT + DISC + HEIGHT_LINE + PLACE_LINE;
 
-    private static final BasicStroke RIM = new BasicStroke(4);
+    private static final BasicStroke RIM = new BasicStroke(3);
 
     private static final String RESTS = "touches";
 
@@ -45,6 +48,7 @@ final class EdgeColumns {
     private final int leftHalf;
     private final int rightHalf;
     private final boolean isStacked;
+    private final boolean isSmall;
     private final boolean isBare;
 
     /**
@@ -62,16 +66,27 @@ final class EdgeColumns {
         this.isFar = isFar;
         this.left = left;
         this.right = right;
-        int place = this.supports.stream().mapToInt(s -> paper.width(place(s), Type.TEXT)).max().orElse(0);
-        int words = this.supports.stream().mapToInt(s -> paper.width(words(s), type(s))).max().orElse(0);
-        int half = (Math.max(DISC, place) + 1) / 2;
-        int beside = Math.max(place / 2, DISC / 2 + BESIDE + words);
-        int stacked = (Math.max(place, words) + 1) / 2;
         int each = (right - left) / Math.max(1, this.supports.size()) - APART;
-        this.isBare = 2 * stacked > each;
+        int half = (Math.max(DISC, widestPlace(Type.TEXT)) + 1) / 2;
+        int beside = Math.max(widestPlace(Type.TEXT) / 2, DISC / 2 + BESIDE + widestWords(false));
         this.isStacked = half + beside > each;
-        this.leftHalf = isBare ? DISC / 2 : isStacked ? stacked : half;
-        this.rightHalf = isBare ? DISC / 2 : isStacked ? stacked : beside;
+        this.isSmall = 2 * stacked(false) > each;
+        this.isBare = 2 * stacked(true) > each;
+        this.leftHalf = isBare ? DISC / 2 : isStacked ? stacked(isSmall) : half;
+        this.rightHalf = isBare ? DISC / 2 : isStacked ? stacked(isSmall) : beside;
+    }
+
+    private int widestPlace(Type type) {
+        return supports.stream().mapToInt(support -> paper.width(place(support), type)).max().orElse(0);
+    }
+
+    private int widestWords(boolean small) {
+        return supports.stream().mapToInt(support -> paper.width(words(support), type(support, small))).max().orElse(0);
+    }
+
+    /** Half of what a support takes along the edge where its height stands beyond its disc (px). */
+    private int stacked(boolean small) {
+        return (Math.max(DISC, Math.max(widestPlace(small ? Type.SMALL : Type.TEXT), widestWords(small))) + 1) / 2;
     }
 
     private String place(Support support) {
@@ -87,12 +102,17 @@ final class EdgeColumns {
         return support.isShimmed() ? figures.shim(support.shim().height()) : RESTS;
     }
 
-    static Type type(Support support) {
-        return support.isShimmed() ? Type.HEIGHT : Type.TEXT;
+    static Type type(Support support, boolean small) {
+        return small ? support.isShimmed() ? Type.STRONG : Type.SMALL : support.isShimmed() ? Type.HEIGHT : Type.TEXT;
     }
 
     private double width() {
         return leftHalf + rightHalf + (double) APART;
+    }
+
+    /** False where only the table tells how high each shim is. */
+    boolean hasHeights() {
+        return supports.isEmpty() || hasRoom() && !isBare;
     }
 
     private boolean hasRoom() {
@@ -101,7 +121,7 @@ final class EdgeColumns {
 
     /** How far from the edge it reaches (px). */
     int depth() {
-        return !hasRoom() ? OUT : isBare ? OUT + DISC : isStacked ? DEEPEST : DEEPEST - HEIGHT_LINE;
+        return supports.isEmpty() ? NONE : !hasRoom() ? OUT : isBare ? OUT + DISC : isStacked ? DEEPEST : DEEPEST - HEIGHT_LINE;
     }
 
     /** Draws the supports beside their edge of the board and keeps labels off them. */
@@ -117,7 +137,7 @@ final class EdgeColumns {
         for (Support support : supports) {
             if (support.isShimmed()) {
                 double x = board.px(support.shim().x());
-                Mark.SHIM.paint(paper.pen(), x, outward(edge, Mark.SHIM_OUT));
+                paper.mark(Mark.SHIM, x, outward(edge, Mark.SHIM_OUT));
                 labels.keepClear(Mark.SHIM.around(x, outward(edge, Mark.SHIM_OUT)));
             }
         }
@@ -145,11 +165,17 @@ final class EdgeColumns {
             return;
         }
         if (isStacked) {
-            paper.centred(words(support), type(support), Paper.INK, x, outward(edge, OUT + DISC + HEIGHT_LINE / 2));
+            paper.centred(words(support), type(support, isSmall), Paper.INK, x, outward(edge, OUT + DISC + HEIGHT_LINE / 2));
         } else {
-            paper.fromLeft(words(support), type(support), Paper.INK, x + size / 2.0 + BESIDE, middle);
+            paper.fromLeft(words(support), type(support, isSmall), Paper.INK, x + size / 2.0 + BESIDE, middle);
         }
-        paper.centred(place(support), Type.TEXT, Paper.INK, x, outward(edge, depth() - PLACE_LINE / 2));
+        paper.centred(place(support), isSmall ? Type.SMALL : Type.TEXT, Paper.INK, x, outward(edge, depth() - PLACE_LINE / 2));
+    }
+
+    /** What {@link #disc} takes (px). */
+    static Rectangle2D place(Support support, double x, double y) {
+        int size = support.isShimmed() ? DISC : RING;
+        return new Rectangle2D.Double(x - size / 2.0, y - size / 2.0, size, size);
     }
 
     /** A full disc with the number of a shim, or an empty ring. */
@@ -161,7 +187,7 @@ final class EdgeColumns {
         paper.pen().setColor(Paper.INK);
         paper.pen().setStroke(RIM);
         paper.pen().draw(disc);
-        support.number().ifPresent(number -> paper.centred(String.valueOf(number), Type.NAME, Paper.WHITE, x, y));
+        support.number().ifPresent(number -> paper.centred(String.valueOf(number), Type.HEADING, Paper.WHITE, x, y));
         return disc.getBounds2D();
     }
 

@@ -15,7 +15,7 @@ import outwind.stock.Judgement;
 record HeightScale(double lowest, double highest, double scale, double along) {
 
     /** Room for the heights (px). */
-    private static final int ROOM = 190;
+    private static final int ROOM = 160;
 
     /** A section shorter than this cannot be read (px). */
     private static final int LEAST_WIDTH = 160;
@@ -48,17 +48,7 @@ record HeightScale(double lowest, double highest, double scale, double along) {
         if (lengths * judgement.board().length() < LEAST_WIDTH) {
             return new HeightScale(low, high, fits, LEAST_WIDTH / judgement.board().length());
         }
-        return new HeightScale(low, high, lengths * timesAtMost(fits / lengths), lengths);
-    }
-
-    private static double timesAtMost(double most) {
-        double best = 1;
-        for (double power = 1; power <= most; power *= 10) {
-            for (double times : TIMES) {
-                best = times * power <= most ? Math.max(best, times * power) : best;
-            }
-        }
-        return best;
+        return new HeightScale(low, high, lengths * Exaggeration.roundAtMost(fits / lengths), lengths);
     }
 
     /** Height of a section (px). */

@@ -109,6 +109,16 @@ final class Labels {
         }
     }
 
+    /** Writes words right beside a mark, or not at all. */
+    void writeClose(Paper sheet, Type type, Rectangle2D mark, String words) {
+        Rectangle2D plate = sheet.plateFor(words, type);
+        search(mark, plate, Side.ALL, BESIDE, true).or(() -> search(mark, plate, Side.ALL, BESIDE, false))
+            .ifPresent(placed -> {
+                kept.add(placed.box());
+                sheet.plate(words, type, placed.box());
+            });
+    }
+
     private static void leader(Paper sheet, Line2D line) {
         sheet.line(line.getX1(), line.getY1(), line.getX2(), line.getY2(), Paper.WHITE, 6);
         sheet.line(line.getX1(), line.getY1(), line.getX2(), line.getY2(), Paper.INK, 2);

@@ -15,8 +15,17 @@ import java.util.List;
 /** White paper and the pens for it; pixels from the top left corner. */
 final class Paper {
 
-    /** Of every sheet, of the margins of most, and between those (px). */
+    /** Pixels per inch, written into every picture, so that it prints to size. */
+    static final int DPI = 160;
+
+    /**
+     * A landscape page (px): 10 by 7.5 inches, 254 by 190.5 mm. It leaves half an inch round it on a Letter page, and
+     * 21 by 10 mm on A4.
+     */
     static final int WIDTH = 1600;
+    static final int HEIGHT = 1200;
+
+    /** Of the margins of most sheets, and between those (px). */
     static final int MARGIN = 44;
     static final int ROOM = WIDTH - 2 * MARGIN;
 
@@ -40,9 +49,24 @@ final class Paper {
      */
     record Words(String text, Rectangle2D box) { }
 
+    /**
+     * A mark that was painted somewhere on the sheet.
+     *
+     * @param x its middle (px)
+     * @param y its middle (px)
+     */
+    record Marked(Mark mark, double x, double y) {
+
+        /** What it covers (px). */
+        Rectangle2D box() {
+            return mark.around(x, y);
+        }
+    }
+
     private final BufferedImage image;
     private final Graphics2D pen;
     private final List<Words> written = new ArrayList<>();
+    private final List<Marked> marked = new ArrayList<>();
 
     Paper(int width, int height) {
         image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -64,8 +88,24 @@ final class Paper {
         return List.copyOf(written);
     }
 
+    /** All marks in the order they were painted. */
+    List<Marked> marked() {
+        return List.copyOf(marked);
+    }
+
     Graphics2D pen() {
         return pen;
+    }
+
+    /** Paints a mark with its middle at a place. */
+    void mark(Mark mark, double x, double y) {
+        mark.paint(pen, x, y);
+        marked.add(new Marked(mark, x, y));
+    }
+
+    /** Colour of a pixel. */
+    Color colourAt(int x, int y) {
+        return new Color(image.getRGB(x, y));
     }
 
     void line(double x1, double y1, double x2, double y2, Color colour, Stroke stroke) {
@@ -103,7 +143,7 @@ final class Paper {
     }
 
     int width(String text, Type type) {
-        return pen.getFontMetrics(type.font()).stringWidth(text);
+        return pen.getFontMetrics(type.font(text)).stringWidth(text);
     }
 
     int height(Type type) {
@@ -112,7 +152,7 @@ final class Paper {
 
     /** Words from {@code x} on, with their middle at {@code y}. */
     void fromLeft(String text, Type type, Color colour, double x, double y) {
-        pen.setFont(type.font());
+        pen.setFont(type.font(text));
         pen.setColor(colour);
         pen.drawString(text, (float) x, (float) (y - height(type) / 2.0 + pen.getFontMetrics().getAscent()));
         written.add(new Words(text, new Rectangle2D.Double(x, y - height(type) / 2.0, width(text, type),
@@ -148,10 +188,15 @@ final class Paper {
      * @return the y below the last line
      */
     int paragraph(String text, Type type, int left, int top, int room, int mostLines) {
+        return paragraph(text, type, type.colour(), left, top, room, mostLines);
+    }
+
+    /** The same in a colour. */
+    int paragraph(String text, Type type, Color colour, int left, int top, int room, int mostLines) {
         int lineHeight = height(type) + 2;
         int y = top;
         for (String line : wrap(text, type, room, mostLines)) {
-            fromLeft(line, type, type.colour(), left, y + lineHeight / 2.0);
+            fromLeft(line, type, colour, left, y + lineHeight / 2.0);
             y += lineHeight;
         }
         return y;

@@ -15,30 +15,29 @@ import outwind.board.Reading;
 import outwind.board.Trim;
 import outwind.flatten.NextReading;
 import outwind.setup.BedContact;
-import outwind.setup.Shim;
 import outwind.stock.Judgement;
 import outwind.surface.Region;
 
 /**
- * The board from above, to scale, far edge up: what comes off face A in bands of colour, where it was touched, where it
- * rests and where it is shimmed.
+ * The board from above, to scale, far edge up: every reading with its height, where the face is only guessed, and where
+ * the board rests by itself. Heights as read are no depths, so there is no colour here.
  */
 final class PlanView {
 
-    /** Above the board: heading, and the strip for the shims of the far edge (px). */
-    static final int ABOVE = 122;
+    /** Above the board: its heading (px). */
+    static final int ABOVE = 94;
 
-    /** Strip above and below the board for shims (px). */
-    private static final int STRIP = 46;
+    /** Above and below the board, where marks may reach (px). */
+    private static final int STRIP = 16;
 
     /** Right of the board, where labels may reach (px). */
-    private static final int BESIDE = 172;
+    private static final int BESIDE = 136;
 
-    /** More touch-offs than this are drawn as specks. */
+    /** More readings than this are drawn as specks. */
     private static final int MANY = 120;
 
-    /** What the label of a shim takes along the edge (px). */
-    private static final int SHIM_LABEL = 80;
+    /** More readings than this are not written beside their marks. */
+    private static final int MOST_WRITTEN = 60;
 
     private static final BasicStroke DASHES = new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
         new float[] {9, 6}, 0);
@@ -51,7 +50,6 @@ final class PlanView {
     private final Figures figures;
     private final Frame frame;
     private final DepthMap map;
-    private final DepthScale scale;
 
     /** @param frame made by {@link Frame#ofBoard} for the same board */
     PlanView(Paper paper, Judgement judgement, Figures figures, Frame frame) {
@@ -63,15 +61,10 @@ final class PlanView {
         this.figures = figures;
         this.frame = frame;
         this.map = DepthMap.of(judgement, frame.width(), frame.height());
-        this.scale = DepthScale.covering(map.depth().least(), map.depth().most(), figures.units());
     }
 
     Frame frame() {
         return frame;
-    }
-
-    DepthScale scale() {
-        return scale;
     }
 
     /**
@@ -82,7 +75,7 @@ final class PlanView {
     int draw() {
         heading();
         Graphics2D pen = paper.pen();
-        pen.drawImage(map.painted(frame.width(), frame.height(), scale), frame.left(), frame.top(), null);
+        pen.drawImage(map.guesses(frame.width(), frame.height()), frame.left(), frame.top(), null);
         trim();
         BoardOutline outline = new BoardOutline(paper, figures, board, frame);
         outline.draw();
@@ -93,14 +86,13 @@ final class PlanView {
     }
 
     private void heading() {
-        int left = frame.left() - Chart.LEFT_GUTTER;
-        String what = "Seen from above: what comes off face A";
+        String what = readings.isEmpty() ? "Seen from above: the face that was scanned"
+            : "Seen from above: every reading, as read";
+        int left = frame.left() - DetailSheet.LEFT_GUTTER;
         int y = paper.paragraph(what, Type.HEADING, left, frame.top() - ABOVE, paper.width(what, Type.HEADING), 1);
-        String how = judgement.lifts() ? "Board levelled on shims"
-            : shims().isEmpty() ? "Board as it lies, without shims"
-            : "Board as it lies, on shims that just touch";
-        String size = frame.isToScale() ? "" : "; not to scale";
-        paper.paragraph(how + size, Type.LABEL, left, y, Paper.WIDTH, 1);
+        if (!frame.isToScale()) {
+            paper.paragraph("not to scale", Type.LABEL, left, y, Paper.WIDTH, 1);
+        }
     }
 
     /** Where the words above the left axis end, clear of a shim near the corner (px). */
@@ -131,11 +123,6 @@ final class PlanView {
             scatter(chart, readingMark(), readings.stream().mapToDouble(Reading::x).toArray(),
                 readings.stream().mapToDouble(Reading::y).toArray());
         }
-        List<Shim> shims = shims();
-        if (!shims.isEmpty()) {
-            scatter(chart, Mark.SHIM, shims.stream().mapToDouble(Shim::x).toArray(),
-                shims.stream().mapToDouble(this::shimMiddle).toArray());
-        }
         List<BedContact> rests = judgement.pose().restsAt();
         if (!rests.isEmpty()) {
             scatter(chart, Mark.REST, rests.stream().mapToDouble(BedContact::x).toArray(),
@@ -157,11 +144,6 @@ final class PlanView {
         wide.paint(chart, paper.pen());
     }
 
-    /** The shims that can be made; a gap that rounds to nothing needs none. */
-    private List<Shim> shims() {
-        return judgement.setup().shims();
-    }
-
     /** Places to touch off next; none where the answer no longer hangs on them. */
     private List<NextReading> next() {
         return judgement.isOpen() ? judgement.next() : List.of();
@@ -177,17 +159,7 @@ final class PlanView {
         return readings.size() > MANY ? Mark.SPECK : Mark.READING;
     }
 
-    /** Shims stand under the edge; they are drawn beside it (mm). */
-    private double shimMiddle(Shim shim) {
-        double out = Mark.SHIM_OUT / frame.scaleY();
-        return isFar(shim) ? shim.y() + out : shim.y() - out;
-    }
-
-    private boolean isFar(Shim shim) {
-        return shim.y() > board.width() / 2;
-    }
-
-    /** Touch-offs that are all alike have no highest and no lowest among them. */
+    /** Readings that are all alike have no highest and no lowest among them. */
     private boolean hasSpread() {
         return judgement.readings().spread() > 0;
     }
@@ -216,16 +188,10 @@ final class PlanView {
         labels.keepClear(high);
         labels.keepClear(low);
         judgement.pose().restsAt().forEach(rest -> labels.keepClear(around(Mark.REST, rest.x(), rest.y())));
-        List<Shim> shims = shims();
-        shims.forEach(shim -> labels.keepClear(around(Mark.SHIM, shim.x(), shimMiddle(shim))));
-
         judgement.doubts().forEach(doubt -> labels.keepClear(around(Mark.SUSPECT, doubt.suspect().reading().x(),
             doubt.suspect().reading().y())));
         next().forEach(place -> labels.keepClear(around(Mark.NEXT, place.x(), place.y())));
 
-        for (Shim shim : shims) {
-            shimLabel(labels, shim);
-        }
         for (int i = 0; i < next().size(); i++) {
             labels.write(paper, Type.LABEL, around(Mark.NEXT, next().get(i).x(), next().get(i).y()), Labels.Side.ALL,
                 "next " + (i + 1), String.valueOf(i + 1));
@@ -240,14 +206,21 @@ final class PlanView {
             labels.write(paper, Type.LABEL, around(Mark.REST, rest.x(), rest.y()), Labels.Side.ALL,
                 Figures.percent(rest.load()));
         }
+        values(labels);
     }
 
-    private void shimLabel(Labels labels, Shim shim) {
-        Rectangle2D mark = around(Mark.SHIM, shim.x(), shimMiddle(shim));
-        List<Labels.Side> sides = isFar(shim)
-            ? List.of(Labels.Side.ABOVE, Labels.Side.ABOVE_RIGHT, Labels.Side.ABOVE_LEFT)
-            : List.of(Labels.Side.BELOW, Labels.Side.BELOW_RIGHT, Labels.Side.BELOW_LEFT);
-        labels.write(paper, Type.LABEL, mark, sides, figures.shim(shim.height()) + "\u00a0" + figures.unit(), figures.shim(shim.height()));
+    /** The heights of the other readings, as far as there is room for them close by. */
+    private void values(Labels labels) {
+        if (readings.size() > MOST_WRITTEN) {
+            return;
+        }
+        for (Reading reading : readings) {
+            boolean isNamed = hasSpread() && (reading.equals(highest()) || reading.equals(lowest()));
+            if (!isNamed) {
+                labels.writeClose(paper, Type.SMALL, around(Mark.READING, reading.x(), reading.y()),
+                    figures.fine(reading.z()));
+            }
+        }
     }
 
     private Rectangle2D around(Mark mark, double x, double y) {
@@ -257,29 +230,23 @@ final class PlanView {
     /** Adds what this view shows to the key. */
     void explain(SymbolKey key) {
         if (!readings.isEmpty()) {
-            key.add(readingMark()::paint, "touch-off");
+            key.add(readingMark()::paint, readings.size() > MOST_WRITTEN ? "reading" : "reading, with its height");
         }
         if (hasSpread()) {
             key.add((pen, x, y) -> {
                 Mark.HIGHEST.paint(pen, x - 13, y);
                 Mark.LOWEST.paint(pen, x + 13, y);
-            }, readings.isEmpty() ? "highest and lowest scanned point" : "highest and lowest touch-off, as read");
+            }, readings.isEmpty() ? "highest and lowest scanned point" : "highest and lowest reading");
         }
         if (!judgement.doubts().isEmpty()) {
-            key.add(Mark.SUSPECT::paint, "touch-off that looks wrong");
+            key.add(Mark.SUSPECT::paint, "reading that looks wrong");
         }
         if (!next().isEmpty()) {
             key.add(Mark.NEXT::paint, readings.isEmpty() ? "not scanned, and tells most"
-                : "touch off here next: it tells most");
+                : "read here next: it tells most");
         }
         if (!judgement.pose().restsAt().isEmpty()) {
-            key.add(Mark.REST::paint, "rests on the bed here by itself, with share of weight");
-        }
-        int shims = shims().size();
-        if (shims > 0) {
-            boolean crowded = shims / 2 * SHIM_LABEL > frame.width();
-            key.add(Mark.SHIM::paint, crowded ? "shim under the edge; the report tells the height of each"
-                : "shim under the edge, with its height");
+            key.add(Mark.REST::paint, "rests here by itself, with its share of the weight");
         }
         if (!board.trim().equals(Trim.NONE)) {
             key.add((pen, x, y) -> {
@@ -293,11 +260,7 @@ final class PlanView {
         }
         if (map.hasGuesses()) {
             key.add((pen, x, y) -> DepthMap.paintGuess(pen, (int) x - 20, (int) y - 9, 40, 18),
-                "only guessed: may well be " + figures.small(DepthMap.GUESSED) + " higher or lower, or more");
-        }
-        if (map.hasAir()) {
-            key.add((pen, x, y) -> DepthMap.paintAir(pen, (int) x - 20, (int) y - 9, 40, 18),
-                "below the cut: the cutter meets air");
+                "only guessed, to ± " + figures.small(DepthMap.GUESSED) + " or worse");
         }
     }
 }

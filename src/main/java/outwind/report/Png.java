@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
+import outwind.board.Units;
 
 /**
  * A picture as a PNG file: eight bits each of red, green and blue, not interlaced, no transparency.
@@ -14,7 +15,8 @@ import java.util.zip.DeflaterOutputStream;
  * <p>Rows are stored as they are. On drawings with large even patches the filters that the format offers make larger
  * files, and trying them on every row, as the JDK's own writer does, takes three times as long as all the rest.
  *
- * <p>Format: ISO/IEC 15948:2004, Portable Network Graphics, clauses 5 (chunks), 9 (filters), 11.2 (IHDR, IDAT, IEND).
+ * <p>Format: ISO/IEC 15948:2004, Portable Network Graphics, clauses 5 (chunks), 9 (filters), 11.2 (IHDR, IDAT, IEND),
+ * 11.3.5.3 (pHYs: how large a pixel is).
  */
 final class Png {
 
@@ -26,6 +28,7 @@ final class Png {
     private static final int ADAPTIVE = 0;
     private static final int UNFILTERED = 0;
     private static final int ONE_PASS = 0;
+    private static final int METRE = 1;
 
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private final DataOutputStream out = new DataOutputStream(bytes);
@@ -38,6 +41,7 @@ final class Png {
             Png png = new Png();
             png.out.writeLong(SIGNATURE);
             png.chunk("IHDR", header(image));
+            png.chunk("pHYs", density());
             png.chunk("IDAT", pixels(image));
             png.chunk("IEND", new byte[0]);
             return png.bytes.toByteArray();
@@ -65,6 +69,17 @@ final class Png {
         out.writeInt(image.getHeight());
         out.write(new byte[] {BITS, COLOUR, DEFLATE, ADAPTIVE, ONE_PASS});
         return header.toByteArray();
+    }
+
+    /** Pixels per metre to the right and down. */
+    private static byte[] density() throws IOException {
+        ByteArrayOutputStream density = new ByteArrayOutputStream();
+        DataOutputStream out = new DataOutputStream(density);
+        int perMetre = (int) Math.round(Paper.DPI * 1000 / Units.INCHES.toMillimetres(1));
+        out.writeInt(perMetre);
+        out.writeInt(perMetre);
+        out.writeByte(METRE);
+        return density.toByteArray();
     }
 
     private static byte[] pixels(BufferedImage image) throws IOException {

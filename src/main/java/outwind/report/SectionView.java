@@ -1,10 +1,8 @@
 package outwind.report;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.knowm.xchart.XYChart;
@@ -18,14 +16,12 @@ import outwind.stock.Judgement;
 /** A section through the board as it stands on the bed: both faces, both cuts, and the board that is left. */
 final class SectionView {
 
-    private static final Color ROUGH_WOOD = new Color(253, 243, 214);
-    private static final Color FINISHED = new Color(232, 184, 112);
-
     private static final BasicStroke FACE = new BasicStroke(2.5f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     private static final BasicStroke CUT = new BasicStroke(2.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
         new float[] {12, 7}, 0);
     private static final BasicStroke BED = new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
-    private static final BasicStroke NO_LINE = new BasicStroke(0.01f);
+    private static final BasicStroke SHORT_CUT = new BasicStroke(2.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
+        new float[] {9, 6.5f}, 0);
 
     /** How far the bed reaches beyond the board (px). */
     private static final int BEYOND = 14;
@@ -70,25 +66,19 @@ final class SectionView {
     /** Adds what sections show to the key. */
     static void explain(SymbolKey key, Judgement judgement) {
         key.add((pen, x, y) -> {
-            pen.setColor(ROUGH_WOOD);
-            pen.fill(new Rectangle2D.Double(x - 20, y - 8, 40, 16));
             pen.setColor(Paper.INK);
             pen.setStroke(FACE);
-            pen.draw(new Line2D.Double(x - 20, y - 8, x + 20, y - 8));
-            pen.draw(new Line2D.Double(x - 20, y + 8, x + 20, y + 8));
+            pen.draw(new Rectangle2D.Double(x - 20, y - 8, 40, 16));
         }, "rough board, cut through");
-        if (judgement.cuts().thickness() <= 0) {
-            return;
+        if (judgement.cuts().thickness() > 0) {
+            key.add((pen, x, y) -> {
+                Hatch.paint(pen, new Rectangle2D.Double(x - 20, y - 8, 40, 16));
+                pen.setColor(Paper.INK);
+                pen.setStroke(SHORT_CUT);
+                pen.draw(new Line2D.Double(x - 20, y - 8, x + 20, y - 8));
+                pen.draw(new Line2D.Double(x - 20, y + 8, x + 20, y + 8));
+            }, "wood that stays, between the two cuts");
         }
-        key.add((pen, x, y) -> {
-            pen.setColor(FINISHED);
-            pen.fill(new Rectangle2D.Double(x - 20, y - 8, 40, 16));
-            pen.setColor(Paper.INK);
-            pen.setStroke(new BasicStroke(2.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
-                new float[] {9, 6.5f}, 0));
-            pen.draw(new Line2D.Double(x - 20, y - 8, x + 20, y - 8));
-            pen.draw(new Line2D.Double(x - 20, y + 8, x + 20, y + 8));
-        }, "finished board, between its two cuts");
     }
 
     /** Right side of the board in the drawing (px), for the same arguments as {@link #draw}. */
@@ -127,11 +117,11 @@ final class SectionView {
     /** How many lines the heading takes with this room for the board (px). */
     int headingLines(int room) {
         int oneLine = paper.width(where(), Type.HEADING) + BETWEEN + paper.width(how(width(room)), Type.LABEL);
-        return oneLine <= Chart.LEFT_GUTTER + width(room) + Chart.RIGHT_GUTTER ? 1 : 2;
+        return oneLine <= DetailSheet.LEFT_GUTTER + width(room) + DetailSheet.RIGHT_GUTTER ? 1 : 2;
     }
 
     private int heading(int left, int top, int room, int lines) {
-        int start = left - Chart.LEFT_GUTTER;
+        int start = left - DetailSheet.LEFT_GUTTER;
         int whereWidth = paper.width(where(), Type.HEADING);
         int bottom = paper.paragraph(where(), Type.HEADING, start, top, whereWidth, 1);
         if (lines == 1) {
@@ -164,13 +154,10 @@ final class SectionView {
         Frame wide = frame.widenedBy(BEYOND);
         double[] ends = {wide.x1(), wide.x2()};
         XYChart chart = wide.chart();
-        area(chart, "rough", joined(profile.place(), reversed(profile.place())),
-            joined(profile.top(), reversed(profile.underside())), ROUGH_WOOD);
         if (judgement.cuts().thickness() > 0) {
             double trim = isLengthwise ? judgement.board().trim().along() : judgement.board().trim().across();
-            double end = profile.length() - trim;
-            area(chart, "finished", new double[] {trim, end, end, trim},
-                new double[] {cutB(), cutB(), cutA(), cutA()}, FINISHED);
+            Hatch.paint(paper.pen(), new Rectangle2D.Double(frame.px(trim), frame.py(cutA()),
+                frame.px(profile.length() - trim) - frame.px(trim), frame.py(cutB()) - frame.py(cutA())));
         }
         line(chart, "bed", ends, new double[] {0, 0}, BED);
         line(chart, "face A", profile.place(), profile.top(), FACE);
@@ -194,15 +181,6 @@ final class SectionView {
         series.setMarker(SeriesMarkers.NONE);
         series.setLineColor(Paper.INK);
         series.setLineStyle(stroke);
-    }
-
-    private static void area(XYChart chart, String name, double[] x, double[] y, Color colour) {
-        XYSeries series = chart.addSeries(name, x, y);
-        series.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
-        series.setMarker(SeriesMarkers.NONE);
-        series.setFillColor(colour);
-        series.setLineColor(colour);
-        series.setLineStyle(NO_LINE);
     }
 
     private double cutA() {
@@ -256,17 +234,5 @@ final class SectionView {
         double x = (frame.px(0) + frame.px(profile.length()) - box.getWidth()) / 2;
         paper.plate(words, Type.STRONG, new Rectangle2D.Double(x, middle - box.getHeight() / 2, box.getWidth(),
             box.getHeight()));
-    }
-
-    private static double[] joined(double[] first, double[] second) {
-        double[] all = Arrays.copyOf(first, first.length + second.length);
-        System.arraycopy(second, 0, all, first.length, second.length);
-        return all;
-    }
-
-    private static double[] reversed(double[] values) {
-        double[] back = new double[values.length];
-        Arrays.setAll(back, i -> values[values.length - 1 - i]);
-        return back;
     }
 }

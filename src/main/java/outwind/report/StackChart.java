@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.math.BigDecimal;
 import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
@@ -17,14 +18,22 @@ import outwind.stock.Stack;
 
 /**
  * A stack on one sheet: for each board, the best buys on top, the range of finished thickness against the target.
- * Verdicts differ by colour and by how the middle of the range is filled.
+ * Verdicts differ by how dark the bar is and by what stands in its middle.
  */
 public final class StackChart {
 
-    private static final int NAMES = 430;
+    private static final int NAMES = 720;
     private static final int ROW = 34;
-    private static final int HEAD = 170;
+
+    /** What a name takes, and where sizes and costs end (px). */
+    private static final int NAME = 220;
+    private static final int SIZE_END = Paper.MARGIN + 430;
+    private static final int COST_END = Paper.MARGIN + 570;
+    private static final int HEAD = 206;
     private static final int FOOT = 110;
+
+    /** Right of the bars, for half the last figure of the axis (px). */
+    private static final int BESIDE = 30;
 
     /** More boards than this do not fit on a sheet that can be read; the list tells of the rest. */
     private static final int MOST = 60;
@@ -73,7 +82,7 @@ public final class StackChart {
             most = Math.max(most, Math.max(board.high(), board.target().orElse(board.high())));
         }
         double room = Math.max(1, 0.06 * (most - least));
-        return new Frame(Paper.MARGIN + NAMES, HEAD, Paper.ROOM - NAMES, boards.size() * ROW, least - room, most
+        return new Frame(Paper.MARGIN + NAMES, HEAD, Paper.ROOM - NAMES - BESIDE, boards.size() * ROW, least - room, most
             + room,
             -boards.size(), 0);
     }
@@ -117,15 +126,26 @@ public final class StackChart {
             PricedBoard board = boards.get(i);
             double y = frame.py(-i - 0.5);
             String chance = board.chance().stream().mapToObj(Figures::chance).findFirst().orElse("");
-            paper.fromRight(chance, Type.NOTE, Paper.SOFT_INK, frame.left() - 16, y);
-            paper.paragraph((i + 1) + "  " + board.name(), Type.LABEL, Paper.MARGIN,
-                (int) (y - paper.height(Type.LABEL) / 2.0),
-                NAMES - 140, 1);
+            paper.fromRight(chance, Type.BODY, Paper.INK, frame.left() - 16.0, y);
+            String cost = board.cost().map(BigDecimal::toPlainString).orElse("");
+            paper.fromRight(cost, Type.BODY, Paper.INK, COST_END, y);
+            paper.fromRight(figures.place(board.feet().length()) + " x " + figures.place(board.feet().width()) + " x "
+                + figures.number(board.feet().thickness()), Type.BODY, Paper.INK, SIZE_END, y);
+            paper.paragraph((i + 1) + "  " + board.name(), Type.BODY, Paper.MARGIN,
+                (int) (y - paper.height(Type.BODY) / 2.0) - 1, NAME, 1);
         }
+        double head = frame.top() - 16.0;
+        paper.fromRight("chance", Type.STRONG, Paper.INK, frame.left() - 16.0, head);
+        if (boards.stream().anyMatch(board -> board.cost().isPresent())) {
+            String cost = stack.currency().isEmpty() ? "cost" : "cost, " + stack.currency();
+            paper.fromRight(cost, Type.STRONG, Paper.INK, COST_END, head);
+        }
+        paper.fromRight("size, " + figures.unit(), Type.STRONG, Paper.INK, SIZE_END, head);
+        paper.fromLeft("board", Type.STRONG, Paper.INK, Paper.MARGIN, head);
     }
 
     private void key(int y) {
-        double x = Paper.MARGIN + NAMES;
+        double x = Paper.MARGIN;
         for (Verdict verdict : List.of(Verdict.YES, Verdict.DOUBTFUL, Verdict.NO)) {
             paper.line(x, y, x + 56, y, colour(verdict), RANGE);
             middle(verdict).paint(paper.pen(), x + 28, y, 0);
@@ -133,16 +153,15 @@ public final class StackChart {
             x += 120 + paper.width(verdict.word(), Type.LABEL);
         }
         paper.line(x, y - 14, x, y + 14, Paper.INK, DASHES);
-        paper.fromLeft("target; a bar holds nine times in ten", Type.LABEL, Paper.INK, x + 16, y);
+        paper.fromLeft("target; each bar is the 90\u00a0% range", Type.LABEL, Paper.INK, x + 16, y);
     }
 
-    /** Blue, amber and brick: apart for eyes that do not tell red from green, and of different lightness. */
+    /** Verdicts differ in lightness, and by what stands in the middle of the bar; depth alone has colours. */
     private static Color colour(Verdict verdict) {
         return switch (verdict) {
-            case YES -> new Color(0x1f, 0x5a, 0x8c);
-            case DOUBTFUL -> new Color(0xe2, 0xa5, 0x2b);
-            case NO -> new Color(0x9b, 0x3d, 0x2a);
-            case NONE -> Paper.SOFT_INK;
+            case YES, NONE -> Paper.INK;
+            case DOUBTFUL -> new Color(0x8a, 0x84, 0x7d);
+            case NO -> new Color(0xc4, 0xbe, 0xb6);
         };
     }
 

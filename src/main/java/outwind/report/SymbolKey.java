@@ -44,13 +44,17 @@ final class SymbolKey {
         return y;
     }
 
-    /** Draws all entries in one row with its middle at {@code y} (px). */
-    void drawInARow(int left, int y) {
+    /** Draws as many entries as fit into one row with its middle at {@code y} (px), the first ones first. */
+    void drawInARow(int left, int y, int room) {
         int x = left;
         for (Entry entry : entries) {
+            int width = SYMBOL_WIDTH + paper.width(entry.words(), Type.LABEL);
+            if (x + width > left + room) {
+                return;
+            }
             entry.symbol().paint(paper.pen(), x + SYMBOL_WIDTH / 2.0 - 6, y);
-            paper.fromLeft(entry.words(), Type.TEXT, Paper.INK, x + SYMBOL_WIDTH, y);
-            x += SYMBOL_WIDTH + paper.width(entry.words(), Type.TEXT) + BESIDE;
+            paper.fromLeft(entry.words(), Type.LABEL, Paper.INK, x + SYMBOL_WIDTH, y);
+            x += width + BESIDE;
         }
     }
 }

@@ -64,7 +64,7 @@ final class Calibration {
             .setMarker(SeriesMarkers.NONE).setLineColor(Color.GRAY)
             .setLineStyle(new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {8, 8}, 0));
         chart.addSeries("as it was", x, y, error).setMarker(SeriesMarkers.CIRCLE)
-            .setMarkerColor(new Color(0x1f4e79)).setLineColor(new Color(0x1f4e79));
+            .setMarkerColor(new Color(0x211d1a)).setLineColor(new Color(0x211d1a));
         BufferedImage image = new BufferedImage(900, 900, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         chart.paint(graphics, 900, 900);

@@ -28,7 +28,7 @@ import outwind.surface.Region;
  * counted. Money lost is that share of the board's price. Finished wood costs what the stack costs over the area that
  * is expected to make the target.
  *
- * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=Shortening}: prints README's table for the sample stack.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=Shortening}: prints the table of {@code stack.md} for the sample stack.
  */
 public final class Shortening {
 

@@ -15,7 +15,7 @@ import outwind.board.Reading;
  * What pricing a stack costs as a whole process: made-up boards of 15 readings, a thousand possible boards drawn for
  * each, no chart. The heap is held to one size, so that memory that grew with the stack would show.
  *
- * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=StackSpeed}: prints README's table.
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=StackSpeed}: prints the table of {@code speed.md}.
  */
 public final class StackSpeed {
 

@@ -91,7 +91,7 @@ class CommandLineTest {
         JsonNode json = new ObjectMapper().readTree(folder.resolve("hall-table.json").toFile());
         assertEquals("hall table top, left half", json.at("/board/name").asText());
         try (Stream<Path> files = Files.list(folder)) {
-            assertEquals(List.of("hall-table-setup.png", "hall-table.json", "hall-table.png", "hall-table.txt"),
+            assertEquals(List.of("hall-table-details.png", "hall-table.json", "hall-table.png", "hall-table.txt"),
                 files.map(file -> file.getFileName().toString()).sorted().toList());
         }
     }

@@ -21,7 +21,7 @@ class TouchPlanTest {
         return TouchPlan.of(corner, Optional.empty(), within, false, TouchPlan.Pace.USUAL, 1);
     }
 
-    // Snapshot of our own benchmark (README, "How near it comes"), not a reference: mean width of the range on 400
+    // Snapshot of our own benchmark (accuracy.md), not a reference: mean width of the range on 400
     // smooth boards that this model did not make, 500 to 2400 mm long and 120 to 320 mm wide; here a short, a middling
     // and a long one of these. Within a tenth: a twentieth for the few boards here, a twentieth for what the two kinds
     // of boards differ by.

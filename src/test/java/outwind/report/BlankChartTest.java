@@ -3,6 +3,7 @@ package outwind.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -90,5 +91,56 @@ class BlankChartTest {
         int more = drawn(sheet(243, 0)).getHeight();
 
         assertTrue(more > all + 10 && more < all + 60, all + " and then " + more);
+    }
+
+    // Once sizes beyond the sixth took the colours of the first ones, and nothing said which was which.
+    @Test
+    void everySizeHasItsLetterOnTheBoardAndInTheKey() {
+        ShapeOf shape = new ShapeOf(3000, 300, 30, ShapeOf.board().underside(), OptionalDouble.empty(),
+            ShapeOf.board().trim());
+        Board board = shape.read(5, 3, (x, y) -> 0);
+        List<List<Blank>> sections = new ArrayList<>();
+        for (int i = 0; i < 30; i++) {
+            sections.add(List.of(new Blank("part " + i, i, new Region(100 * i, 0, 100 * i + 90, 300), false, 20,
+                new ThicknessRange(new double[] {24, 25, 26}), 1)));
+        }
+        BlankSheet sheet = new BlankSheet(board, "size", "headline", List.of("detail"), List.of(),
+            new Layout(CutOrder.CROSSCUT_FIRST, Region.whole(board), sections, 3.2, 0));
+
+        List<String> words = BlankChart.words(sheet, MM).stream().map(word -> word.text().replace('\u00a0', ' '))
+            .toList();
+
+        for (int i = 0; i < 30; i++) {
+            String letter = i < 26 ? String.valueOf((char) ('A' + i)) : "A" + (char) ('A' + i - 26);
+            assertTrue(words.contains(letter), "no key for " + letter);
+            int number = i + 1;
+            assertTrue(words.contains(letter + " " + number) || Collections.frequency(words, letter) > 1,
+                "no " + letter + " on the board: " + words);
+            assertTrue(words.contains("1 x part " + i + ", 90 x 300 x 20.0 mm"), "part " + i + " in " + words);
+        }
+    }
+
+    // Printed grey they stay as they are: black and white patterns, no two of them alike.
+    @Test
+    void patternsAreToldApartWithoutColour() {
+        List<int[]> drawn = new ArrayList<>();
+        for (Pattern pattern : Pattern.values()) {
+            Paper paper = new Paper(120, 60);
+            pattern.paint(paper.pen(), new Rectangle2D.Double(0, 0, 120, 60));
+            int[] pixels = new int[120 * 60];
+            for (int k = 0; k < pixels.length; k++) {
+                pixels[k] = paper.colourAt(k % 120, k / 120).getGreen();
+            }
+            drawn.add(pixels);
+        }
+        for (int i = 0; i < drawn.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                int apart = 0;
+                for (int k = 0; k < drawn.get(i).length; k++) {
+                    apart += Math.abs(drawn.get(i)[k] - drawn.get(j)[k]) > 40 ? 1 : 0;
+                }
+                assertTrue(apart > 0.06 * 120 * 60, Pattern.values()[i] + " and " + Pattern.values()[j] + ": " + apart);
+            }
+        }
     }
 }

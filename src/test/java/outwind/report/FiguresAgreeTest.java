@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -54,7 +55,16 @@ class FiguresAgreeTest {
 
     /** One board in one unit, and everything that is said of it. */
     private record Said(String name, Judgement judgement, Figures figures, String text, JsonNode json,
-            List<Paper.Words> sheet, List<Paper.Words> chart) {
+            BoardSheet.Drawn drawn, List<Paper.Words> details) {
+
+        List<Paper.Words> sheet() {
+            return drawn.paper().written();
+        }
+
+        String onSheet() {
+            return sheet().stream().map(Paper.Words::text).collect(Collectors.joining(" ")).replace('\u00a0', ' ');
+        }
+
 
         String flat() {
             return text.replaceAll("\\s+", " ");
@@ -81,7 +91,7 @@ class FiguresAgreeTest {
                 Figures figures = new Figures(units);
                 all.add(new Said("board " + seed + " in " + units, judgement, figures,
                     TextReport.of(judgement, figures).replace('\u00a0', ' '), json(judgement),
-                    SetupSheet.words(judgement, figures), Chart.words(judgement, figures)));
+                    BoardSheet.drawn(judgement, figures), DetailSheet.drawn(judgement, figures).written()));
             }
         }
         return List.copyOf(all);
@@ -164,14 +174,15 @@ class FiguresAgreeTest {
     @MethodSource("said")
     void shimsStandWhereTheyBelongOnTheSheet(Said said) {
         Setup setup = said.judgement().setup();
-        double middle = only(said.sheet(), "face A up").getCenterY();
+        double middle = said.drawn().plan().top() + said.drawn().plan().height() / 2.0;
+        double disc = said.drawn().paper().height(Type.HEADING);
         double before = Double.NEGATIVE_INFINITY;
         List<Shim> byX = setup.shims().stream().filter(shim -> shim.y() == 0)
             .sorted((a, b) -> Double.compare(a.x(), b.x())).toList();
         for (Shim shim : setup.shims()) {
             String number = String.valueOf(setup.shims().indexOf(shim) + 1);
             List<Paper.Words> discs = said.sheet().stream().filter(words -> words.text().equals(number)
-                && words.box().getHeight() > 30).toList();
+                && words.box().getHeight() == disc).toList();
             assertEquals(1, discs.size(), "shim " + number + " on the plan");
             boolean isBelow = discs.get(0).box().getCenterY() > middle;
             assertEquals(shim.y() == 0, isBelow, "shim " + number + " at y " + shim.y());
@@ -184,29 +195,29 @@ class FiguresAgreeTest {
         for (Shim shim : byX) {
             String number = String.valueOf(setup.shims().indexOf(shim) + 1);
             double x = said.sheet().stream().filter(words -> words.text().equals(number)
-                && words.box().getHeight() > 30).findFirst().orElseThrow().box().getCenterX();
+                && words.box().getHeight() == disc).findFirst().orElseThrow().box().getCenterX();
             assertTrue(x > before, "shims of the near edge run to the right");
             before = x;
         }
     }
 
-    // The tables below the plan: near shims under "Near edge", far ones under "Far edge", with their ± beside them.
+    // The tables: near shims under "Near edge", far ones under "Far edge", with their ± beside them.
     @ParameterizedTest
     @MethodSource("said")
-    void shimTablesOfTheSheetNameTheirEdge(Said said) {
+    void shimTablesOfTheDetailsNameTheirEdge(Said said) {
         Setup setup = said.judgement().setup();
         Map<Boolean, List<Shim>> byFar = setup.shims().stream()
             .collect(Collectors.partitioningBy(shim -> shim.y() > said.judgement().board().width() / 2));
         for (boolean isFar : new boolean[] {false, true}) {
-            Paper.Words title = said.sheet().stream().filter(words -> words.text().startsWith(isFar ? "Far " : "Near "))
+            Paper.Words title = said.details().stream().filter(words -> words.text().startsWith(isFar ? "Far " : "Near "))
                 .findFirst().orElseThrow();
             for (Shim shim : byFar.get(isFar)) {
                 String number = String.valueOf(setup.shims().indexOf(shim) + 1);
-                Paper.Words cell = said.sheet().stream().filter(words -> words.text().equals(number)
+                Paper.Words cell = said.details().stream().filter(words -> words.text().equals(number)
                     && words.box().getHeight() <= 30 && words.box().getY() > title.box().getY()
                     && words.box().getX() > title.box().getX() - 5 && words.box().getX() < title.box().getX() + 90)
                     .findFirst().orElseThrow(() -> new AssertionError("shim " + number + " under " + title.text()));
-                List<String> row = said.sheet().stream().filter(words -> words.box().getHeight() <= 30
+                List<String> row = said.details().stream().filter(words -> words.box().getHeight() <= 30
                     && Math.abs(words.box().getCenterY() - cell.box().getCenterY()) < 2
                     && words.box().getX() >= cell.box().getX()).map(Paper.Words::text).toList();
                 assertTrue(row.containsAll(List.of(said.figures().place(shim.x()), said.figures().shim(shim.height()),
@@ -215,25 +226,116 @@ class FiguresAgreeTest {
         }
     }
 
+    // The bars beside the board, read back into mm on the board.
     @ParameterizedTest
     @MethodSource("said")
-    void shimsOnTheChartStandOnTheirSide(Said said) {
-        // Figures of the scale across end where the board begins: its width at the far edge, 0 at the near one.
-        double far = tick(said, said.figures().place(said.judgement().board().width())).getCenterY();
-        double near = tick(said, "0").getCenterY();
-        assertTrue(far < near, "far above near");
-        for (Shim shim : said.judgement().setup().shims()) {
-            String height = said.figures().shim(shim.height());
-            assertTrue(said.chart().stream().filter(words -> plain(words.text()).equals(plain(height + " "
-                + said.figures().unit())) || words.text().equals(height)).anyMatch(words ->
-                shim.y() == 0 ? words.box().getCenterY() > near : words.box().getCenterY() < far
-                    || shim.y() < said.judgement().board().width()), height + " on the chart, y " + shim.y());
+    void shimsAreDrawnAtTheirPlacesOnTheBoard(Said said) {
+        Frame plan = said.drawn().plan();
+        List<Paper.Marked> bars = said.drawn().paper().marked().stream()
+            .filter(marked -> marked.mark() == Mark.SHIM).toList();
+        List<Shim> shims = said.judgement().setup().shims();
+        assertEquals(shims.size(), bars.size());
+        for (Shim shim : shims) {
+            assertTrue(bars.stream().anyMatch(bar -> Math.abs((bar.x() - plan.left()) / plan.scaleX() - shim.x())
+                < 1 / plan.scaleX() && Math.abs((plan.bottom() - bar.y()) / plan.scaleY() - shim.y())
+                < (Mark.SHIM_OUT + 1) / plan.scaleY()), "a bar at " + shim.x() + ", " + shim.y());
         }
     }
 
-    private static Rectangle2D tick(Said said, String text) {
-        return said.chart().stream().filter(words -> words.text().equals(text)
-            && Math.abs(words.box().getMaxX() - 142) < 2).findFirst().orElseThrow().box();
+    // What is written at the corners and in the middle, at five places along each edge, and drawn below them. Worked
+    // out here from the face and the plane it is cut to.
+    @ParameterizedTest
+    @MethodSource("said")
+    void depthsAreWrittenAndDrawnWhereTheyComeOff(Said said) {
+        Judgement judgement = said.judgement();
+        double length = judgement.board().length();
+        double width = judgement.board().width();
+        Frame plan = said.drawn().plan();
+        for (double[] at : new double[][] {{0, 0}, {length, 0}, {0, width}, {length, width}, {length / 2, width / 2}}) {
+            String depth = said.figures().number(Math.max(0, depth(judgement, at[0], at[1])));
+            assertTrue(said.sheet().stream().anyMatch(words -> words.text().equals(depth)
+                && Math.abs(words.box().getCenterX() - plan.px(at[0])) < 50
+                && Math.abs(words.box().getCenterY() - plan.py(at[1])) < 25), depth + " at " + at[0] + ", " + at[1]);
+        }
+        edge(said, said.drawn().far(), width);
+        edge(said, said.drawn().near(), 0);
+    }
+
+    private static void edge(Said said, Frame frame, double y) {
+        double length = said.judgement().board().length();
+        for (int k = 0; k < 5; k++) {
+            double depth = depth(said.judgement(), length * k / 4, y);
+            String text = said.figures().number(Math.max(0, depth));
+            double x = frame.px(length * k / 4);
+            double top = frame.py(Math.max(0, depth));
+            assertTrue(said.sheet().stream().anyMatch(words -> words.text().equals(text)
+                && Math.abs(words.box().getCenterX() - x) < 1 && words.box().getMaxY() < top + 4
+                && words.box().getMaxY() > top - 16), text + " at station " + k + " of the edge at y " + y);
+        }
+        // Halfway up the wood beside a station lies the colour of the depth there.
+        DepthScale scale = said.drawn().scale();
+        for (int k = 1; k < 8; k++) {
+            double x = length * (2 * k + 1) / 17;
+            double depth = depth(said.judgement(), x, y);
+            boolean isClear = depth > 0.2 && scale.band(depth - 0.03) == scale.band(depth + 0.03);
+            if (isClear) {
+                assertEquals(scale.colour(scale.band(depth)), said.drawn().paper().colourAt((int) frame.px(x),
+                    (int) frame.py(depth / 2)), "at x " + x + " of the edge at y " + y);
+                double above = frame.py(depth) - 8;
+                boolean isWrittenOn = said.sheet().stream().anyMatch(words -> words.box().contains(frame.px(x), above));
+                if (!isWrittenOn) {
+                    assertEquals(Color.WHITE, said.drawn().paper().colourAt((int) frame.px(x), (int) above),
+                        "above x " + x + " of the edge at y " + y);
+                }
+            }
+        }
+    }
+
+    private static double depth(Judgement judgement, double x, double y) {
+        return judgement.shape().topAt(x, y) - judgement.cuts().faceA().plane().at(x, y);
+    }
+
+    // A stick at either end, from the far edge on the left to the near one on the right.
+    @ParameterizedTest
+    @MethodSource("said")
+    void sticksLieOnTheEdgesOfBothEnds(Said said) {
+        Judgement judgement = said.judgement();
+        double length = judgement.board().length();
+        double width = judgement.board().width();
+        Frame sight = said.drawn().sight();
+        double nearEnd = depth(judgement, 0, width) - depth(judgement, 0, 0);
+        double farEnd = depth(judgement, length, width) - depth(judgement, length, 0);
+        String twist = said.figures().length(Math.abs(farEnd - nearEnd));
+        assertTrue(said.onSheet().contains(plain("Out of line by " + twist)), said.onSheet());
+        // The full stick lies on top: just above its lower side there is ink, a quarter of the way from each edge.
+        for (double share : new double[] {0.25, 0.75}) {
+            double height = depth(judgement, 0, width) + share * (depth(judgement, 0, 0) - depth(judgement, 0, width));
+            assertEquals(Paper.INK, said.drawn().paper().colourAt((int) sight.px(share * width),
+                (int) Math.round(sight.py(height)) - 4), "the stick at the end that was measured from");
+        }
+    }
+
+    // The grid as face B lies: columns along the board, the far edge up.
+    @ParameterizedTest
+    @MethodSource("said")
+    void faceBShouldReadTheSameOnTheSheet(Said said) {
+        for (FaceBCheck check : said.judgement().checks()) {
+            Rectangle2D column = only(said.sheet(), "x " + said.figures().place(check.x()), 1036);
+            Rectangle2D row = only(said.sheet(), "y " + said.figures().place(check.y()), 1036);
+            for (String text : List.of(said.figures().fine(check.height()),
+                "± " + said.figures().fine(check.tolerance()))) {
+                assertTrue(said.sheet().stream().anyMatch(words -> words.text().equals(text)
+                    && Math.abs(words.box().getCenterX() - column.getCenterX()) < 2
+                    && Math.abs(words.box().getCenterY() - row.getCenterY()) < 30), text);
+            }
+        }
+    }
+
+    private static Rectangle2D only(List<Paper.Words> words, String text, double rightOf) {
+        List<Paper.Words> found = words.stream()
+            .filter(word -> word.text().equals(text) && word.box().getX() > rightOf).toList();
+        assertEquals(1, found.size(), text);
+        return found.get(0).box();
     }
 
     @ParameterizedTest
@@ -245,7 +347,7 @@ class FiguresAgreeTest {
         Cut b = said.judgement().cuts().faceB();
         Machining way = said.judgement().machining().get(0);
         String flat = said.flat();
-        String sheet = said.sheet().stream().map(Paper.Words::text).collect(Collectors.joining(" ")).replace('\u00a0', ' ');
+        String sheet = said.onSheet();
 
         assertTrue(flat.contains(plain("Put the last pass " + figures.small(a.depth()) + " below that spot, about "
             + figures.length(a.aboveBed()) + " above the bed")), flat);
@@ -255,7 +357,7 @@ class FiguresAgreeTest {
         assertTrue(flat.contains(plain("In all: " + Figures.count(way.count(), "pass", "passes") + ", about "
             + Figures.minutes(way.minutes()))), flat);
         assertTrue(sheet.contains(plain(figures.small(a.depth()))), sheet);
-        assertTrue(sheet.contains(plain("last pass at " + figures.setting(b.aboveBed()))), sheet);
+        assertTrue(sheet.contains(plain("Last pass at " + figures.setting(b.aboveBed()))), sheet);
         assertTrue(sheet.contains(plain("Finished: " + figures.setting(said.judgement().cuts().thickness()) + " thick")), sheet);
         assertTrue(sheet.contains(plain(figures.atMost(a.keepBelow()))), sheet);
         assertTrue(flat.contains(plain("below " + figures.atMost(a.keepBelow()) + " above the bed")), flat);
@@ -281,7 +383,7 @@ class FiguresAgreeTest {
     void thicknessAndVerdictAreTheSameEverywhere(Said said) {
         Judgement judgement = said.judgement();
         Figures figures = said.figures();
-        String chart = said.chart().stream().map(Paper.Words::text).collect(Collectors.joining(" ")).replace('\u00a0', ' ');
+        String chart = said.onSheet();
 
         assertEquals(judgement.outlook().levelled().median(), said.json().at("/thickness/levelled").asDouble());
         assertEquals(judgement.outlook().levelled().low(), said.json().at("/thickness/low").asDouble());
@@ -333,11 +435,5 @@ class FiguresAgreeTest {
 
     private static String plain(String text) {
         return text.replace('\u00a0', ' ');
-    }
-
-    private static Rectangle2D only(List<Paper.Words> words, String text) {
-        List<Paper.Words> found = words.stream().filter(word -> word.text().equals(text)).toList();
-        assertEquals(1, found.size(), text);
-        return found.get(0).box();
     }
 }

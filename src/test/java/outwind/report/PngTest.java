@@ -34,6 +34,8 @@ class PngTest {
 
         assertEquals("89504e470d0a1a0a" + "0000000d49484452" + "00000640" + "0000046a" + "0802000000" + "9fc62e89",
             hex.substring(0, 66));
+        // pHYs: 160 per inch are 6299 = 189b hex per metre, both ways; unit 1 is the metre (11.3.5.3).
+        assertEquals("00000009" + "70485973" + "0000189b" + "0000189b" + "01", hex.substring(66, 100));
         assertEquals("0000000049454e44ae426082", hex.substring(hex.length() - 24));
     }
 

@@ -78,7 +78,7 @@ class ReportNamesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"hall-table.txt", "hall-table-setup.png", "stack.csv", "Tür 3.json"})
+    @ValueSource(strings = {"hall-table.txt", "hall-table-details.png", "stack.csv", "Tür 3.json"})
     void aFitNameStaysAsItIs(String name) {
         assertEquals(name, ReportNames.fit(name));
     }
@@ -95,24 +95,24 @@ class ReportNamesTest {
     void namesOfOneRunAreAllDifferent() {
         ReportNames names = new ReportNames();
 
-        assertEquals("oak", names.free(Path.of("a/oak.csv"), "-setup"));
-        assertEquals("oak-2", names.free(Path.of("b/oak.csv"), "-setup"));
-        assertEquals("Oak-3", names.free(Path.of("c/Oak.csv"), "-setup"));
-        assertEquals("a_b", names.free(Path.of("a:b.csv"), "-setup"));
-        assertEquals("a_b-2", names.free(Path.of("a?b.csv"), "-setup"));
-        String cut = names.free(Path.of("x".repeat(150) + "1.csv"), "-setup");
-        assertEquals(cut + "-2", names.free(Path.of("x".repeat(150) + "2.csv"), "-setup"));
+        assertEquals("oak", names.free(Path.of("a/oak.csv"), "-details"));
+        assertEquals("oak-2", names.free(Path.of("b/oak.csv"), "-details"));
+        assertEquals("Oak-3", names.free(Path.of("c/Oak.csv"), "-details"));
+        assertEquals("a_b", names.free(Path.of("a:b.csv"), "-details"));
+        assertEquals("a_b-2", names.free(Path.of("a?b.csv"), "-details"));
+        String cut = names.free(Path.of("x".repeat(150) + "1.csv"), "-details");
+        assertEquals(cut + "-2", names.free(Path.of("x".repeat(150) + "2.csv"), "-details"));
     }
 
-    // The sheet beside oak.txt is oak-setup.png, which would also be the chart of a board oak-setup.
+    // The sheet beside oak.txt is oak-details.png, which would also be the chart of a board oak-details.
     @Test
     void noReportTakesTheNameOfWhatIsWrittenBesideAnother() {
         ReportNames one = new ReportNames();
         ReportNames other = new ReportNames();
 
-        assertEquals("oak", one.free(Path.of("oak.csv"), "-setup"));
-        assertEquals("oak-setup-2", one.free(Path.of("oak-setup.csv"), "-setup"));
-        assertEquals("oak-setup", other.free(Path.of("oak-setup.csv"), "-setup"));
-        assertEquals("oak-2", other.free(Path.of("oak.csv"), "-setup"));
+        assertEquals("oak", one.free(Path.of("oak.csv"), "-details"));
+        assertEquals("oak-details-2", one.free(Path.of("oak-details.csv"), "-details"));
+        assertEquals("oak-details", other.free(Path.of("oak-details.csv"), "-details"));
+        assertEquals("oak-2", other.free(Path.of("oak.csv"), "-details"));
     }
 }
