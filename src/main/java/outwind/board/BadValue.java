@@ -13,7 +13,7 @@ public final class BadValue extends IllegalArgumentException {
     private final String found;
     private final String mend;
 
-    BadValue(String expected, String text, String mend) {
+    public BadValue(String expected, String text, String mend) {
         super("expected " + expected + " but found " + Fault.shown(text));
         this.expected = expected;
         this.found = Fault.shown(text);

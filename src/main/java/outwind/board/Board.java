@@ -217,7 +217,7 @@ public record Board(String name, Units units, double length, double width, Optio
         return thickest(thickness, calipers);
     }
 
-    static OptionalDouble thickest(OptionalDouble stated, List<CaliperReading> calipers) {
+    public static OptionalDouble thickest(OptionalDouble stated, List<CaliperReading> calipers) {
         return stated.isPresent() ? stated : calipers.stream().mapToDouble(CaliperReading::thickness).max();
     }
 

@@ -39,7 +39,7 @@ public record Defect(double x1, double y1, double x2, double y2) {
     }
 
     /** Reads {@code 300 40 420 90}, with spaces, commas or semicolons between the numbers. */
-    static Defect parse(String text, Gauge gauge, OptionalDouble length, OptionalDouble width) {
+    public static Defect parse(String text, LengthReader gauge, OptionalDouble length, OptionalDouble width) {
         Pattern between = gauge.decimalComma() ? BETWEEN_COMMA_NUMBERS : BETWEEN;
         String[] corners = between.split(text.replaceAll("\\s+", " "), -1);
         if (corners.length != 4) {
@@ -55,7 +55,7 @@ public record Defect(double x1, double y1, double x2, double y2) {
         return new Defect(x1, y1, x2, y2);
     }
 
-    private static BadValue unreadable(String text, Gauge gauge) {
+    private static BadValue unreadable(String text, LengthReader gauge) {
         return new BadValue("defect as two opposite corners x1 y1 x2 y2 in " + gauge.units().symbol(), text,
             "Write four numbers such as 300; 40; 420; 90 that span an area.");
     }

@@ -15,7 +15,7 @@ public enum Face {
     BED;
 
     /** The face a cell names; an empty cell means face A. */
-    static Face named(String name) {
+    public static Face named(String name) {
         return switch (name.strip().toLowerCase(Locale.ROOT)) {
             case "", "a" -> A;
             case "b" -> B;

@@ -11,7 +11,7 @@ public record Place(double x, double y) {
     /** What is no further away than this is the same place to a hand or a machine (mm). */
     private static final double SAME = 0.6;
 
-    boolean isAt(Place other) {
+    public boolean isAt(Place other) {
         return Math.hypot(x - other.x, y - other.y) <= SAME;
     }
 }

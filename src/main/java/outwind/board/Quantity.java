@@ -59,12 +59,12 @@ public enum Quantity {
     }
 
     /** Whether {@code value} (mm) can be true; NaN cannot. */
-    boolean admits(double value) {
+    public boolean admits(double value) {
         return (leastCounts ? value >= least : value > least) && value <= most;
     }
 
     /** The range in words, for instance "more than 0 and at most 20000 mm". */
-    String range(Units units) {
+    public String range(Units units) {
         String ends = leastCounts
             ? "from " + units.plain(least) + " to " + units.plain(most)
             : "more than " + units.plain(least) + " and at most " + units.plain(most);

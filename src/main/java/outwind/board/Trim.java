@@ -17,12 +17,12 @@ public record Trim(double along, double across) {
     }
 
     /** Whether wood is left of a board of this size (mm). */
-    boolean leavesWoodOf(double length, double width) {
+    public boolean leavesWoodOf(double length, double width) {
         return 2 * along < length && 2 * across < width;
     }
 
     /** Reads {@code 20 x 5} or {@code none}. */
-    static Trim parse(String text, Gauge gauge) {
+    public static Trim parse(String text, LengthReader gauge) {
         if (text.strip().equalsIgnoreCase("none")) {
             return NONE;
         }

@@ -11,7 +11,7 @@ public enum Turned {
     /** About its cross axis: the edges stay, the ends change places. */
     END_OVER_END;
 
-    static Turned named(String name) {
+    public static Turned named(String name) {
         return switch (name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", " ")) {
             case "along" -> ALONG;
             case "end over end" -> END_OVER_END;

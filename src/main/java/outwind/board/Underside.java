@@ -11,7 +11,7 @@ public enum Underside {
     /** Flat: a board already planed on that side. */
     FLAT;
 
-    static Underside named(String name) {
+    public static Underside named(String name) {
         return switch (name.strip().toLowerCase(Locale.ROOT)) {
             case "alike" -> ALIKE;
             case "flat" -> FLAT;

@@ -33,7 +33,7 @@ public enum Units {
         return find(name).orElseThrow(() -> new BadValue("units mm or in", name, "Write mm or in."));
     }
 
-    static Optional<Units> find(String name) {
+    public static Optional<Units> find(String name) {
         return switch (name.strip().toLowerCase(Locale.ROOT)) {
             case "mm", "millimetre", "millimetres", "millimeter", "millimeters" -> Optional.of(MILLIMETRES);
             case "in", "inch", "inches", "\"", "″", "”" -> Optional.of(INCHES);
@@ -57,7 +57,7 @@ public enum Units {
     }
 
     /** A length in mm as a plain number in this unit, for instance 1180 or 46.4567. */
-    String plain(double length) {
+    public String plain(double length) {
         BigDecimal rounded = BigDecimal.valueOf(fromMillimetres(length)).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.stripTrailingZeros().toPlainString();
     }

@@ -1,9 +1,9 @@
 package outwind.cli;
 
 import java.util.Optional;
-import outwind.board.BedSize;
 import outwind.board.Board;
-import outwind.report.Figures;
+import outwind.report.words.Figures;
+import outwind.shop.BedSize;
 
 /** Says before a board is measured that it is larger than the bed. */
 final class BedWarning {

@@ -6,18 +6,22 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import outwind.board.BadBoardFile;
-import outwind.board.BillFile;
+import outwind.blanks.BlankPlan;
+import outwind.blanks.LengthsPlan;
 import outwind.board.Board;
-import outwind.report.BlankChart;
-import outwind.report.BlankJson;
-import outwind.report.BlankReport;
-import outwind.report.Figures;
-import outwind.report.ReportNames;
-import outwind.stock.BlankPlan;
-import outwind.stock.ImpossibleBoard;
-import outwind.stock.LengthsPlan;
-import outwind.stock.Request;
+import outwind.board.file.BillFile;
+import outwind.board.text.BadBoardFile;
+import outwind.cli.option.BadInput;
+import outwind.cli.option.BoardOptions;
+import outwind.cli.option.OutputOptions;
+import outwind.cli.option.SawOptions;
+import outwind.forecast.JudgeOptions;
+import outwind.report.files.ReportNames;
+import outwind.report.json.BlankJson;
+import outwind.report.sheet.BlankChart;
+import outwind.report.text.BlankReport;
+import outwind.report.words.Figures;
+import outwind.surface.ImpossibleBoard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -81,7 +85,7 @@ final class BlanksCommand implements Callable<Integer> {
         }
         var wanted = BillFile.read(bill, options.unitsFor(board));
         BlankPlan plan = asked(() -> BlankPlan.of(board, wanted, saw.saw(board), saw.sure(),
-            Request.usual(board).skim(), options.seed()));
+            JudgeOptions.usual(board).skim(), options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
     }
@@ -91,7 +95,7 @@ final class BlanksCommand implements Callable<Integer> {
             throw new BadInput("there is neither a cutting bill nor a target: give --bill, or --target and a"
                 + " thickness");
         }
-        LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw.saw(board), saw.sure(), Request.usual(board).skim(),
+        LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw.saw(board), saw.sure(), JudgeOptions.usual(board).skim(),
             options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));

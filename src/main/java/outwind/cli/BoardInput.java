@@ -3,13 +3,14 @@ package outwind.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import outwind.board.BadBoardFile;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Given;
-import outwind.scan.Progress;
-import outwind.scan.ScanFile;
-import outwind.scan.ScannedBoard;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
+import outwind.cli.terminal.ProgressBar;
+import outwind.scan.bytes.Progress;
+import outwind.scan.file.ScanFile;
+import outwind.scan.find.ScannedBoard;
 
 /** A board from a file, whether it was touched off or scanned. */
 final class BoardInput {
@@ -17,7 +18,7 @@ final class BoardInput {
     private BoardInput() { }
 
     /** Reads a board, with a bar on the terminal while a large scan is read. */
-    static Board read(Path file, Given given, PrintWriter out) throws IOException, BadBoardFile {
+    static Board read(Path file, Defaults given, PrintWriter out) throws IOException, BadBoardFile {
         ProgressBar bar = new ProgressBar(out, "reading");
         try {
             return read(file, given, bar);
@@ -27,7 +28,7 @@ final class BoardInput {
     }
 
     /** Reads a board, saying how far the reading of a scan is. */
-    static Board read(Path file, Given given, Progress progress) throws IOException, BadBoardFile {
+    static Board read(Path file, Defaults given, Progress progress) throws IOException, BadBoardFile {
         return ScanFile.isScan(file)
             ? ScannedBoard.in(ScanFile.read(file, progress), file.toString(), given)
             : BoardFile.read(file, given);

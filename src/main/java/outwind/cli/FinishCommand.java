@@ -5,17 +5,21 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import outwind.board.BadBoardFile;
 import outwind.board.Board;
-import outwind.board.Given;
-import outwind.report.Figures;
-import outwind.report.FinishJson;
-import outwind.report.FinishReport;
-import outwind.report.ReportNames;
-import outwind.stock.ImpossibleBoard;
-import outwind.stock.Judgement;
-import outwind.stock.Request;
-import outwind.stock.SecondCut;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
+import outwind.cli.option.BadInput;
+import outwind.cli.option.BoardOptions;
+import outwind.cli.option.MachineOptions;
+import outwind.cli.option.ReportOptions;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.judge.SecondCut;
+import outwind.report.files.ReportNames;
+import outwind.report.json.FinishJson;
+import outwind.report.text.FinishReport;
+import outwind.report.words.Figures;
+import outwind.surface.ImpossibleBoard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,9 +59,9 @@ final class FinishCommand implements Callable<Integer> {
         Path reading = first;
         try {
             Board before = options.asAsked(read(first, options.given()));
-            Request request = machine.request(before, machine.shop(first), options.seed());
+            JudgeOptions request = machine.request(before, machine.shop(first), options.seed());
             reading = second;
-            Board after = read(second, Given.ofFaceB(before));
+            Board after = read(second, Defaults.ofFaceB(before));
             if (after.length() != before.length() || after.width() != before.width()) {
                 throw new BadInput("the board is of another size than in " + first + "; it keeps its length and width"
                     + " while it is cut");
@@ -77,7 +81,7 @@ final class FinishCommand implements Callable<Integer> {
         return 1;
     }
 
-    private Board read(Path file, Given given) throws IOException, BadBoardFile {
+    private Board read(Path file, Defaults given) throws IOException, BadBoardFile {
         return BoardInput.read(file, given, spec.commandLine().getOut());
     }
 }

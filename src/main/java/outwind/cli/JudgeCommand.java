@@ -8,22 +8,27 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
-import outwind.board.BadBoardFile;
 import outwind.board.BadValue;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Length;
 import outwind.board.Turned;
-import outwind.report.BoardSheet;
-import outwind.report.DetailSheet;
-import outwind.report.Figures;
-import outwind.report.JsonReport;
-import outwind.report.ReportNames;
-import outwind.report.Reports;
-import outwind.report.TextReport;
-import outwind.stock.ImpossibleBoard;
-import outwind.stock.Judgement;
-import outwind.stock.Request;
+import outwind.board.text.BadBoardFile;
+import outwind.cli.option.BadInput;
+import outwind.cli.option.BoardOptions;
+import outwind.cli.option.HoldingOptions;
+import outwind.cli.option.MachineOptions;
+import outwind.cli.option.OutputOptions;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.report.files.ReportNames;
+import outwind.report.files.Reports;
+import outwind.report.json.JsonReport;
+import outwind.report.sheet.BoardSheet;
+import outwind.report.sheet.DetailSheet;
+import outwind.report.text.TextReport;
+import outwind.report.words.Figures;
+import outwind.surface.ImpossibleBoard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -110,8 +115,8 @@ final class JudgeCommand implements Callable<Integer> {
         return false;
     }
 
-    private Request request(Board board, Path file) throws IOException, BadBoardFile {
-        Request request = holding.held(machine.request(board, machine.shop(file), options.seed()), board.units());
+    private JudgeOptions request(Board board, Path file) throws IOException, BadBoardFile {
+        JudgeOptions request = holding.held(machine.request(board, machine.shop(file), options.seed()), board.units());
         return anyway ? request.cuttingAnyway() : request;
     }
 

@@ -6,6 +6,8 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import outwind.cli.option.PathConverter;
+import outwind.cli.terminal.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IFactory;
@@ -50,18 +52,18 @@ public final class Main implements Runnable {
     }
 
     /** Runs a command, printing to {@code out} and {@code err}; returns the exit code. */
-    static int run(PrintWriter out, PrintWriter err, String... args) {
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
         return run(System.in, out, err, args);
     }
 
     /** The same with answers typed into {@code input}. */
-    static int run(InputStream input, PrintWriter out, PrintWriter err, String... args) {
+    public static int run(InputStream input, PrintWriter out, PrintWriter err, String... args) {
         Call call = Call.of(input, args);
         return run(call.command(), out, err, call.args());
     }
 
     /** The same with any command as the first. */
-    static int run(CommandLine commandLine, PrintWriter out, PrintWriter err, String... args) {
+    public static int run(CommandLine commandLine, PrintWriter out, PrintWriter err, String... args) {
         boolean trace = "1".equals(System.getenv("OUTWIND_TRACE"));
         commandLine.setOut(out);
         commandLine.setErr(err);

@@ -1,8 +1,8 @@
 package outwind.cutting;
 
-import outwind.board.Cutter;
 import outwind.board.Face;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
+import outwind.shop.Cutter;
 
 /**
  * One face cut flat, parallel to the bed.

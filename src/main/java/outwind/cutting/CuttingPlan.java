@@ -3,7 +3,7 @@ package outwind.cutting;
 import java.util.function.IntToDoubleFunction;
 import outwind.board.Face;
 import outwind.flatten.Slab;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.SampledBoard;
 
 /**

@@ -2,7 +2,7 @@ package outwind.cutting;
 
 import java.util.List;
 import java.util.SplittableRandom;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.BoardShape;
 import outwind.surface.Places;
 import outwind.surface.SampledBoard;

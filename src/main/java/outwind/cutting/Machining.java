@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
-import outwind.board.Cutter;
 import outwind.board.Face;
+import outwind.shop.Cutter;
 import outwind.surface.SampledBoard;
 
 /**

@@ -10,9 +10,9 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.Turned;
-import outwind.surface.Fits;
 import outwind.surface.MeasuredShape;
-import outwind.surface.Warp;
+import outwind.surface.trend.Fits;
+import outwind.surface.trend.Warp;
 
 /**
  * How a board has moved while face A was cut: stress that the sawn wood held in balance lets go.

@@ -1,7 +1,7 @@
 package outwind.cutting;
 
 import java.util.List;
-import outwind.board.Cutter;
+import outwind.shop.Cutter;
 
 /**
  * One layer of a cut.

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import outwind.board.Cutter;
+import outwind.shop.Cutter;
 import outwind.surface.SampledBoard;
 
 /**

@@ -1,7 +1,7 @@
 package outwind.flatten;
 
 import java.util.Arrays;
-import outwind.numeric.WidestGap;
+import outwind.numeric.plane.WidestGap;
 import outwind.surface.BoardShape;
 import outwind.surface.Region;
 

@@ -4,7 +4,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import outwind.board.Board;
 import outwind.board.TouchGrid;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.ImaginedBoard;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Region;

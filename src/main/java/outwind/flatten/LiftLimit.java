@@ -1,7 +1,7 @@
 package outwind.flatten;
 
-import outwind.numeric.Plane;
-import outwind.numeric.WidestGap;
+import outwind.numeric.plane.Plane;
+import outwind.numeric.plane.WidestGap;
 
 /**
  * How far levelling may lift a board off the seat it has by itself. A board on tall shims is a board that can topple.

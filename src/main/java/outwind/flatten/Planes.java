@@ -4,12 +4,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import outwind.numeric.Plane;
-import outwind.numeric.WidestGap;
-import outwind.surface.Fits;
+import outwind.numeric.plane.Plane;
+import outwind.numeric.plane.WidestGap;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;
-import outwind.surface.Term;
+import outwind.surface.trend.Fits;
+import outwind.surface.trend.Term;
 
 /**
  * The reference planes compared, and the one to cut.

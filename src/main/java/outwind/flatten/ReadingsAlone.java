@@ -6,8 +6,8 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.PointCloud;
 import outwind.board.Reading;
-import outwind.numeric.WidestGap;
-import outwind.numeric.Zone;
+import outwind.numeric.plane.WidestGap;
+import outwind.numeric.plane.Zone;
 import outwind.surface.BoardShape;
 
 /**

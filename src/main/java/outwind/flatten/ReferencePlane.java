@@ -1,6 +1,6 @@
 package outwind.flatten;
 
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.SampledBoard;
 
 /**

@@ -1,9 +1,9 @@
 package outwind.flatten;
 
 import java.util.List;
-import outwind.numeric.Gap;
-import outwind.numeric.Plane;
-import outwind.numeric.WidestGap;
+import outwind.numeric.plane.Gap;
+import outwind.numeric.plane.Plane;
+import outwind.numeric.plane.WidestGap;
 import outwind.surface.BoardShape;
 import outwind.surface.Places;
 import outwind.surface.Region;

@@ -8,13 +8,13 @@ import java.util.stream.IntStream;
  * @param least NaN if a value is NaN or infinite
  * @param most  NaN if a value is NaN or infinite
  */
-record Range(double least, double most) {
+public record Range(double least, double most) {
 
     /** Values that one core looks through at a time; large enough to hide what sharing them out costs. */
     private static final int PORTION = 1 << 15;
 
     /** The range of these values, length n ≥ 1; both cores share a long array, and the answer is the same. */
-    static Range of(double[] values) {
+    public static Range of(double[] values) {
         int portions = (values.length - 1) / PORTION + 1;
         if (portions == 1) {
             return of(values, 0, values.length);
@@ -59,24 +59,24 @@ record Range(double least, double most) {
     }
 
     /** The range of both. */
-    Range and(Range other) {
+    public Range and(Range other) {
         return new Range(Math.min(least, other.least), Math.max(most, other.most));
     }
 
-    double width() {
+    public double width() {
         return most - least;
     }
 
-    double middle() {
+    public double middle() {
         return (least + most) / 2;
     }
 
     /** The greatest distance from zero. */
-    double size() {
+    public double size() {
         return Math.max(Math.abs(least), Math.abs(most));
     }
 
-    boolean isFinite() {
+    public boolean isFinite() {
         return Double.isFinite(width());
     }
 }

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
-import outwind.numeric.Compliance;
-import outwind.numeric.OrthotropicPlate;
-import outwind.numeric.Rigidity;
+import outwind.numeric.plate.Compliance;
+import outwind.numeric.plate.OrthotropicPlate;
+import outwind.numeric.plate.Rigidity;
 
 /**
  * A board cut into the rectangles that its bending is computed on, and the gap under each node.

@@ -1,8 +1,8 @@
 package outwind.setup;
 
 import java.util.Arrays;
-import outwind.numeric.Plane;
-import outwind.numeric.WidestGap;
+import outwind.numeric.plane.Plane;
+import outwind.numeric.plane.WidestGap;
 import outwind.surface.SampledBoard;
 
 /**

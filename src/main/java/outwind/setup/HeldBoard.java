@@ -1,7 +1,7 @@
 package outwind.setup;
 
 import java.util.Arrays;
-import outwind.numeric.Compliance;
+import outwind.numeric.plate.Compliance;
 
 /**
  * A board on point supports that push up and never pull, held down by its own weight.

@@ -3,7 +3,7 @@ package outwind.setup;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.SampledBoard;
 
 /**

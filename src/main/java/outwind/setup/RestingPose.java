@@ -2,10 +2,10 @@ package outwind.setup;
 
 import java.util.ArrayList;
 import java.util.List;
-import outwind.numeric.Contact;
-import outwind.numeric.Plane;
-import outwind.numeric.SupportingPlane;
-import outwind.numeric.WidestGap;
+import outwind.numeric.plane.Contact;
+import outwind.numeric.plane.Plane;
+import outwind.numeric.plane.SupportingPlane;
+import outwind.numeric.plane.WidestGap;
 import outwind.surface.SampledBoard;
 
 /**

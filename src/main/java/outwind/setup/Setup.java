@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
 import outwind.board.Board;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.BoardShape;
 import outwind.surface.SampledBoard;
 

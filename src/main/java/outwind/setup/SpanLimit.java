@@ -1,6 +1,6 @@
 package outwind.setup;
 
-import outwind.numeric.Rigidity;
+import outwind.numeric.plate.Rigidity;
 
 /**
  * How far apart supports may be before a push moves the board too far, by beam theory.

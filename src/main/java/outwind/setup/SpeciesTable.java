@@ -31,7 +31,7 @@ final class SpeciesTable {
      * @param kinds words that alone tell what wood it may be: oak, quercus
      * @param words every word of its names
      */
-    record Row(Set<String> kinds, Set<String> words, Stiffness stiffness, Shrinkage shrinkage) { }
+    public record Row(Set<String> kinds, Set<String> words, Stiffness stiffness, Shrinkage shrinkage) { }
 
     /**
      * The wood that shares most words with the asked name, one of them its kind.

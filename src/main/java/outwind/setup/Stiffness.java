@@ -3,7 +3,7 @@ package outwind.setup;
 import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
-import outwind.numeric.Rigidity;
+import outwind.numeric.plate.Rigidity;
 
 /**
  * How stiff and how heavy a wood is, dry.

@@ -6,6 +6,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import outwind.blanks.BlankPlaces;
+import outwind.blanks.CutOrder;
+import outwind.blanks.Piece;
+import outwind.blanks.Sections;
+import outwind.blanks.TwoStage;
 
 /**
  * Patterns of one board by the two nested programmes, in both orders of cutting. What follows from the places of its

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import outwind.blanks.Sections;
+import outwind.blanks.TwoStage;
 
 /**
  * Every way to cut a board in one order that no other way betters, by how many blanks of each item come out.

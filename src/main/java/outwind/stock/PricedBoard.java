@@ -10,6 +10,8 @@ import outwind.cutting.CuttingPlan;
 import outwind.cutting.Machining;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
+import outwind.forecast.Forecast;
+import outwind.forecast.JudgeOptions;
 import outwind.surface.Faces;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;
@@ -45,7 +47,7 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
      * @param bought as it was measured, which is what is paid for
      * @param used   as it will be used: the same, or dried since
      */
-    public static PricedBoard of(Board bought, Board used, Request request, String file, Rates rates) {
+    public static PricedBoard of(Board bought, Board used, JudgeOptions request, String file, Rates rates) {
         Forecast forecast = Forecast.of(Faces.of(used), request);
         Board board = forecast.faces().board();
         SampledBoard whole = forecast.faces().whole();

@@ -8,6 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import outwind.blanks.BlankPlaces;
+import outwind.blanks.BlankPlan;
+import outwind.blanks.Layout;
+import outwind.blanks.Saw;
+import outwind.blanks.Stops;
+import outwind.blanks.TwoStage;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 

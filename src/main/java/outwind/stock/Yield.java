@@ -3,6 +3,8 @@ package outwind.stock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import outwind.blanks.CutOrder;
+import outwind.blanks.TwoStage;
 
 /** What one board can be cut into. */
 interface Yield {
@@ -15,9 +17,9 @@ interface Yield {
      * @param items  the item that each of them is of
      * @param counts blanks of each item
      */
-    record Pattern(CutOrder order, List<TwoStage.Spot> spots, List<Integer> items, int[] counts) {
+    public record Pattern(CutOrder order, List<TwoStage.Spot> spots, List<Integer> items, int[] counts) {
 
-        static Pattern of(CutOrder order, List<TwoStage.Spot> spots, List<Integer> items, int kinds) {
+        public static Pattern of(CutOrder order, List<TwoStage.Spot> spots, List<Integer> items, int kinds) {
             int[] counts = new int[kinds];
             items.forEach(item -> counts[item]++);
             return new Pattern(order, spots, items, counts);

@@ -4,6 +4,8 @@ import java.util.List;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
+import outwind.surface.trend.TrendFit;
+import outwind.surface.trend.TrendModel;
 
 /**
  * The bed as it was touched off beside the board: a plane by least squares, less where few readings show less (one

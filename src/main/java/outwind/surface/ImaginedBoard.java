@@ -10,6 +10,7 @@ import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
+import outwind.surface.trend.Term;
 
 /**
  * A board that is known everywhere because it was made up as the {@link Prior} has it: what a board may be like before

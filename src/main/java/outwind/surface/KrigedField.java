@@ -10,6 +10,10 @@ import outwind.numeric.Kriging;
 import outwind.numeric.LeastSquares;
 import outwind.numeric.LowRankRoot;
 import outwind.numeric.Matern52;
+import outwind.surface.trend.Scaling;
+import outwind.surface.trend.Term;
+import outwind.surface.trend.TrendFit;
+import outwind.surface.trend.TrendModel;
 
 /**
  * A height or a thickness everywhere on the board, from noisy readings, with how sure it is.

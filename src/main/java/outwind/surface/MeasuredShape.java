@@ -11,6 +11,8 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.Underside;
+import outwind.surface.trend.TrendFit;
+import outwind.surface.trend.TrendModel;
 
 /**
  * Both faces as the readings tell them: face A by kriging or from a scan's cells, the underside from what is known of

@@ -1,5 +1,7 @@
 package outwind.surface;
 
+import outwind.surface.trend.Term;
+
 /**
  * What is believed of a height field before it is touched, weakly enough that readings soon outweigh it.
  *

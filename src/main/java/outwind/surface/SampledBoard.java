@@ -2,7 +2,7 @@ package outwind.surface;
 
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 
 /**
  * Both faces at one set of places.

@@ -9,7 +9,8 @@ import outwind.board.Board;
 import outwind.board.CellHeights;
 import outwind.board.Face;
 import outwind.board.Reading;
-import outwind.numeric.Middle;
+import outwind.numeric.Median;
+import outwind.surface.trend.TrendModel;
 
 /**
  * Face A as a scan tells it: a smooth field for the large, cells for the small.
@@ -122,7 +123,7 @@ final class ScannedTop implements TopFace {
 
     /** Zero where there is nothing to take it of. */
     private static double median(double[] values) {
-        return values.length == 0 ? 0 : Middle.of(values);
+        return values.length == 0 ? 0 : Median.of(values);
     }
 
     /** Number of a cell in the larger grid with a ring around. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
+import outwind.surface.trend.TrendModel;
 
 /**
  * Thickness everywhere on the board (mm): kriged through caliper readings about a wedge, or one stated thickness taken

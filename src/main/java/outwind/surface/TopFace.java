@@ -50,5 +50,5 @@ interface TopFace {
      * @param highs the highest that a face of the shape that both faces share is there, saw marks of its own on it; the
      *              same as {@code lows} where the face is smooth between places
      */
-    record Drawn(double[][] lows, double[][] highs) { }
+    public record Drawn(double[][] lows, double[][] highs) { }
 }

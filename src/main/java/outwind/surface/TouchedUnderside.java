@@ -8,6 +8,8 @@ import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.Turned;
 import outwind.numeric.LeastSquares;
+import outwind.surface.trend.Scaling;
+import outwind.surface.trend.TrendModel;
 
 /**
  * An underside that was touched off as well, with the board turned over.

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import outwind.board.BadBoardFile;
-import outwind.board.Shop;
-import outwind.board.ShopFile;
-import outwind.board.ShopSearch;
-import outwind.report.ReportNames;
+import outwind.board.file.ShopFile;
+import outwind.board.file.ShopSearch;
+import outwind.board.text.BadBoardFile;
+import outwind.report.files.ReportNames;
+import outwind.shop.Shop;
 
 /**
  * The board files of one folder. A name is a plain one with an ending of a board file, so that none leads out of the

@@ -16,26 +16,26 @@ import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
-import outwind.board.BadBoardFile;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Given;
 import outwind.board.Length;
 import outwind.board.Place;
-import outwind.board.Recording;
-import outwind.board.Shop;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
-import outwind.report.RecordingFile;
-import outwind.report.StackJson;
-import outwind.report.StackReport;
-import outwind.stock.ImpossibleBoard;
-import outwind.stock.Judgement;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.file.Recording;
+import outwind.board.text.BadBoardFile;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.judge.Prospect;
+import outwind.report.files.RecordingFile;
+import outwind.report.json.StackJson;
+import outwind.report.text.StackReport;
+import outwind.shop.Shop;
 import outwind.stock.PricedBoard;
-import outwind.stock.Prospect;
 import outwind.stock.Rates;
-import outwind.stock.Request;
 import outwind.stock.Stack;
+import outwind.surface.ImpossibleBoard;
 
 /** The boards of the folder: what is asked of each, and of all together. */
 final class Boards {
@@ -113,7 +113,7 @@ final class Boards {
 
     private void readable(String name, ObjectNode node) {
         try {
-            Board board = BoardFile.read(folder.file(name), Given.NOTHING);
+            Board board = BoardFile.read(folder.file(name), Defaults.NOTHING);
             node.put("name", board.name()).put("readings", board.readings().size()).put("left", 0);
         } catch (BadBoardFile | IOException | Refused e) {
             node.put("name", name).put("trouble", e.getMessage());
@@ -162,7 +162,7 @@ final class Boards {
         String text = new String(bytes, StandardCharsets.UTF_8);
         int dot = name.lastIndexOf('.');
         Path file = folder.fresh(line(dot > 0 ? name.substring(0, dot) : name));
-        BoardFile.parse(file.getFileName().toString(), text, Given.NOTHING);
+        BoardFile.parse(file.getFileName().toString(), text, Defaults.NOTHING);
         RecordingFile.at(file).keep(text);
         return JsonNodeFactory.instance.objectNode().put("file", file.getFileName().toString());
     }
@@ -184,7 +184,7 @@ final class Boards {
                 return judged.get(question);
             }
         }
-        Board board = BoardFile.parse(file.toString(), question.text(), Given.NOTHING);
+        Board board = BoardFile.parse(file.toString(), question.text(), Defaults.NOTHING);
         if (!target.isBlank()) {
             board = board.withTarget(positive(target, board.units()));
         }
@@ -195,7 +195,7 @@ final class Boards {
             }
         }
         Board asked = skim.isBlank() ? board : board.withSkim(notNegative(skim, board.units()));
-        Judgement judgement = Judgement.of(asked, Request.usual(asked, question.shop()));
+        Judgement judgement = Judgement.of(asked, JudgeOptions.usual(asked, question.shop()));
         synchronized (judged) {
             judged.put(question, judgement);
         }
@@ -245,8 +245,8 @@ final class Boards {
 
     private Priced price(String name, Shop shop, Rates rates) {
         try {
-            Board board = BoardFile.read(folder.file(name), Given.NOTHING);
-            return new Priced(Optional.of(PricedBoard.of(board, board, Request.usual(board, shop), name, rates)),
+            Board board = BoardFile.read(folder.file(name), Defaults.NOTHING);
+            return new Priced(Optional.of(PricedBoard.of(board, board, JudgeOptions.usual(board, shop), name, rates)),
                 rates.currencyOf(board), name, "");
         } catch (BadBoardFile | ImpossibleBoard | IOException | Refused e) {
             return new Priced(Optional.empty(), "", name, e.getMessage());

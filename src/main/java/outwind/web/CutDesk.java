@@ -12,19 +12,19 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import outwind.board.BadBoardFile;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Gauge;
-import outwind.board.Given;
+import outwind.board.LengthReader;
 import outwind.board.Quantity;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
 import outwind.cutting.FaceBCheck;
-import outwind.report.BenchWords;
-import outwind.report.Figures;
-import outwind.report.RecordingFile;
-import outwind.stock.ImpossibleBoard;
-import outwind.stock.Judgement;
-import outwind.stock.SecondCut;
+import outwind.judge.Judgement;
+import outwind.judge.SecondCut;
+import outwind.report.files.RecordingFile;
+import outwind.report.text.BenchWords;
+import outwind.report.words.Figures;
+import outwind.surface.ImpossibleBoard;
 
 /**
  * How far the cutting of one board is, kept in a file beside it: the steps that are done and what face B read at the
@@ -80,7 +80,7 @@ final class CutDesk {
         }
         String typed = height.strip().replace(',', '.');
         if (!typed.isEmpty()) {
-            new Gauge(judgement.board().units(), false).read(Quantity.Z, typed);
+            new LengthReader(judgement.board().units(), false).read(Quantity.Z, typed);
         }
         ObjectNode state = kept(revision);
         ObjectNode faceB = state.withObject("/faceB");
@@ -148,14 +148,14 @@ final class CutDesk {
                 return Optional.empty();
             }
             FaceBCheck check = judgement.checks().get(i);
-            double z = new Gauge(judgement.board().units(), false).read(Quantity.Z, height);
+            double z = new LengthReader(judgement.board().units(), false).read(Quantity.Z, height);
             text.append(check.x()).append(',').append(check.y()).append(',').append(z).append('\n');
         }
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         ArrayNode words = node.putArray("faceB");
         try {
             Board before = judgement.board();
-            Board read = BoardFile.parse(before.name(), text.toString(), Given.ofFaceB(before));
+            Board read = BoardFile.parse(before.name(), text.toString(), Defaults.ofFaceB(before));
             SecondCut second = SecondCut.of(judgement, read);
             boolean moved = !second.movement().isUnknown() && second.movement().isReal();
             node.put("moved", moved);

@@ -16,12 +16,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import outwind.board.BadBoardFile;
 import outwind.board.BadValue;
-import outwind.report.Figures;
-import outwind.report.TextReport;
-import outwind.stock.ImpossibleBoard;
-import outwind.stock.Judgement;
+import outwind.board.text.BadBoardFile;
+import outwind.judge.Judgement;
+import outwind.report.text.TextReport;
+import outwind.report.words.Figures;
+import outwind.surface.ImpossibleBoard;
 
 /**
  * Turns requests into calls. Whatever goes wrong is answered with a sentence, never with a trace; a board file's fault

@@ -16,7 +16,7 @@ import outwind.flatten.NextReading;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.Simulation;
 import outwind.flatten.ThicknessRange;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Region;
 import outwind.surface.SuspectReading;

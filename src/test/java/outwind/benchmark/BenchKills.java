@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import outwind.board.Recording;
+import outwind.board.file.Recording;
 
 /**
  * The bench killed at random moments while readings come in. A reading whose answer was lost is sent again, as the page

@@ -7,14 +7,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import outwind.blanks.Saw;
 import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.board.Price;
+import outwind.forecast.JudgeOptions;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
-import outwind.stock.Request;
-import outwind.stock.Saw;
 import outwind.stock.StackPlan;
 
 /**
@@ -60,7 +60,7 @@ public final class BillSpeed {
         for (int j = 0; j < BOARDS; j++) {
             Board board = SimulatedBoard.of(SimulatedBoard.Family.values()[j % 3], random)
                 .read(5, 3, OptionalDouble.empty(), random);
-            stack.add(new StackPlan.Candidate(board, PricedBoard.of(board, board, Request.usual(board), "board " + j,
+            stack.add(new StackPlan.Candidate(board, PricedBoard.of(board, board, JudgeOptions.usual(board), "board " + j,
                 rates), Saw.usual(board), 0.3));
         }
         return stack;

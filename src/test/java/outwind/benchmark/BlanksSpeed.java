@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import outwind.blanks.BlankPlan;
+import outwind.blanks.Layout;
+import outwind.blanks.Saw;
 import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
@@ -15,9 +18,6 @@ import outwind.board.Reading;
 import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
-import outwind.stock.BlankPlan;
-import outwind.stock.Layout;
-import outwind.stock.Saw;
 
 /**
  * What planning the blanks of a long board costs, warm: 3 m x 300 mm, twisted and bowed, ten sizes, two defects.

@@ -21,13 +21,13 @@ import outwind.cutting.Cut;
 import outwind.cutting.Datum;
 import outwind.cutting.FaceBCheck;
 import outwind.flatten.Verdict;
-import outwind.numeric.Plane;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.judge.Planned;
+import outwind.judge.SecondCut;
+import outwind.numeric.plane.Plane;
 import outwind.setup.Setup;
 import outwind.setup.Shim;
-import outwind.stock.Judgement;
-import outwind.stock.Planned;
-import outwind.stock.Request;
-import outwind.stock.SecondCut;
 
 /**
  * A simulated person who does what the plan says, word for word, on boards whose two faces are known.
@@ -101,7 +101,7 @@ public final class FollowingThePlan {
     }
 
     private static Judgement judge(Board board) {
-        return Judgement.of(board, Request.usual(board));
+        return Judgement.of(board, JudgeOptions.usual(board));
     }
 
     private static Outcome follow(TrueBoard truth, Board read, SplittableRandom random) {

@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
-import outwind.board.BadBoardFile;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Given;
-import outwind.stock.Judgement;
-import outwind.stock.Request;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
 
 /**
  * What judging one board costs once the program is warm, on one core, without report and chart.
@@ -24,13 +24,13 @@ public final class JudgingSpeed {
     private JudgingSpeed() { }
 
     public static void main(String[] args) throws IOException, BadBoardFile {
-        Board board = BoardFile.read(Path.of("sample-probes/hall-table.csv"), Given.NOTHING);
+        Board board = BoardFile.read(Path.of("sample-probes/hall-table.csv"), Defaults.NOTHING);
         double[] milliseconds = new double[RUNS];
         double sum = 0;
         for (int run = -WARM_UP; run < RUNS; run++) {
             long start = System.nanoTime();
             // Another seed each time, so that nothing can be remembered from the last.
-            sum += Judgement.of(board, Request.usual(board).withSeed(run)).outlook().levelled().median();
+            sum += Judgement.of(board, JudgeOptions.usual(board).withSeed(run)).outlook().levelled().median();
             if (run >= 0) {
                 milliseconds[run] = (System.nanoTime() - start) / 1e6;
             }

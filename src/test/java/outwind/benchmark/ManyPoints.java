@@ -15,8 +15,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import outwind.numeric.LeastSquares;
 import outwind.numeric.LinearFit;
-import outwind.numeric.WidestGap;
-import outwind.numeric.Zone;
+import outwind.numeric.plane.WidestGap;
+import outwind.numeric.plane.Zone;
 
 /**
  * What planes over many points cost, beside reading the points once.

@@ -12,7 +12,7 @@ import outwind.board.Board;
 import outwind.board.Reading;
 import outwind.board.TouchGrid;
 import outwind.flatten.Verdict;
-import outwind.stock.Prospect;
+import outwind.judge.Prospect;
 import outwind.surface.ForetoldHeight;
 import outwind.surface.MeasuredShape;
 import outwind.surface.SuspectReading;

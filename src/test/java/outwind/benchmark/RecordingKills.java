@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
-import outwind.board.BadBoardFile;
-import outwind.board.Recording;
+import outwind.board.file.Recording;
+import outwind.board.text.BadBoardFile;
 
 /**
  * Guided entry in a process of its own that is killed at random moments, and what its file holds afterwards.

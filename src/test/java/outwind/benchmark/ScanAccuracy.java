@@ -10,8 +10,8 @@ import outwind.board.Face;
 import outwind.flatten.LiftLimit;
 import outwind.flatten.Simulation;
 import outwind.flatten.ThicknessRange;
-import outwind.numeric.Plane;
-import outwind.scan.MadeScan;
+import outwind.numeric.plane.Plane;
+import outwind.scan.file.MadeScan;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Region;
 

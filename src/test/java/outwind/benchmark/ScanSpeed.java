@@ -15,10 +15,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import outwind.board.BadBoardFile;
 import outwind.board.PointCloud;
-import outwind.scan.Progress;
-import outwind.scan.ScanFile;
+import outwind.board.text.BadBoardFile;
+import outwind.scan.bytes.Progress;
+import outwind.scan.file.ScanFile;
 
 /**
  * What reading a dense scan costs: five million points of a warped board, 106 MB of text, in a process of its own

@@ -9,18 +9,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import outwind.board.BadBoardFile;
 import outwind.board.Board;
-import outwind.board.Given;
 import outwind.board.PointCloud;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
 import outwind.numeric.SweptLeastSquares;
-import outwind.numeric.WidestGap;
-import outwind.scan.Progress;
-import outwind.scan.Scan;
-import outwind.scan.ScanFile;
-import outwind.scan.ScannedBoard;
-import outwind.stock.Judgement;
-import outwind.stock.Request;
+import outwind.numeric.plane.WidestGap;
+import outwind.scan.bytes.Progress;
+import outwind.scan.file.Scan;
+import outwind.scan.file.ScanFile;
+import outwind.scan.find.ScannedBoard;
 
 /**
  * What a scan costs as a whole process, from start to exit: reading it, fits and minimum zone of its points; and
@@ -33,7 +33,7 @@ public final class ScanWholeProcess {
 
     private static final double LENGTH = 1180;
     private static final double WIDTH = 212;
-    private static final Given SIZES = new Given(Optional.empty(), Optional.of("1180"), Optional.of("212"),
+    private static final Defaults SIZES = new Defaults(Optional.empty(), Optional.of("1180"), Optional.of("212"),
         Optional.of("31.5"));
 
     private static final int[] SIZES_OF_SCANS = {10_000, 100_000, 1_000_000, 5_000_000, 10_000_000};
@@ -107,7 +107,7 @@ public final class ScanWholeProcess {
     /** The thickness that the board finishes at, levelled (mm). */
     private static double levelled(Scan scan, Path file) throws BadBoardFile {
         Board board = ScannedBoard.in(scan, file.toString(), SIZES);
-        return Judgement.of(board, Request.usual(board)).outlook().levelled().median();
+        return Judgement.of(board, JudgeOptions.usual(board)).outlook().levelled().median();
     }
 
     /** Peak resident memory, where the system tells it. */

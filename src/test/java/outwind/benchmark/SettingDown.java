@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import outwind.board.Board;
-import outwind.numeric.Plane;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.numeric.plane.Plane;
 import outwind.setup.RestingPose;
 import outwind.setup.Setup;
 import outwind.setup.Shim;
-import outwind.stock.Judgement;
-import outwind.stock.Request;
 
 /** What is said of setting a board down, on boards whose two faces are known. */
 public final class SettingDown {
@@ -76,7 +76,7 @@ public final class SettingDown {
                 SplittableRandom random = new SplittableRandom(7_919L * i + family.ordinal());
                 TrueBoard truth = TrueBoard.of(family, random);
                 Board read = truth.read(OptionalDouble.empty(), random);
-                Judgement judged = Judgement.of(read, Request.usual(read));
+                Judgement judged = Judgement.of(read, JudgeOptions.usual(read));
                 lying.add(truth, judged.asItLies(), new Plane(0, 0, 0));
                 levelled.add(truth, judged.levelled(), judged.planes().best().slab().faceA());
                 if (judged.faceDown().isSteady()) {

@@ -7,16 +7,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import outwind.board.BadBoardFile;
+import outwind.blanks.BlankThickness;
+import outwind.blanks.Saw;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Given;
 import outwind.board.Price;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
 import outwind.flatten.ThicknessRange;
-import outwind.stock.BlankThickness;
+import outwind.forecast.JudgeOptions;
 import outwind.stock.BoardFeet;
-import outwind.stock.Request;
-import outwind.stock.Saw;
 import outwind.surface.Faces;
 import outwind.surface.Region;
 
@@ -51,7 +51,7 @@ public final class Shortening {
 
     private static Board read(Path file) {
         try {
-            return BoardFile.read(file, Given.NOTHING);
+            return BoardFile.read(file, Defaults.NOTHING);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (BadBoardFile e) {
@@ -67,7 +67,7 @@ public final class Shortening {
         double area = 0;
         String label = boards.get(0).price().orElseThrow().currency();
         for (Board board : boards) {
-            Request request = Request.usual(board);
+            JudgeOptions request = JudgeOptions.usual(board);
             BlankThickness wood = BlankThickness.of(Faces.of(board).shape(), Region.whole(board), request.skim(), 1);
             double volume = board.length() * board.width() * board.thickness().orElseThrow();
             double left = 0;

@@ -21,7 +21,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
-import outwind.numeric.WidestGap;
+import outwind.numeric.plane.WidestGap;
 
 /**
  * The minimum zone of points in a file, by this project and by general-purpose solvers for Java.

@@ -13,7 +13,7 @@ import outwind.board.Reading;
 import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
-import outwind.numeric.WidestGap;
+import outwind.numeric.plane.WidestGap;
 
 /**
  * A board whose two faces are known everywhere, because it was made up, and what a person would read off it.

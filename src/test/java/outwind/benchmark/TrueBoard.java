@@ -14,7 +14,7 @@ import outwind.board.Trim;
 import outwind.board.Turned;
 import outwind.board.Underside;
 import outwind.board.Units;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.Places;
 import outwind.surface.SampledBoard;
 

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
 
 class FaceBTest {
 
@@ -24,7 +27,7 @@ class FaceBTest {
             + "x,y,z,thickness,face\n" + ON_A + row + "\n" + ON_B;
 
         BadBoardFile bad = assertThrows(BadBoardFile.class,
-            () -> BoardFile.parse("b.csv", text, Given.NOTHING));
+            () -> BoardFile.parse("b.csv", text, Defaults.NOTHING));
 
         assertEquals("b.csv:1:1: expected face B tied to face A but found too little for that\n  " + mend,
             bad.getMessage());

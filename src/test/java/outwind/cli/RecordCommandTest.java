@@ -25,13 +25,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import outwind.board.BadBoardFile;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Given;
 import outwind.board.Reading;
 import outwind.board.TouchGrid;
-import outwind.report.Figures;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
+import outwind.report.words.Figures;
 
 /** Guided entry as it is typed: lines in; questions, a file and an exit code out. */
 class RecordCommandTest {
@@ -66,7 +66,7 @@ class RecordCommandTest {
     }
 
     private List<Double> heights() throws IOException, BadBoardFile {
-        return BoardFile.read(file, Given.NOTHING).readings().stream().map(Reading::z).toList();
+        return BoardFile.read(file, Defaults.NOTHING).readings().stream().map(Reading::z).toList();
     }
 
     /** Heights of a board with a little twist, at the places asked for; made up. */
@@ -138,7 +138,7 @@ class RecordCommandTest {
         assertTrue(run.out().contains("So far YES, chance of 26.0 mm over 99 %; about "), run.out());
         assertTrue(run.out().contains("That settles it: further touch-offs would hardly change the verdict."),
             run.out());
-        Board board = BoardFile.read(file, Given.NOTHING);
+        Board board = BoardFile.read(file, Defaults.NOTHING);
         assertEquals(18, board.readings().size());
         assertEquals("white oak", board.species().orElseThrow());
         // Every repeat was alike: the usual 0.08 mm counts for four, so sqrt(4 * 0.08² / (4 + 3)) by hand is 0.0605.
@@ -304,7 +304,7 @@ class RecordCommandTest {
 
         assertTrue(run.out().contains("4 of 4, x 20 y 15 again:"), run.out());
         assertEquals(List.of(0.1, 0.2, 0.3, 0.1), heights());
-        assertEquals(30, BoardFile.read(file, Given.NOTHING).thickness().getAsDouble());
+        assertEquals(30, BoardFile.read(file, Defaults.NOTHING).thickness().getAsDouble());
     }
 
     @Test

@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import outwind.benchmark.RecordingKills;
-import outwind.board.BadBoardFile;
+import outwind.board.text.BadBoardFile;
 
 /** A few real processes, really killed; {@link RecordingKills} kills more, and {@code RecordingFileTest} finer. */
 class RecordKilledTest {

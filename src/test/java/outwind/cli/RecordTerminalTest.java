@@ -25,8 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import outwind.board.BadBoardFile;
-import outwind.board.Recording;
+import outwind.board.file.Recording;
+import outwind.board.text.BadBoardFile;
 
 /** Guided entry on a real terminal: keys in, a screen out. */
 class RecordTerminalTest {

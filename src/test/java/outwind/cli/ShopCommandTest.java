@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import outwind.board.BadBoardFile;
-import outwind.board.BedSize;
-import outwind.board.Shop;
-import outwind.board.ShopFile;
+import outwind.board.file.ShopFile;
+import outwind.board.text.BadBoardFile;
+import outwind.shop.BedSize;
+import outwind.shop.Shop;
 
 /** The shop file from the command that writes one to the figures of a plan. */
 class ShopCommandTest {

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.board.Turned;
 import outwind.flatten.Slab;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.setup.Setup;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Places;

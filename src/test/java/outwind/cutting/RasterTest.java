@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import outwind.board.Cutter;
+import outwind.shop.Cutter;
 import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;

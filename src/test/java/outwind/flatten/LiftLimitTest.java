@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 
 class LiftLimitTest {
 

@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
-import outwind.numeric.Plane;
-import outwind.surface.Fits;
+import outwind.numeric.plane.Plane;
 import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;
 import outwind.surface.ShapeOf;
+import outwind.surface.trend.Fits;
 
 /** Boards 900 x 180 mm, 30 mm thick everywhere. */
 class PlanesTest {

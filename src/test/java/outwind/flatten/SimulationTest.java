@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Places;
 import outwind.surface.Region;

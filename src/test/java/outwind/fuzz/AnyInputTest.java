@@ -11,18 +11,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
-import outwind.board.BadBoardFile;
 import outwind.board.BadValue;
-import outwind.board.BillFile;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Given;
 import outwind.board.Length;
 import outwind.board.PointCloud;
 import outwind.board.Price;
 import outwind.board.Units;
-import outwind.scan.Scan;
-import outwind.scan.ScanFile;
+import outwind.board.file.BillFile;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.text.BadBoardFile;
+import outwind.scan.file.Scan;
+import outwind.scan.file.ScanFile;
 
 /**
  * Whatever bytes a reader is given, it answers with what it read or with faults in words, never with another exception.
@@ -37,7 +37,7 @@ class AnyInputTest {
     @FuzzTest(maxDuration = "1h", maxExecutions = 2_000_000)
     void boardFile(byte[] bytes) {
         try {
-            assertIsBoard(BoardFile.parse("board.csv", new String(bytes, StandardCharsets.UTF_8), Given.NOTHING));
+            assertIsBoard(BoardFile.parse("board.csv", new String(bytes, StandardCharsets.UTF_8), Defaults.NOTHING));
         } catch (BadBoardFile e) {
             assertTold(e.getMessage());
         }
@@ -45,7 +45,7 @@ class AnyInputTest {
 
     @FuzzTest(maxDuration = "1h", maxExecutions = 2_000_000)
     void pointsWithoutHeader(byte[] bytes) {
-        onDisk("board.xyz", bytes, file -> assertIsBoard(BoardFile.read(file, Given.NOTHING)));
+        onDisk("board.xyz", bytes, file -> assertIsBoard(BoardFile.read(file, Defaults.NOTHING)));
     }
 
     private static void assertIsBoard(Board board) {

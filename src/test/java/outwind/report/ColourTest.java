@@ -7,6 +7,7 @@ import java.awt.Color;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import outwind.report.drawing.DepthScale;
 
 /** Colours that mean something are told apart by everybody, and on a grey print. */
 class ColourTest {

@@ -24,8 +24,15 @@ import outwind.board.Reading;
 import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
-import outwind.stock.Judgement;
-import outwind.stock.Request;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.report.drawing.Frame;
+import outwind.report.drawing.Mark;
+import outwind.report.drawing.Paper;
+import outwind.report.drawing.SmoothGrid;
+import outwind.report.sheet.BoardSheet;
+import outwind.report.sheet.DepthMap;
+import outwind.report.words.Figures;
 
 /** What sheets are drawn with, and what may be read off their pixels. */
 class DrawingTest {
@@ -57,7 +64,7 @@ class DrawingTest {
     }
 
     private static Judgement judged(Board board) {
-        return Judgement.of(board, Request.usual(board));
+        return Judgement.of(board, JudgeOptions.usual(board));
     }
 
     private static BufferedImage drawn(Board board, Figures figures) throws IOException {

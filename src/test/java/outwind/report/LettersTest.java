@@ -14,8 +14,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import outwind.board.Board;
 import outwind.board.Units;
-import outwind.stock.Judgement;
-import outwind.stock.Request;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.report.drawing.TextStyle;
+import outwind.report.sheet.BoardSheet;
+import outwind.report.words.Figures;
 import outwind.surface.ShapeOf;
 
 /** The letters that come with the program: all that is printed is in them, and a machine without fonts is no matter. */
@@ -28,7 +31,7 @@ class LettersTest {
         ShapeOf shape = new ShapeOf(1180, 212, 31.5, ShapeOf.board().underside(), OptionalDouble.empty(),
             ShapeOf.board().trim());
         Board board = shape.read(5, 3, (x, y) -> 1e-5 * x * y);
-        return BoardSheet.png(Judgement.of(board, Request.usual(board)), new Figures(Units.MILLIMETRES));
+        return BoardSheet.png(Judgement.of(board, JudgeOptions.usual(board)), new Figures(Units.MILLIMETRES));
     }
 
     /** Draws a sheet into a file, in a process of its own. */
@@ -39,11 +42,11 @@ class LettersTest {
     @Test
     void signsAndNeighbouringAlphabetsAreInTheLetters() {
         for (String words : List.of("± 0.26 mm, 90\u00a0% · 3×4 … ² ³ – “x” ’", "Tür Ålesund Łódź Čapek", "Береза Πεύκη")) {
-            for (Type type : Type.values()) {
+            for (TextStyle type : TextStyle.values()) {
                 assertEquals(type.font(), type.font(words), words);
             }
         }
-        assertTrue(Type.TEXT.font("楢").getFamily() != Type.TEXT.font().getFamily(), "the machine's own for others");
+        assertTrue(TextStyle.TEXT.font("楢").getFamily() != TextStyle.TEXT.font().getFamily(), "the machine's own for others");
     }
 
     // Fontconfig is told of no folder but one that is not there.

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import outwind.numeric.OrthotropicPlate;
+import outwind.numeric.plate.OrthotropicPlate;
 
 class BoardMeshTest {
 

@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.BoardShape;
 import outwind.surface.Places;
 import outwind.surface.Region;

@@ -14,9 +14,9 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
-import outwind.numeric.Compliance;
-import outwind.numeric.OrthotropicPlate;
-import outwind.numeric.Rigidity;
+import outwind.numeric.plate.Compliance;
+import outwind.numeric.plate.OrthotropicPlate;
+import outwind.numeric.plate.Rigidity;
 
 /** On boards of fifteen nodes, five along and three across. */
 class HeldBoardTest {

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import outwind.board.Board;
-import outwind.numeric.Plane;
+import outwind.numeric.plane.Plane;
 import outwind.surface.MeasuredShape;
 import outwind.surface.Places;
 import outwind.surface.Region;

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import outwind.numeric.Rigidity;
+import outwind.numeric.plate.Rigidity;
 
 class SpanLimitTest {
 

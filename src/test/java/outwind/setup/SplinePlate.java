@@ -8,7 +8,7 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
-import outwind.numeric.Rigidity;
+import outwind.numeric.plate.Rigidity;
 
 /**
  * A second opinion on a supported board, by another road: Ritz's method with cubic B-splines both ways. Their slopes

@@ -18,6 +18,12 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
+import outwind.blanks.CutOrder;
+import outwind.blanks.Piece;
+import outwind.blanks.Saw;
+import outwind.blanks.Sections;
+import outwind.blanks.Stops;
+import outwind.blanks.TwoStage;
 
 /** Bills against stacks of made-up boards, compared with every pattern there is. */
 class BillSearchTest {

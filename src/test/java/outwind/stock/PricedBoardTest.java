@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import outwind.blanks.BlankPlanTest;
 import outwind.board.Board;
 import outwind.board.Defect;
 import outwind.board.Price;
 import outwind.flatten.Verdict;
+import outwind.forecast.JudgeOptions;
 import outwind.surface.ShapeOf;
 
 class PricedBoardTest {
@@ -25,7 +27,7 @@ class PricedBoardTest {
     }
 
     private static PricedBoard priced(Board board) {
-        return PricedBoard.of(board, board, Request.usual(board), "board.csv", RATES);
+        return PricedBoard.of(board, board, JudgeOptions.usual(board), "board.csv", RATES);
     }
 
     // Worked by hand: 1000 x 200 less 100 x 50 and 100 x 50 that meet in 50 x 50, less nothing else.

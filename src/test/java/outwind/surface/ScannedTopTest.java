@@ -15,8 +15,11 @@ import outwind.board.PointCloud;
 import outwind.flatten.LiftLimit;
 import outwind.flatten.Simulation;
 import outwind.flatten.ThicknessRange;
-import outwind.numeric.Plane;
-import outwind.scan.MadeScan;
+import outwind.numeric.plane.Plane;
+import outwind.scan.file.MadeScan;
+import outwind.surface.trend.Term;
+import outwind.surface.trend.TrendFit;
+import outwind.surface.trend.TrendModel;
 
 class ScannedTopTest {
 

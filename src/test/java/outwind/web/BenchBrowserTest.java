@@ -30,7 +30,7 @@ import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
-import outwind.board.Recording;
+import outwind.board.file.Recording;
 
 /**
  * The whole job in a real browser, Chromium of the system; skipped where there is none, which {@code .ci/run} does not

@@ -28,13 +28,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import outwind.board.Board;
-import outwind.board.BoardFile;
-import outwind.board.Given;
-import outwind.board.Recording;
-import outwind.report.RecordingLock;
-import outwind.report.JsonReport;
-import outwind.stock.Judgement;
-import outwind.stock.Request;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
+import outwind.board.file.Recording;
+import outwind.forecast.JudgeOptions;
+import outwind.judge.Judgement;
+import outwind.report.files.RecordingLock;
+import outwind.report.json.JsonReport;
 
 /** What the bench answers, and whom. */
 class BenchServerTest {
@@ -178,8 +178,8 @@ class BenchServerTest {
         Files.copy(sample, folder.resolve("hall-table.csv"));
         try (Bench bench = new Bench(folder, false)) {
             JsonNode seen = bench.asked("see?board=hall-table.csv");
-            Board board = BoardFile.read(sample, Given.NOTHING);
-            assertEquals(Bench.MAPPER.readTree(JsonReport.of(Judgement.of(board, Request.usual(board)))),
+            Board board = BoardFile.read(sample, Defaults.NOTHING);
+            assertEquals(Bench.MAPPER.readTree(JsonReport.of(Judgement.of(board, JudgeOptions.usual(board)))),
                 seen.path("judgement"));
         }
     }

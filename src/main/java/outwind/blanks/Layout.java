@@ -1,0 +1,141 @@
+package outwind.blanks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import outwind.surface.Region;
+
+/**
+ * Blanks laid out on a board for one order of cutting.
+ *
+ * @param order    which cuts go right through
+ * @param board    the whole board
+ * @param sections the blanks of each section, in order; none empty
+ * @param kerf     of each cut (mm)
+ * @param bound    no layout of this order over the same stops can be counted on for more
+ */
+public record Layout(CutOrder order, Region board, List<List<Blank>> sections, double kerf, double bound) {
+
+    public Layout {
+        sections = sections.stream().map(List::copyOf).toList();
+    }
+
+    /** All blanks, section by section. */
+    public List<Blank> blanks() {
+        return sections.stream().flatMap(List::stream).toList();
+    }
+
+    /** How many blanks of an item. */
+    public int count(int item) {
+        return (int) blanks().stream().filter(blank -> blank.item() == item).count();
+    }
+
+    /** What all blanks together may be counted on for. */
+    public double value() {
+        return blanks().stream().mapToDouble(Blank::value).sum();
+    }
+
+    /** All cuts in the order they are made: those right through, then section by section, each trimmed at the end. */
+    public List<SawCut> cuts() {
+        boolean crosscuts = order == CutOrder.CROSSCUT_FIRST;
+        List<SawCut> cuts = new ArrayList<>(between(sections.stream().map(section -> first(extent(section))).toList(),
+            new SawCut(crosscuts, 0, 0, board, 0, 0, SawCut.Keeps.BOTH)));
+        int blank = 0;
+        for (int s = 0; s < sections.size(); s++) {
+            List<Blank> section = sections.get(s);
+            Region extent = extent(section);
+            cuts.addAll(between(section.stream().map(b -> second(b.region())).toList(),
+                new SawCut(!crosscuts, s + 1, 0, strip(extent, board), 0, 0, SawCut.Keeps.BOTH)));
+            for (Blank trimmed : section) {
+                blank++;
+                cuts.addAll(between(List.of(first(trimmed.region())),
+                    new SawCut(crosscuts, s + 1, blank, strip(trimmed.region(), extent), 0, 0, SawCut.Keeps.BOTH)));
+            }
+        }
+        return cuts;
+    }
+
+    /** From the first blank's beginning to the furthest end: what the cuts right through must leave whole. */
+    private static Region extent(List<Blank> section) {
+        return section.stream().map(Blank::region).reduce((a, b) -> new Region(Math.min(a.x1(), b.x1()),
+            Math.min(a.y1(), b.y1()), Math.max(a.x2(), b.x2()), Math.max(a.y2(), b.y2()))).orElseThrow();
+    }
+
+    /**
+     * What is in hand once a rectangle has been cut free: a section over the whole board, or a blank over its section.
+     */
+    private Region strip(Region cutFree, Region from) {
+        boolean alongX = (order == CutOrder.CROSSCUT_FIRST) == (from == board);
+        return alongX ? new Region(cutFree.x1(), from.y1(), cutFree.x2(), from.y2())
+            : new Region(from.x1(), cutFree.y1(), from.x2(), cutFree.y2());
+    }
+
+    /** Where a rectangle reaches in the direction that the first cuts follow each other. */
+    private double[] first(Region region) {
+        return side(region, order == CutOrder.CROSSCUT_FIRST);
+    }
+
+    private double[] second(Region region) {
+        return side(region, order != CutOrder.CROSSCUT_FIRST);
+    }
+
+    private static double[] side(Region region, boolean along) {
+        return along ? new double[] {region.x1(), region.x2()} : new double[] {region.y1(), region.y2()};
+    }
+
+    /** The cuts that free what is kept, of the kind of a pattern. */
+    private List<SawCut> between(List<double[]> kept, SawCut kind) {
+        double[] whole = side(kind.within(), kind.crosscut());
+        List<SawCut> cuts = new ArrayList<>();
+        double done = whole[0];
+        for (int i = 0; i < kept.size(); i++) {
+            double[] here = kept.get(i);
+            if (i > 0 && here[0] - done <= kerf + Stops.SAME) {
+                cuts.remove(cuts.size() - 1);
+                cuts.add(kind.at(done, here[0], SawCut.Keeps.BOTH));
+            } else if (here[0] > whole[0] + Stops.SAME) {
+                cuts.add(kind.at(Math.max(whole[0], here[0] - kerf), here[0], SawCut.Keeps.BEHIND));
+            }
+            if (here[1] < whole[1] - Stops.SAME) {
+                cuts.add(kind.at(here[1], Math.min(whole[1], here[1] + kerf), SawCut.Keeps.BEFORE));
+            }
+            done = here[1];
+        }
+        return cuts;
+    }
+
+    /** What falls off beside the blanks, kerfs taken away, the largest first; defects may lie in it. */
+    public List<Region> offcuts() {
+        List<Region> offcuts = new ArrayList<>();
+        addGaps(offcuts, sections.stream().map(section -> first(extent(section))).toList(), board,
+            order == CutOrder.CROSSCUT_FIRST);
+        for (List<Blank> section : sections) {
+            Region extent = extent(section);
+            addGaps(offcuts, section.stream().map(blank -> second(blank.region())).toList(), strip(extent, board),
+                order != CutOrder.CROSSCUT_FIRST);
+            for (Blank blank : section) {
+                addGaps(offcuts, List.of(first(blank.region())), strip(blank.region(), extent),
+                    order == CutOrder.CROSSCUT_FIRST);
+            }
+        }
+        offcuts.sort(Comparator.comparingDouble((Region r) -> -r.area()));
+        return offcuts;
+    }
+
+    private void addGaps(List<Region> offcuts, List<double[]> kept, Region within, boolean along) {
+        double[] whole = side(within, along);
+        double from = whole[0];
+        for (double[] here : kept) {
+            addGap(offcuts, from, here[0] - kerf, within, along);
+            from = here[1] + kerf;
+        }
+        addGap(offcuts, from, whole[1], within, along);
+    }
+
+    private static void addGap(List<Region> offcuts, double from, double to, Region within, boolean along) {
+        if (to > from + Stops.SAME) {
+            offcuts.add(along ? new Region(from, within.y1(), to, within.y2())
+                : new Region(within.x1(), from, within.x2(), to));
+        }
+    }
+}

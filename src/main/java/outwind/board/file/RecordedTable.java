@@ -1,0 +1,250 @@
+package outwind.board.file;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import outwind.board.Face;
+import outwind.board.Fault;
+import outwind.board.LengthReader;
+import outwind.board.Place;
+import outwind.board.Quantity;
+import outwind.board.Units;
+import outwind.board.text.BadBoardFile;
+import outwind.board.text.Delimiter;
+import outwind.board.text.FaultList;
+import outwind.board.text.Line;
+import outwind.board.text.Row;
+import outwind.board.text.Sheet;
+import outwind.board.text.TornTail;
+
+/**
+ * The text of a board file to which rows are added: its lines as they stand, ends and all, and what its table's rows
+ * on face A hold.
+ */
+final class RecordedTable {
+
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d,\\d");
+
+    /** The note of a planned place that is left out. */
+    private static final String SKIPPED = "skipped";
+
+    // Longer remarks belong on paper; a bound keeps a line readable.
+    private static final int LONGEST_NOTE = 200;
+
+    private static final Pattern BEHIND_LINE_END = Pattern.compile("(?<=\n)|(?<=\r)(?!\n)");
+
+    /** Name of a file that was read before and had no faults. */
+    private static final String FAULTLESS = "";
+
+    /**
+     * A row on face A that plans a touch-off or holds one.
+     *
+     * @param line   line of the file, 1-based
+     * @param place  where
+     * @param height as it is written; empty if the row holds none
+     * @param note   what stands beside it
+     * @param alone  true if it holds no caliper reading as well
+     */
+    record Touch(int line, Place place, String height, String note, boolean alone) {
+
+        boolean isSkipped() {
+            return height.isEmpty() && note.equals(SKIPPED);
+        }
+
+        boolean isPlanned() {
+            return height.isEmpty() && !isSkipped();
+        }
+    }
+
+    private final List<String> lines;
+    private final Header header;
+    private final Delimiter delimiter;
+    private final LengthReader gauge;
+    private final List<Touch> rows;
+
+    private RecordedTable(List<String> lines, Header header, Delimiter delimiter, LengthReader gauge, List<Touch> rows) {
+        this.lines = lines;
+        this.header = header;
+        this.delimiter = delimiter;
+        this.gauge = gauge;
+        this.rows = rows;
+    }
+
+    /** Takes a text apart that can be read as a board with a table of named columns, and whose last line ends. */
+    static RecordedTable of(String text, Units units) {
+        FaultList faults = new FaultList(FAULTLESS);
+        Sheet sheet = Sheet.ofTable(Line.split(text, faults));
+        LengthReader gauge = new LengthReader(units, sheet.delimiter().allowsDecimalComma());
+        Header header = Row.split(sheet.rows().get(0), sheet.delimiter(), faults)
+            .flatMap(row -> Header.read(row, units, faults)).orElseThrow();
+        List<Touch> rows = new ArrayList<>();
+        for (Line line : sheet.rows().subList(1, sheet.rows().size())) {
+            Row row = Row.split(line, sheet.delimiter(), faults).orElseThrow();
+            String height = header.cell(Column.Z, row).text();
+            boolean alone = header.cell(Column.THICKNESS, row).isBlank();
+            if (Face.named(header.cell(Column.FACE, row).text()) == Face.A && (alone || !height.isEmpty())) {
+                Place place = new Place(gauge.read(Quantity.X, header.cell(Column.X, row).text()),
+                    gauge.read(Quantity.Y, header.cell(Column.Y, row).text()));
+                rows.add(new Touch(line.number(), place, height, header.cell(Column.NOTE, row).text(), alone));
+            }
+        }
+        return new RecordedTable(rawLines(text), header, sheet.delimiter(), gauge, List.copyOf(rows));
+    }
+
+    /**
+     * A text made ready for rows to be added: its last line ends, a remark says that every line does, and there is a
+     * header row.
+     *
+     * @throws BadBoardFile if the table has no named columns with one for heights
+     */
+    static String prepared(String text, FaultList faults) throws BadBoardFile {
+        List<Line> split = Line.split(text, faults);
+        faults.throwIfAny();
+        Sheet sheet = Sheet.ofTable(split);
+        if (!sheet.rows().isEmpty()) {
+            requireHeights(sheet, faults);
+        }
+        boolean marked = split.stream().anyMatch(line -> line.text().equals(TornTail.REMARK));
+        String ended = above(text, marked ? List.of() : List.of(TornTail.REMARK));
+        return sheet.rows().isEmpty() ? ended + "x,y,z,note" + lineEnd(text) : ended;
+    }
+
+    /** A text whose last line ends, with more lines above its table. */
+    static String above(String text, List<String> more) {
+        List<String> lines = rawLines(text);
+        String end = lineEnd(text);
+        int last = lines.size() - 1;
+        if (last >= 0 && !lines.get(last).endsWith("\n") && !lines.get(last).endsWith("\r")) {
+            lines.set(last, lines.get(last) + end);
+        }
+        List<Line> rows = Sheet.ofTable(Line.split(text, new FaultList(FAULTLESS))).rows();
+        lines.addAll(rows.isEmpty() ? lines.size() : rows.get(0).number() - 1,
+            more.stream().map(line -> line + end).toList());
+        return String.join("", lines);
+    }
+
+    /** Whether the first row of a sheet names a column. */
+    static boolean names(Sheet sheet, Column column) {
+        return !sheet.rows().isEmpty() && Row.split(sheet.rows().get(0), sheet.delimiter(), new FaultList(FAULTLESS))
+            .stream().flatMap(row -> row.cells().stream()).map(Header::column)
+            .anyMatch(named -> named.filter(column::equals).isPresent());
+    }
+
+    private static void requireHeights(Sheet sheet, FaultList faults) throws BadBoardFile {
+        if (!names(sheet, Column.Z)) {
+            faults.add(sheet.rows().get(0).number(), 1, "a table with the columns x, y and z",
+                Fault.shown(sheet.rows().get(0).text()), "Rows can be added only to a table that names its columns:"
+                    + " begin another file for what is touched from here on.");
+        }
+        faults.throwIfAny();
+    }
+
+    /** Whether a column is named and some row has something in it. */
+    static boolean fills(Sheet sheet, Column column) {
+        FaultList ignored = new FaultList(FAULTLESS);
+        List<Row> rows = sheet.rows().stream()
+            .flatMap(line -> Row.split(line, sheet.delimiter(), ignored).stream()).toList();
+        return names(sheet, column) && Header.read(rows.get(0), Units.MILLIMETRES, ignored).stream()
+            .anyMatch(header -> rows.stream().skip(1).anyMatch(row -> !header.cell(column, row).isBlank()));
+    }
+
+    String text() {
+        return String.join("", lines);
+    }
+
+    LengthReader gauge() {
+        return gauge;
+    }
+
+    /** The rows on face A that plan a touch-off or hold one, in the order of the file. */
+    List<Touch> rows() {
+        return rows;
+    }
+
+    /** The height (mm) that a row holds; empty if it holds none. */
+    OptionalDouble height(Touch row) {
+        return row.height().isEmpty() ? OptionalDouble.empty()
+            : OptionalDouble.of(gauge.read(Quantity.Z, row.height()));
+    }
+
+    String withRow(Place place, String height) {
+        return text() + row(place, height, "") + lineEnd(text());
+    }
+
+    String withSkipped(Place place) {
+        return withNoteColumn() + row(place, "", SKIPPED) + lineEnd(text());
+    }
+
+    String withNote(Touch row, String note) {
+        List<String> changed = rawLines(withNoteColumn());
+        changed.set(row.line() - 1, row(row.place(), row.height(), note) + lineEnd(text()));
+        return String.join("", changed);
+    }
+
+    /** The text without the lines of some rows. */
+    String without(List<Touch> left) {
+        List<String> kept = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            int line = i + 1;
+            if (left.stream().noneMatch(row -> row.line() == line)) {
+                kept.add(lines.get(i));
+            }
+        }
+        return String.join("", kept);
+    }
+
+    private String withNoteColumn() {
+        if (header.has(Column.NOTE)) {
+            return text();
+        }
+        List<String> wider = new ArrayList<>(lines);
+        String names = wider.get(header.line() - 1).stripTrailing();
+        wider.set(header.line() - 1, names + delimiter.mark() + Column.NOTE.word() + lineEnd(text()));
+        return String.join("", wider);
+    }
+
+    private String row(Place place, String height, String note) {
+        Map<Column, String> cells = new EnumMap<>(Column.class);
+        UnaryOperator<String> mark = decimalMark();
+        cells.put(Column.X, quoted(mark.apply(gauge.units().plain(place.x()))));
+        cells.put(Column.Y, quoted(mark.apply(gauge.units().plain(place.y()))));
+        cells.put(Column.Z, quoted(mark.apply(height)));
+        cells.put(Column.NOTE, quoted(tidy(note)));
+        Header named = header.has(Column.NOTE) || note.isEmpty() ? header : header.with(Column.NOTE);
+        return named.row(cells, delimiter.mark());
+    }
+
+    /** Gives a number the decimal mark that the table has: two marks in one file would be doubtful. */
+    private UnaryOperator<String> decimalMark() {
+        if (!delimiter.allowsDecimalComma()) {
+            return number -> number;
+        }
+        boolean hasComma = lines.stream().anyMatch(line -> !line.stripLeading().startsWith("#")
+            && DECIMAL_COMMA.matcher(line).find());
+        return hasComma ? number -> number.replace('.', ',') : number -> number.replace(',', '.');
+    }
+
+    private String quoted(String cell) {
+        boolean plain = cell.indexOf(delimiter.mark()) < 0 && cell.indexOf('"') < 0;
+        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    }
+
+    /** A note that cannot be taken for a line of its own, nor for a place that was left out. */
+    private static String tidy(String note) {
+        String line = note.replaceAll("\\p{Cc}", " ").replaceFirst("^[\\s#]+", "").strip();
+        return line.substring(0, Math.min(LONGEST_NOTE, line.length()));
+    }
+
+    /** The lines of a text with their ends; told apart as {@link Line#split} does. */
+    private static List<String> rawLines(String text) {
+        return new ArrayList<>(text.isEmpty() ? List.of() : List.of(BEHIND_LINE_END.split(text)));
+    }
+
+    private static String lineEnd(String text) {
+        return text.contains("\r\n") ? "\r\n" : "\n";
+    }
+}

@@ -1,0 +1,163 @@
+package outwind.board.file;
+
+import java.util.List;
+import java.util.Optional;
+import outwind.board.Face;
+import outwind.board.Fault;
+import outwind.board.Units;
+import outwind.board.text.Cell;
+import outwind.board.text.Delimiter;
+import outwind.board.text.FaultList;
+import outwind.board.text.Line;
+import outwind.board.text.Row;
+import outwind.board.text.Sheet;
+
+/** Reads the rows of a sheet in whichever layout they have: named columns, readings in cells, or bare points. */
+final class Table {
+
+    // More than anybody touches off or types; a scan has a reader of its own.
+    static final int MOST_READINGS = 50_000;
+
+    private final Sheet sheet;
+    private final Units units;
+    private final Measurements measured;
+    private final FaultList faults;
+
+    private Table(Sheet sheet, Units units, Measurements measured, FaultList faults) {
+        this.sheet = sheet;
+        this.units = units;
+        this.measured = measured;
+        this.faults = faults;
+    }
+
+    /**
+     * Hands every row's values to {@code measured}.
+     *
+     * @return whether the rows could be told apart; if not, a fault says why
+     */
+    static boolean read(Sheet sheet, Units units, Measurements measured, FaultList faults) {
+        return new Table(sheet, units, measured, faults).read();
+    }
+
+    private boolean read() {
+        if (sheet.rows().isEmpty()) {
+            faults.addForFile("readings", "nothing", sheet.delimiter() == Delimiter.SPACE
+                ? "Write one point x y z on each line."
+                : "Add a header row such as \"x,y,z\" and below it one row for each point.");
+            return false;
+        }
+        int headers = sheet.delimiter() == Delimiter.SPACE ? 0 : 1;
+        if (sheet.rows().size() - headers > MOST_READINGS) {
+            refuseReadings(sheet.rows().get(MOST_READINGS + headers), sheet.rows().size() - headers + " rows");
+            return false;
+        }
+        if (sheet.delimiter() == Delimiter.SPACE) {
+            sheet.rows().forEach(this::readPoint);
+            return true;
+        }
+        return Row.split(sheet.rows().get(0), sheet.delimiter(), faults).map(this::readBelow).orElse(false);
+    }
+
+    private void refuseReadings(Line beyond, String found) {
+        faults.add(beyond.number(), 1, "at most " + MOST_READINGS + " readings", found,
+            "Thin them out, for instance to every tenth.");
+    }
+
+    private void readPoint(Line line) {
+        Row row = split(line).orElseThrow();
+        if (row.cells().size() != 3) {
+            measured.missRow();
+            faults.add(row.line(), row.cell(0).column(), "three numbers x y z", Fault.shown(line.text().strip()),
+                "Write the place along the grain, the place across and the height, and nothing else.");
+            return;
+        }
+        Optional<Double> x = measured.x(row.cell(0), Face.A);
+        Optional<Double> y = measured.y(row.cell(1), Face.A);
+        measured.touch(x, y, row.cell(2), Face.A, "");
+    }
+
+    private boolean readBelow(Row header) {
+        if (Header.isCorner(header.cell(0))) {
+            // One row of a table like this holds many readings.
+            long cells = (header.cells().size() - 1L) * below().size();
+            if (cells > MOST_READINGS) {
+                refuseReadings(below().get(MOST_READINGS / (header.cells().size() - 1)), cells + " cells");
+                return false;
+            }
+            readCells(header);
+            return true;
+        }
+        Optional<Header> named = Header.read(header, units, faults);
+        named.ifPresent(this::readNamed);
+        return named.isPresent();
+    }
+
+    private void readNamed(Header header) {
+        List<Row> rows = below().stream().flatMap(line -> split(line).stream()).toList();
+        if (sheet.delimiter() == Delimiter.COMMA) {
+            DecimalMarks.refuseSplitNumbers(rows, header, faults);
+        } else {
+            DecimalMarks.refuseTwoMarks(rows, faults);
+        }
+        rows.forEach(row -> readNamed(row, header));
+    }
+
+    private void readNamed(Row row, Header header) {
+        refuseUnnamedCells(row, header);
+        Face face = faults.read(header.cell(Column.FACE, row), Face::named).orElse(Face.A);
+        Optional<Double> x = measured.x(header.cell(Column.X, row), face);
+        Optional<Double> y = measured.y(header.cell(Column.Y, row), face);
+        measured.touch(x, y, header.cell(Column.Z, row), face, header.cell(Column.NOTE, row).text());
+        measured.caliper(x, y, header.cell(Column.THICKNESS, row), face);
+    }
+
+    private void refuseUnnamedCells(Row row, Header header) {
+        for (int index = 0; index < row.cells().size(); index++) {
+            if (header.isUnnamed(index) && !row.cell(index).isBlank()) {
+                faults.add(row.cell(index), "no cell beyond the columns named in line " + header.line(),
+                    sheet.delimiter() == Delimiter.COMMA
+                        ? "Take it out or name its column; decimal commas need semicolons between the cells."
+                        : "Take it out or name its column.");
+                return;
+            }
+        }
+    }
+
+    private void readCells(Row header) {
+        List<Optional<Double>> x = header.cells().stream().skip(1).map(this::position).toList();
+        DecimalMarks.requireOrder(header, x, faults);
+        for (Line line : below()) {
+            split(line).ifPresent(row -> readCells(row, header, x));
+        }
+    }
+
+    /** The x position over a column of readings, or nothing where the cell is blank. */
+    private Optional<Double> position(Cell cell) {
+        return cell.isBlank() ? Optional.empty() : measured.x(cell, Face.A);
+    }
+
+    private void readCells(Row row, Row header, List<Optional<Double>> x) {
+        Optional<Double> y = measured.y(row.cell(0), Face.A);
+        for (int index = 1; index < row.cells().size(); index++) {
+            Cell z = row.cell(index);
+            if (!header.cell(index).isBlank()) {
+                measured.touch(x.get(index - 1), y, z, Face.A, "");
+            } else if (!z.isBlank()) {
+                faults.add(z, "an x position in line " + header.line() + " above this cell",
+                    "Write the x position into the first row, or take this cell out.");
+            }
+        }
+    }
+
+    private List<Line> below() {
+        return sheet.rows().subList(1, sheet.rows().size());
+    }
+
+    private Optional<Row> split(Line line) {
+        Optional<Row> row = Row.split(line, sheet.delimiter(), faults);
+        if (row.isEmpty()) {
+            measured.missRow();
+        }
+        return row;
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * How text reaches the terminal: folded, cleaned, in letters it can show. Read {@link outwind.cli.terminal.Terminal}
+ * first.
+ */
+package outwind.cli.terminal;

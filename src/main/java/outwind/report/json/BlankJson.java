@@ -1,0 +1,96 @@
+package outwind.report.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import outwind.blanks.Blank;
+import outwind.blanks.BlankPlan;
+import outwind.blanks.Layout;
+import outwind.blanks.LengthsPlan;
+import outwind.blanks.Saw;
+import outwind.blanks.SawCut;
+import outwind.board.BillItem;
+import outwind.board.Board;
+import outwind.board.CuttingBill;
+import outwind.surface.Region;
+
+/** Blanks and cuts for scripts: one JSON object, lengths in mm, shares from 0 to 1. */
+public final class BlankJson {
+
+    private final ObjectNode root = JsonNodeFactory.instance.objectNode();
+
+    private BlankJson(Board board, Saw saw, double sure) {
+        root.putObject("board").put("name", board.name()).put("length", board.length()).put("width", board.width());
+        root.putObject("saw").put("kerf", saw.kerf()).put("endTrim", saw.endTrim()).put("raster", saw.raster());
+        root.put("sure", sure);
+    }
+
+    /** Writes a cutting bill against a board, with a line end after it. */
+    public static String of(BlankPlan plan) {
+        BlankJson json = new BlankJson(plan.board(), plan.saw(), plan.sure());
+        items(json.root.putArray("items"), plan.bill(), plan::cut, plan.missing());
+        describe(json.root.putObject("layout"), plan.chosen());
+        describe(json.root.putObject("otherLayout"), plan.other());
+        return JsonText.of(json.root);
+    }
+
+    /** Writes crosscuts alone, with a line end after it. */
+    public static String of(LengthsPlan plan) {
+        BlankJson json = new BlankJson(plan.board(), plan.saw(), plan.sure());
+        json.root.put("target", plan.board().target().orElseThrow());
+        plan.longest().ifPresent(blank -> describe(json.root.putObject("longest"), blank));
+        ArrayNode equal = json.root.putArray("equal");
+        plan.equal().ifPresent(all -> all.lengths().forEach(blank -> describe(equal.addObject(), blank)));
+        return JsonText.of(json.root);
+    }
+
+    /** What was wanted of a bill, what is cut of it, and why the rest is missing. */
+    static void items(ArrayNode items, CuttingBill bill, IntUnaryOperator cut,
+            List<Optional<BlankPlan.Missing>> missing) {
+        for (int i = 0; i < bill.items().size(); i++) {
+            BillItem item = bill.items().get(i);
+            ObjectNode node = items.addObject().put("name", item.name()).put("wanted", item.quantity())
+                .put("cut", cut.applyAsInt(i));
+            missing.get(i).ifPresent(why -> node.put("missing", JsonText.words(why)));
+        }
+    }
+
+    /** Writes a layout into a node of another report. */
+    static void describe(ObjectNode node, Layout layout) {
+        node.put("order", layout.order().words());
+        node.put("value", layout.value());
+        node.put("bound", layout.bound());
+        ArrayNode sections = node.putArray("sections");
+        for (List<Blank> section : layout.sections()) {
+            ArrayNode blanks = sections.addArray();
+            section.forEach(blank -> describe(blanks.addObject(), blank));
+        }
+        ArrayNode cuts = node.putArray("cuts");
+        for (SawCut cut : layout.cuts()) {
+            cuts.addObject().put("kind", cut.crosscut() ? "crosscut" : "rip").put("section", cut.section())
+                .put("blank", cut.blank()).put("from", cut.from()).put("to", cut.to())
+                .put("keeps", JsonText.words(cut.keeps()));
+        }
+        ArrayNode offcuts = node.putArray("offcuts");
+        layout.offcuts().forEach(offcut -> put(offcuts.addObject(), offcut));
+    }
+
+    private static void describe(ObjectNode node, Blank blank) {
+        node.put("name", blank.name());
+        put(node, blank.region());
+        node.put("turned", blank.turned());
+        node.put("wanted", blank.wanted());
+        node.put("thickness", blank.range().median());
+        node.put("low", blank.range().low());
+        node.put("high", blank.range().high());
+        node.put("chance", blank.chance());
+        node.put("value", blank.value());
+    }
+
+    private static void put(ObjectNode node, Region region) {
+        node.put("x1", region.x1()).put("y1", region.y1()).put("x2", region.x2()).put("y2", region.y2());
+    }
+}

@@ -1,0 +1,4 @@
+/**
+ * What scripts read. Read {@link outwind.report.json.JsonReport} first.
+ */
+package outwind.report.json;

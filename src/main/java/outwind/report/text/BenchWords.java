@@ -1,0 +1,81 @@
+package outwind.report.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import outwind.judge.Judgement;
+import outwind.judge.Planned;
+import outwind.judge.SecondCut;
+import outwind.report.words.CutWords;
+import outwind.report.words.Figures;
+import outwind.report.words.Sentences;
+import outwind.report.words.Support;
+import outwind.setup.Shim;
+
+/** What is said on the page at the bench: the same sentences as in the text, one thing to do in each. */
+public final class BenchWords {
+
+    /**
+     * One thing to do.
+     *
+     * @param id   names it in the file that says what is done
+     * @param text what to do, in words
+     */
+    public record Step(String id, String text) { }
+
+    private BenchWords() { }
+
+    /** The verdict, then what it rests on. */
+    public static List<String> verdict(Judgement judgement, Figures figures) {
+        Sentences sentences = new Sentences(judgement, figures);
+        List<String> said = new ArrayList<>(List.of(sentences.verdict(), sentences.thickness()));
+        if (judgement.planned() == Planned.NONE) {
+            said.addAll(sentences.beforeCutting());
+        }
+        return List.copyOf(said);
+    }
+
+    /** How to cut it, one step after the other; none where no cut is planned. */
+    public static List<Step> steps(Judgement judgement, Figures figures) {
+        if (judgement.planned() == Planned.NONE) {
+            return List.of();
+        }
+        Sentences sentences = new Sentences(judgement, figures);
+        List<Step> steps = new ArrayList<>();
+        steps.add(new Step("care", CutWords.CAUTIONS));
+        if (!judgement.setup().held().holds()) {
+            steps.add(new Step("lay", sentences.carrier()));
+        } else {
+            steps.add(new Step("lay", "Lay the board on " + sentences.bed() + " with face A up."
+                + (judgement.setup().shims().isEmpty() ? " It needs no shims." : "")));
+            for (Support support : Support.round(judgement)) {
+                Shim shim = support.shim();
+                String place = "x\u00a0" + figures.place(shim.x()) + " y\u00a0" + figures.place(shim.y()) + " ("
+                    + figures.unit() + ").";
+                steps.add(support.isShimmed() ? new Step("shim-" + support.label(), "Shim " + support.label() + ": "
+                    + figures.shim(shim.height()) + "\u00a0" + figures.unit() + " at " + place)
+                    : new Step("touches-" + figures.place(shim.x()) + "-" + figures.place(shim.y()),
+                        "Check with a slip of paper that the board touches at " + place));
+            }
+        }
+        steps.add(new Step("hold", "Press on each corner. It must not move. " + sentences.holding()));
+        steps.add(new Step("face-a", sentences.cut(judgement.cuts().faceA())));
+        steps.add(new Step("turn", "Mark the near edge. Turn the board over along its length on to face\u00a0A."
+            + " The marked edge is now the far one. Set zero on the bed."));
+        return List.copyOf(steps);
+    }
+
+    /** Whether it has moved, and the cut that is left now. */
+    public static List<String> faceB(SecondCut second, Figures figures) {
+        CutWords words = new CutWords(second.request().shop(), second.machining(), figures);
+        List<String> said = new ArrayList<>(List.of(words.moved(second.movement()),
+            FinishReport.verdict(second, figures)));
+        if (second.cut().aboveBed() > 0) {
+            said.add(words.clamps(second.cut()));
+            said.add(words.cut(second.cut(), Optional.empty()));
+        } else {
+            said.add("There is nothing left to cut to: face\u00a0B cannot be cleaned.");
+        }
+        return List.copyOf(said);
+    }
+}

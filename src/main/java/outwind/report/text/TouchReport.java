@@ -1,0 +1,138 @@
+package outwind.report.text;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import outwind.board.TouchGrid;
+import outwind.flatten.GridPromise;
+import outwind.report.words.Figures;
+import outwind.report.words.Page;
+import outwind.report.words.TouchSheet;
+
+/** Where to touch a board off, as text: how many spots and why, the board in letters, and a list to write in. */
+public final class TouchReport {
+
+    /** Columns of letters between the board's ends, and between its two outermost columns of spots. */
+    private static final int INSIDE = 72;
+    private static final int SPAN = 66;
+
+    /** More columns of spots than this cannot be told apart in letters. */
+    private static final int MOST_COLUMNS = 17;
+
+    private static final String BOX = "[__________]";
+
+    private final TouchSheet sheet;
+    private final Figures figures;
+    private final Page page = new Page();
+
+    private TouchReport(TouchSheet sheet, Figures figures) {
+        this.sheet = sheet;
+        this.figures = figures;
+    }
+
+    /** Writes the report. */
+    public static String of(TouchSheet sheet, Figures figures) {
+        return new TouchReport(sheet, figures).written();
+    }
+
+    private String written() {
+        page.paragraph(sheet.board().name());
+        page.paragraph(sheet.size(figures));
+        page.gap();
+        page.paragraph(sheet.headline());
+        page.paragraph(sheet.promise(figures));
+        sheet.warnings().forEach(page::paragraph);
+        picture();
+        list();
+        reasons();
+        cautions();
+        return page.toString();
+    }
+
+    private void picture() {
+        if (sheet.grid().columns() > MOST_COLUMNS) {
+            return;
+        }
+        page.heading("The board from above");
+        page.line(" far edge, y " + figures.place(sheet.grid().width()));
+        String edge = " +" + "-".repeat(INSIDE) + "+";
+        page.line(edge);
+        for (int row = sheet.grid().rows() - 1; row >= 0; row--) {
+            page.line(" |" + row(row) + "|");
+            if (row > 0) {
+                page.line(" |" + " ".repeat(INSIDE) + "|");
+            }
+        }
+        page.line(edge);
+        page.line(" near edge, y 0. You stand here; the end you measure from is on the left.");
+    }
+
+    /** The numbers of one row of spots at their places, not to scale across. */
+    private String row(int row) {
+        char[] letters = " ".repeat(INSIDE).toCharArray();
+        List<TouchGrid.Spot> tour = sheet.tour();
+        for (int i = 0; i < tour.size(); i++) {
+            if (tour.get(i).row() == row) {
+                String number = String.valueOf(i + 1);
+                int at = 3 + (int) Math.round(SPAN * tour.get(i).column() / (sheet.grid().columns() - 1.0));
+                number.getChars(0, number.length(), letters, at - (number.length() - 1));
+            }
+        }
+        return new String(letters);
+    }
+
+    private void list() {
+        page.heading("In this order");
+        page.paragraph("Places in " + figures.unitInFull() + ": x from the end you measure from, y from the near edge."
+            + " Write down the height of the cutter, higher is more; where zero is does not matter. The way from spot"
+            + " to spot is " + figures.placeLength(TouchGrid.travel(sheet.tour()))
+            + " in all and ends where it began.");
+        page.gap();
+        List<List<String>> rows = new ArrayList<>();
+        List<TouchGrid.Spot> tour = sheet.tour();
+        for (int i = 0; i < tour.size(); i++) {
+            rows.add(cells(String.valueOf(i + 1), tour.get(i)));
+        }
+        rows.add(cells("1 again", tour.get(0)));
+        page.table("  ", List.of("spot", "x", "y", "height"), rows);
+        page.gap();
+        page.paragraph("Touch the first spot again at the end. If it is off by more than you would trust one touch-off,"
+            + " the board or zero has moved: begin anew.");
+        if (sheet.board().thickness().isEmpty()) {
+            page.paragraph("Put a caliper to the board where it reaches, at three spots or more that do not lie in one"
+                + " line, and write that down as well.");
+        }
+    }
+
+    private List<String> cells(String number, TouchGrid.Spot spot) {
+        return List.of(number, figures.place(spot.x()), figures.place(spot.y()), BOX);
+    }
+
+    private void reasons() {
+        page.heading("Why this grid");
+        page.paragraph(sheet.reason(figures));
+        page.gap();
+        List<List<String>> rows = new ArrayList<>();
+        for (GridPromise promise : sheet.plan().promises()) {
+            boolean chosen = promise.equals(sheet.plan().chosen());
+            rows.add(Arrays.asList(promise.grid().columns() + " x " + promise.grid().rows() + (chosen ? " *" : ""),
+                String.valueOf(promise.grid().columns() * promise.grid().rows()),
+                Figures.decimals(sheet.plan().pace().minutes(promise.grid()), 0),
+                figures.fine(promise.range()), TouchSheet.blindness(promise)));
+        }
+        page.table("  ", List.of("grid", "spots", "minutes", "range, " + figures.unit(), "does not show"), rows);
+        page.gap();
+        page.paragraph("Minutes: " + Figures.plain(sheet.plan().pace().seconds()) + " s for each touch-off, and the"
+            + " way between. The range is what boards made up to be like rough boards of this size came to, each"
+            + " touched off on that grid; a board of your own may come out a fifth better or worse. Boards with a sharp"
+            + " kink are not among them, and no grid sees what lies between its spots. One thickness all over is"
+            + " taken for granted: a wedge shows only under the caliper.");
+    }
+
+    private void cautions() {
+        page.heading("Take care");
+        page.paragraph("Touch off with the spindle still and locked against starting. Wedge the board so that it cannot"
+            + " rock, and leave it there. Look for metal and loose knots first. The machine maker's manual, local"
+            + " rules and trained practice come before this sheet.");
+    }
+}

@@ -1,0 +1,195 @@
+package outwind.report.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import outwind.blanks.Blank;
+import outwind.blanks.BlankPlan;
+import outwind.blanks.CutOrder;
+import outwind.blanks.EqualLengths;
+import outwind.blanks.Layout;
+import outwind.blanks.LengthsPlan;
+import outwind.board.BillItem;
+import outwind.board.Board;
+import outwind.board.CuttingBill;
+import outwind.stock.StackPlan;
+import outwind.surface.Region;
+
+/**
+ * What is said of a board and the blanks to be cut from it, in text and on the plan alike.
+ *
+ * @param board    what was measured
+ * @param size     its wood and size, in a line
+ * @param headline what comes out, in a few words
+ * @param details  what else there is to say of that, one paragraph each
+ * @param missing  what does not come out and why, one sentence each
+ * @param layout   where to cut
+ */
+public record BlankSheet(Board board, String size, String headline, List<String> details, List<String> missing,
+        Layout layout) {
+
+    /** A share of the value below this is lost in rounding. */
+    public static final double WORTH_SAYING = 0.0005;
+
+    /** A cutting bill against a board. */
+    public static BlankSheet of(BlankPlan plan, Figures figures) {
+        List<String> details = new ArrayList<>();
+        int cut = plan.chosen().blanks().size();
+        if (cut > 0) {
+            details.add("Cut " + named(plan.chosen().blanks()) + ": " + plan.chosen().order().words() + ". "
+                + sure(plan.sure(), cut));
+            details.add(share(plan.board(), plan.chosen()));
+            details.add(otherOrder(plan));
+            gap(plan).ifPresent(details::add);
+        } else {
+            details.add("A blank counts only where its chance of its thickness is " + atLeast(plan.sure()) + ".");
+        }
+        List<String> missing = missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
+            case TOO_LARGE -> "Larger than the board: ";
+            case TOO_THICK -> "Nowhere sure enough of their thickness: ";
+            case NO_ROOM -> "No room beside what is cut: ";
+        });
+        int wanted = plan.bill().wanted();
+        String headline = cut == wanted ? cut == 1 ? "The blank comes out." : "All " + cut + " blanks come out."
+            : cut == 0 ? "No blank of the bill comes out."
+            : Figures.count(cut, "blank comes", "blanks come") + " out of the " + wanted + " wanted.";
+        return new BlankSheet(plan.board(), Sentences.size(plan.board(), figures), headline, details, missing,
+            plan.chosen());
+    }
+
+    /** One board of a stack that is cut to a bill. */
+    public static BlankSheet of(StackPlan.BoardCut cut, Figures figures) {
+        int count = cut.layout().blanks().size();
+        return new BlankSheet(cut.board(), Sentences.size(cut.board(), figures),
+            Figures.count(count, "blank", "blanks") + ": " + named(cut.layout().blanks()) + "; "
+                + cut.layout().order().words() + ".",
+            List.of(share(cut.board(), cut.layout())), List.of(), cut.layout());
+    }
+
+    /** Crosscuts alone. */
+    public static BlankSheet of(LengthsPlan plan, Figures figures) {
+        String target = figures.length(plan.board().target().orElseThrow());
+        List<String> details = new ArrayList<>();
+        List<Blank> shown = plan.equal().map(EqualLengths::lengths)
+            .orElse(plan.longest().stream().toList());
+        plan.longest().ifPresent(blank -> details.add("The longest single length of full width that makes " + target
+            + ": " + figures.length(blank.along()) + ", from x\u00a0"
+            + figures.number(blank.region().x1()) + " to " + figures.length(blank.region().x2())
+            + " (chance " + Figures.chance(blank.chance()) + ")."));
+        plan.equal().ifPresent(equal -> {
+            details.add(equal(equal, target, figures));
+            details.add(sure(plan.sure(), equal.count()));
+        });
+        String headline = shown.isEmpty() ? "No length of full width makes " + target + "."
+            : plan.equal().isEmpty() ? "One length of " + figures.length(shown.get(0).along()) + " makes " + target
+                + "."
+            : shown.size() == 1 ? "It makes " + target + " in one length of "
+                + figures.length(shown.get(0).along()) + "."
+            : shown.size() + " equal lengths of " + figures.length(shown.get(0).along()) + " make " + target
+                + ".";
+        List<String> missing = shown.isEmpty()
+            ? List.of("Nowhere on the board is a length of at least 300 mm sure enough: " + atLeast(plan.sure())
+                + ". Narrower blanks may be: write a cutting bill and give it with --bill.")
+            : List.of();
+        return new BlankSheet(plan.board(), Sentences.size(plan.board(), figures), headline, details, missing,
+            new Layout(CutOrder.CROSSCUT_FIRST, Region.whole(plan.board()), shown.stream().map(List::of).toList(),
+                plan.saw().kerf(), 0));
+    }
+
+    private static String equal(EqualLengths equal, String target, Figures figures) {
+        String length = figures.length(equal.length());
+        String thickness = figures.length(equal.thickness());
+        return equal.count() == 1
+            ? "Equal lengths would gain nothing: one of " + length + " finishes at " + thickness + "."
+            : "For the fewest cuts: " + equal.count() + " equal lengths of " + length + ". The thinnest finishes at "
+                + thickness + "; the chance of " + target + " is " + Figures.chance(equal.chance())
+                + " for the least sure of them.";
+    }
+
+    private static String atLeast(double sure) {
+        return "at least\u00a0" + Figures.percent(sure);
+    }
+
+    private static String sure(double sure, int count) {
+        return count == 1
+            ? "It is levelled on its own after cutting, and makes its thickness with a chance of " + atLeast(sure) + "."
+            : "Each is levelled on its own after cutting, and makes its thickness with a chance of " + atLeast(sure)
+                + ".";
+    }
+
+    /** How many of each. */
+    static String named(List<Blank> blanks) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        blanks.stream().sorted((a, b) -> Integer.compare(a.item(), b.item()))
+            .forEach(blank -> counts.merge(blank.name(), 1, Integer::sum));
+        return counts.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey())
+            .collect(Collectors.joining(", "));
+    }
+
+    private static String share(Board board, Layout layout) {
+        double blanks = layout.blanks().stream().mapToDouble(blank -> blank.region().area()).sum();
+        return "The blanks take " + Figures.percent(blanks / (board.length() * board.width()))
+            + " of the board's face.";
+    }
+
+    private static String otherOrder(BlankPlan plan) {
+        Layout other = plan.other();
+        String words = Character.toUpperCase(other.order().words().charAt(0)) + other.order().words().substring(1);
+        double share = other.value() / plan.chosen().value();
+        String brings = Figures.count(other.blanks().size(), "blank", "blanks") + " and " + Figures.percent(share)
+            + " of the " + (plan.bill().hasValues() ? "value" : "area");
+        return other.blanks().isEmpty() ? words + ", nothing would come out."
+            : share > 0.995 ? words + " would do as well, with " + Figures.count(other.cuts().size(), "cut", "cuts")
+                + " instead of " + plan.chosen().cuts().size() + "."
+            : open(other) < WORTH_SAYING ? words + " would bring " + brings + "."
+            : words + ", the best found brings " + brings + ".";
+    }
+
+    /** Share of a layout's value that a longer search might add. */
+    private static double open(Layout layout) {
+        return layout.bound() / layout.value() - 1;
+    }
+
+    private static Optional<String> gap(BlankPlan plan) {
+        double most = open(plan.chosen());
+        return most < WORTH_SAYING ? Optional.empty()
+            : Optional.of("So large a bill was not searched to the end: another"
+            + " layout might bring up to " + Figures.decimals(100 * most, 1) + "\u00a0% more.");
+    }
+
+    /** What does not come out, one sentence for each reason. */
+    static List<String> missing(CuttingBill bill, List<Optional<BlankPlan.Missing>> missing, IntUnaryOperator cut,
+            Figures figures, Function<BlankPlan.Missing, String> reason) {
+        List<String> sentences = new ArrayList<>();
+        for (BlankPlan.Missing why : BlankPlan.Missing.values()) {
+            List<String> items = IntStream.range(0, missing.size())
+                .filter(i -> missing.get(i).equals(Optional.of(why)))
+                .mapToObj(i -> missing(bill.items().get(i), cut.applyAsInt(i), why == BlankPlan.Missing.TOO_THICK,
+                    figures)).toList();
+            if (!items.isEmpty()) {
+                sentences.add(reason.apply(why) + String.join(", ", items) + ".");
+            }
+        }
+        return sentences;
+    }
+
+    private static String missing(BillItem item, int cut, boolean thickness, Figures figures) {
+        return (item.quantity() - cut) + " x " + item.name()
+            + (thickness ? " at " + figures.length(item.thickness()) : "");
+    }
+
+    /** What a blank takes along and across, without a decimal that is zero. */
+    public static String sides(Blank blank, Figures figures) {
+        return side(blank.along(), figures) + " x " + side(blank.across(), figures);
+    }
+
+    private static String side(double mm, Figures figures) {
+        return figures.number(mm).replaceFirst("\\.0$", "");
+    }
+}

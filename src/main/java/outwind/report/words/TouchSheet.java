@@ -1,0 +1,97 @@
+package outwind.report.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import outwind.board.Board;
+import outwind.board.TouchGrid;
+import outwind.flatten.GridPromise;
+import outwind.flatten.TouchPlan;
+
+/**
+ * A board that is to be touched off, and where: what text, sheet and board file are written from.
+ *
+ * @param board what is known of it; no readings yet
+ * @param plan  where to touch it off
+ */
+public record TouchSheet(Board board, TouchPlan plan) {
+
+    /** With fewer columns nothing shows of a kink that is not bow as well. */
+    private static final int COLUMNS_FOR_A_KINK = 4;
+
+    public TouchGrid grid() {
+        return plan.chosen().grid();
+    }
+
+    public List<TouchGrid.Spot> tour() {
+        return grid().tour();
+    }
+
+    /** Its size, and what it is to become. */
+    public String size(Figures figures) {
+        String sides = figures.place(grid().length()) + " x " + figures.place(grid().width());
+        return sides + (board.thickness().isPresent() ? " x " + figures.length(board.thickness().getAsDouble())
+            : "\u00a0" + figures.unit())
+            + (board.target().isPresent() ? ", to finish at " + figures.length(board.target().getAsDouble()) : "");
+    }
+
+    /** How many spots, and how long that takes. */
+    public String headline() {
+        return "Touch it off at " + tour().size() + " spots, " + grid().columns() + " along by " + grid().rows()
+            + " across: about " + Figures.minutes(plan.minutes()) + ".";
+    }
+
+    /** What will be known afterwards. */
+    public String promise(Figures figures) {
+        return "Nine times in ten the thickness that it finishes at is then expected to lie in a range of "
+            + figures.fineLength(plan.chosen().range()) + ".";
+    }
+
+    /** Why this grid. */
+    public String reason(Figures figures) {
+        return switch (plan.reason()) {
+            case ASKED -> "This is the grid that you asked for.";
+            case NARROW_ENOUGH -> "It is the smallest of these grids that is expected to keep the range as narrow as"
+                + " you asked.";
+            case NEAREST -> "None of these grids is expected to keep the range as narrow as you asked; this one comes"
+                + " nearest.";
+            case LITTLE_MORE -> "It is the smallest of these grids that leaves little to gain: with a larger one, each "
+                + figures.small(0.1) + " off the range would take more than " + TouchPlan.MINUTES_FOR_A_TENTH
+                + " minutes.";
+        };
+    }
+
+    /** What a grid cannot show, in few words; empty if it shows all. */
+    public static String blindness(GridPromise promise) {
+        String kink = promise.seesKinks() ? "" : isBlindToKinks(promise) ? "kink" : "kink well";
+        String cup = promise.seesCup() ? "" : "cup";
+        return kink + (kink.isEmpty() || cup.isEmpty() ? "" : ", ") + cup;
+    }
+
+    private static boolean isBlindToKinks(GridPromise promise) {
+        return promise.grid().columns() < COLUMNS_FOR_A_KINK;
+    }
+
+    /** What the chosen grid cannot show, in sentences. */
+    public List<String> warnings() {
+        String kinkRough = "Four columns tell a kink from a bow only roughly: on a board that bends sharply, as at a"
+            + " knot, the thickness may be further off than the range says. Five show it better.";
+        String kinkUnseen = "Fewer than four columns cannot tell a kink from a bow: on a board that bends sharply, as"
+            + " at a knot, the range would be too narrow and the thickness too great.";
+        String cupUnseen = "Two rows cannot show cup: what it may be is guessed from the width.";
+        List<String> warnings = new ArrayList<>();
+        if (!plan.chosen().seesKinks()) {
+            warnings.add(isBlindToKinks(plan.chosen()) ? kinkUnseen : kinkRough);
+        }
+        if (!plan.chosen().seesCup()) {
+            warnings.add(cupUnseen);
+        }
+        return warnings;
+    }
+
+    /** The name as that of a file: letters and digits of any script, joined by hyphens. */
+    public String fileName() {
+        String bare = board.name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        return bare.isEmpty() ? "board" : bare;
+    }
+}
