@@ -29,11 +29,14 @@ import java.util.OptionalDouble;
  * @param calipers      thickness at single places, on the board
  * @param remarks       sentences on what was assumed when the board was read
  * @param scan          face A as it was scanned; {@code readings} on it are then the heights of the scan's cells
+ * @param evenThickness true if the stated thickness is known to be the same everywhere, as where it was planed; else it
+ *                      is one caliper reading at a place that nobody wrote down
  */
 public record Board(String name, Units units, double length, double width, OptionalDouble thickness,
         Optional<String> species, OptionalDouble repeatability, Optional<Price> price, OptionalDouble target,
         OptionalDouble skim, Trim trim, Underside underside, Optional<Turned> turned, List<Defect> defects,
-        List<Reading> readings, List<CaliperReading> calipers, List<String> remarks, Optional<ScannedFace> scan) {
+        List<Reading> readings, List<CaliperReading> calipers, List<String> remarks, Optional<ScannedFace> scan,
+        boolean evenThickness) {
 
     private static final int FEWEST_TO_TIE = 3;
 
@@ -49,6 +52,7 @@ public record Board(String name, Units units, double length, double width, Optio
         readings = List.copyOf(readings);
         calipers = List.copyOf(calipers);
         remarks = List.copyOf(remarks);
+        require(!evenThickness || thickness.isPresent(), "an even thickness needs a figure, got ", thickness);
         requireSizes(length, width, thickness, repeatability, target, skim);
         require(trim.leavesWoodOf(length, width), "trim leaves nothing of the board: ", trim);
         requireOnBoard(length, width, defects, readings, calipers);
@@ -61,7 +65,7 @@ public record Board(String name, Units units, double length, double width, Optio
             OptionalDouble skim, Trim trim, Underside underside, Optional<Turned> turned, List<Defect> defects,
             List<Reading> readings, List<CaliperReading> calipers, List<String> remarks) {
         this(name, units, length, width, thickness, species, repeatability, price, target, skim, trim, underside,
-            turned, defects, readings, calipers, remarks, Optional.empty());
+            turned, defects, readings, calipers, remarks, Optional.empty(), false);
     }
 
     /** How often face A was touched: touch-offs, or points of a scan. */
@@ -98,7 +102,7 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public Board withTarget(double newTarget) {
         return new Board(name, units, length, width, thickness, species, repeatability, price,
-            OptionalDouble.of(newTarget), skim, trim, underside, turned, defects, readings, calipers, remarks, scan);
+            OptionalDouble.of(newTarget), skim, trim, underside, turned, defects, readings, calipers, remarks, scan, evenThickness);
     }
 
     /**
@@ -108,19 +112,25 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public Board withSkim(double newSkim) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target,
-            OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks, scan);
+            OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks, scan, evenThickness);
     }
 
     /** This board with other touch-offs in place of its own, or of its scan. */
     public Board withReadings(List<Reading> others) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, others, calipers, remarks);
+            underside, turned, defects, others, calipers, remarks, Optional.empty(), evenThickness);
+    }
+
+    /** This board known to be as thick everywhere as is stated. */
+    public Board evenlyThick() {
+        return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            underside, turned, defects, readings, calipers, remarks, scan, true);
     }
 
     /** This board called something else. */
     public Board named(String other) {
         return new Board(other, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, remarks, scan);
+            underside, turned, defects, readings, calipers, remarks, scan, evenThickness);
     }
 
     /** This board with one more remark on how it was read. */
@@ -128,7 +138,7 @@ public record Board(String name, Units units, double length, double width, Optio
         List<String> more = new ArrayList<>(remarks);
         more.add(remark);
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, more, scan);
+            underside, turned, defects, readings, calipers, more, scan, evenThickness);
     }
 
     /**
@@ -144,7 +154,7 @@ public record Board(String name, Units units, double length, double width, Optio
         List<Reading> all = new ArrayList<>(readings);
         faceB.forEach(r -> all.add(new Reading(r.x(), r.y(), r.z(), Face.B, r.note(), 0)));
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, Optional.of(turnedOver), defects, all, calipers, remarks, scan);
+            underside, Optional.of(turnedOver), defects, all, calipers, remarks, scan, evenThickness);
     }
 
     /**
@@ -186,7 +196,7 @@ public record Board(String name, Units units, double length, double width, Optio
     /** This board lying on a face that is flat. */
     public Board onFlatUnderside() {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            Underside.FLAT, turned, defects, readings, calipers, remarks, scan);
+            Underside.FLAT, turned, defects, readings, calipers, remarks, scan, evenThickness);
     }
 
     /** This board with heights that are counted from the bed: where that was not read, zero was set on it. */
@@ -197,7 +207,7 @@ public record Board(String name, Units units, double length, double width, Optio
         List<Reading> all = new ArrayList<>(readings);
         all.add(new Reading(0, 0, 0, Face.BED, "", 0));
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, all, calipers, remarks, scan);
+            underside, turned, defects, all, calipers, remarks, scan, evenThickness);
     }
 
     /** This board without one touch-off; caliper readings on its line stay. */
@@ -209,7 +219,7 @@ public record Board(String name, Units units, double length, double width, Optio
     public Board without(int line) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
             underside, turned, defects, readings.stream().filter(reading -> reading.line() != line).toList(),
-            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks, scan);
+            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks, scan, evenThickness);
     }
 
     /** The stated thickness (mm), or else the thickest caliper reading; empty if there is neither. */

@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
 
 /** Plans how to cut one board into blanks, and writes report, plan and JSON. */
 @Command(name = "blanks", mixinStandardHelpOptions = true, sortOptions = false,
-    description = "Cut a board into the blanks of a cutting bill, each judged by its own thickness; without a"
-        + " bill, into lengths that make the target.",
+    description = "Cut a board into the blanks of a cutting bill, each judged on its own. Without a"
+        + " bill: into lengths that make the target.",
     footer = {"", "Lengths take a unit (20mm, 13/16in) or else the board's own.", "",
         "Example: outwind blanks hall-table.csv --bill small-table.csv"})
 final class BlanksCommand implements Callable<Integer> {

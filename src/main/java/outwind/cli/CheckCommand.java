@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
 /** A finished face: is it flat? */
 @Command(name = "check", mixinStandardHelpOptions = true, sortOptions = false,
     description = "Both faces are cut: is the face that was read still flat, or has the board moved?",
-    footer = {"", "Read it as it lies, unclamped. No thickness is needed.", "",
+    footer = {"", "Measure it unclamped. No thickness is needed.", "",
         "Example: outwind check hall-table-done.csv --within 0.2mm"})
 final class CheckCommand implements Callable<Integer> {
 

@@ -3,10 +3,12 @@ package outwind.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import outwind.board.BadValue;
 import outwind.board.Board;
@@ -26,6 +28,7 @@ import outwind.report.files.Reports;
 import outwind.report.json.JsonReport;
 import outwind.report.sheet.BoardSheet;
 import outwind.report.sheet.DetailSheet;
+import outwind.report.text.DetailsReport;
 import outwind.report.text.TextReport;
 import outwind.report.words.Figures;
 import outwind.surface.ImpossibleBoard;
@@ -46,6 +49,9 @@ final class JudgeCommand implements Callable<Integer> {
 
     /** A place typed on the command line is that of a reading if it is no further from it than this (mm). */
     private static final double SAME_PLACE = 0.6;
+
+    /** What is appended to a report's name for the files beside it. */
+    private static final String DETAILS = "-details";
 
     @Spec
     private CommandSpec spec;
@@ -69,17 +75,20 @@ final class JudgeCommand implements Callable<Integer> {
         + " it or the first file says how the board was turned.")
     private Path faceB;
 
-    @Option(names = "--leave-out", paramLabel = "LINE|PLACE", arity = "1", description = "Leave out what was read on"
-        + " this line of the file, or at this place (600x106); may be given more than once.")
+    @Option(names = "--ignore", paramLabel = "LINE|PLACE", arity = "1", description = "Ignore the reading"
+        + " on this line of the file, or at this place (600x106). Repeat for more.")
     private List<String> leftOut = List.of();
 
-    @Option(names = "--anyway", description = "Print the plan even if the board will not, or may not, make its target.")
+    @Option(names = "--anyway", description = "Print the plan even for a board that may not make its target.")
     private boolean anyway;
+
+    @Option(names = "--details", description = "Print the details too. They are always written to a file.")
+    private boolean details;
 
     @Override
     public Integer call() {
         requireOneFile("--face-b", faceB != null);
-        requireOneFile("--leave-out", !leftOut.isEmpty());
+        requireOneFile("--ignore", !leftOut.isEmpty());
         Reports reports = output.reports(Stream.concat(files.stream(), Stream.ofNullable(faceB)).toList());
         ReportNames names = new ReportNames();
         if (output.charts()) {
@@ -103,7 +112,7 @@ final class JudgeCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Board board = options.asAsked(without(withFaceB(read(file))));
-            write(Judgement.of(board, request(board, file)), reports, names.free(file, "-details"));
+            write(Judgement.of(board, request(board, file)), reports, names.free(file, DETAILS));
             return true;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());
@@ -129,12 +138,33 @@ final class JudgeCommand implements Callable<Integer> {
         Figures figures = new Figures(options.unitsFor(judgement.board()));
         // Drawn beside each other and beside the text: most of a short run is getting these ready.
         var sheet = output.charts() ? CompletableFuture.supplyAsync(() -> BoardSheet.png(judgement, figures)) : null;
-        var details = output.charts() ? CompletableFuture.supplyAsync(() -> DetailSheet.png(judgement, figures)) : null;
-        output.write(terminal, reports, name, TextReport.of(judgement, figures), () -> sheet.join(),
-            () -> JsonReport.of(judgement));
-        if (details != null) {
-            OutputOptions.writeChart(terminal, reports, name + "-details.png", details::join);
+        var drawing = output.charts() ? CompletableFuture.supplyAsync(() -> DetailSheet.png(judgement, figures)) : null;
+        String report = options.isForLater()
+            ? TextReport.forLater(judgement, figures, name + DETAILS + ".txt")
+            : TextReport.of(judgement, figures, name + DETAILS + ".txt");
+        String why = DetailsReport.of(judgement, figures);
+        if (files.size() > 1) {
+            TextReport.summary(judgement, figures).forEach(terminal::println);
+        } else {
+            terminal.println(report);
         }
+        if (details) {
+            terminal.println(why);
+        }
+        List<Path> written = new ArrayList<>();
+        written.add(reports.write(name + ".txt", report));
+        written.add(reports.write(name + DETAILS + ".txt", why));
+        if (output.json()) {
+            written.add(reports.write(name + ".json", JsonReport.of(judgement)));
+        }
+        if (sheet != null) {
+            OutputOptions.drawn(terminal, reports, name + ".png", sheet::join).ifPresent(written::add);
+        }
+        if (drawing != null) {
+            OutputOptions.drawn(terminal, reports, name + DETAILS + ".png", drawing::join).ifPresent(written::add);
+        }
+        terminal.println((files.size() > 1 ? "  " : "") + "Written: " + written.get(0) + written.stream().skip(1)
+            .map(file -> ", " + file.getFileName()).collect(Collectors.joining()));
     }
 
     private Board withFaceB(Board board) throws IOException, BadBoardFile, BadInput {
@@ -168,21 +198,21 @@ final class JudgeCommand implements Callable<Integer> {
             return board;
         }
         if (board.scan().isPresent()) {
-            throw new ParameterException(spec.commandLine(), "--leave-out takes a touch-off out; of a scan, stray"
+            throw new ParameterException(spec.commandLine(), "--ignore takes a touch-off out; of a scan, stray"
                 + " points are dropped as it is read");
         }
         Board rest = board;
         for (String left : leftOut) {
             Board less = left.matches("\\d{1,7}") ? rest.without(Integer.parseInt(left)) : withoutPlace(rest, left);
             if (less.equals(rest)) {
-                throw new ParameterException(spec.commandLine(), "--leave-out " + left + ": nothing was read there");
+                throw new ParameterException(spec.commandLine(), "--ignore " + left + ": nothing was read there");
             }
             rest = less;
         }
         boolean unjudgeable = rest.readingsOf(Face.A).size() < 3 || rest.thickness().isEmpty()
             && rest.calipers().isEmpty();
         if (unjudgeable || rest.missingTie().isPresent()) {
-            throw new ParameterException(spec.commandLine(), "--leave-out leaves too few readings to judge the board"
+            throw new ParameterException(spec.commandLine(), "--ignore leaves too few readings to judge the board"
                 + " by" + rest.missingTie().map(missing -> ": " + missing)
                     .orElse(": it takes three touch-offs on face A, and a thickness"));
         }
@@ -193,7 +223,7 @@ final class JudgeCommand implements Callable<Integer> {
         String[] along = place.split("[x×]");
         if (along.length != 2) {
             throw new ParameterException(spec.commandLine(),
-                "--leave-out takes a line of the file, as 9, or a place, as"
+                "--ignore takes a line of the file, as 9, or a place, as"
                 + " 600x106, not \"" + place + "\"");
         }
         try {
@@ -202,7 +232,7 @@ final class JudgeCommand implements Callable<Integer> {
             return board.withReadings(board.readings().stream().filter(reading -> reading.face() != Face.A
                 || Math.hypot(reading.x() - x, reading.y() - y) > SAME_PLACE).toList());
         } catch (BadValue e) {
-            throw new ParameterException(spec.commandLine(), "--leave-out " + place + ": " + e.getMessage());
+            throw new ParameterException(spec.commandLine(), "--ignore " + place + ": " + e.getMessage());
         }
     }
 }

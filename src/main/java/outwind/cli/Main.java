@@ -20,8 +20,7 @@ import picocli.CommandLine.Spec;
 
 /** From heights touched off on a rough board to what it will finish at. */
 @Command(name = "outwind", mixinStandardHelpOptions = true, version = Main.VERSION, sortOptions = false,
-    description = "From heights touched off on a rough board to what it will finish at, how to set it down, and how"
-        + " deep to cut.",
+    description = "Measure a rough board. Learn what it will finish at, how to set it down, and how deep to cut.",
     footer = {"", "Example: outwind judge --target 20mm hall-table.csv"},
     subcommands = {PointsCommand.class, RecordCommand.class, JudgeCommand.class, FinishCommand.class,
         CheckCommand.class, BlanksCommand.class, StackCommand.class, BenchCommand.class,

@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
 
 /** Tells where to touch a board off, and writes a sheet and a board file to fill in. */
 @Command(name = "points", mixinStandardHelpOptions = true, sortOptions = false,
-    description = "Where to touch a board off and in which order; writes a sheet and an empty board file to fill in.",
+    description = "Where to measure a board, and in which order. Writes a sheet and a board file to fill in.",
     footer = {"", "Lengths take a unit (20mm, 13/16in) or else the one of --units. Without --columns and --rows,"
         + " of 2 to 25 each, a grid is looked for.", "",
         "Example: outwind points --length 1180mm --width 212mm --thickness 31.5mm --name \"hall table\""})
@@ -71,15 +71,15 @@ final class PointsCommand implements Callable<Integer> {
     private GridOptions grid;
 
     @Option(names = "--within", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Width of the range of thickness that is narrow enough for you, as 0.3mm.")
+        description = "Range of thickness that is narrow enough for you, as 0.3mm.")
     private LengthOption within;
 
-    @Option(names = "--kink", description = "The board is known to have a kink, as beside a knot: it takes seven spots"
-        + " along. Twist, bow and cup, however large, take no more than usual.")
+    @Option(names = "--kink", description = "The board has a kink, as beside a knot: measure seven places along."
+        + " Twist, bow and cup need no more than usual.")
     private boolean kinked;
 
     @Option(names = "--seconds", paramLabel = "NUMBER", defaultValue = "40",
-        description = "What one touch-off takes you (default: ${DEFAULT-VALUE}).")
+        description = "Time one reading takes you (default: ${DEFAULT-VALUE}).")
     private double seconds;
 
     @Option(names = "--units", paramLabel = "mm|in", converter = UnitsConverter.class, defaultValue = "mm",
@@ -87,7 +87,7 @@ final class PointsCommand implements Callable<Integer> {
     private Units units;
 
     @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1",
-        description = "Seed of the boards that the range is reckoned from (default: ${DEFAULT-VALUE}).")
+        description = "Seed of the simulated boards (default: ${DEFAULT-VALUE}).")
     private long seed;
 
     @Mixin

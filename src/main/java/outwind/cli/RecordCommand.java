@@ -49,8 +49,8 @@ import picocli.CommandLine.Spec;
 
 /** Takes a board's touch-offs at the bed, one question after the other, into a board file. */
 @Command(name = "record", mixinStandardHelpOptions = true, sortOptions = false,
-    description = "Touch off a board, place by place: each height is checked against the others and kept in the file at"
-        + " once. The same command goes on where it was broken off.",
+    description = "Measure a board, place by place. Each height is checked against the others and saved at once. The"
+        + " same command goes on where you stopped.",
     footer = {"", "Lengths take a unit (20mm, 13/16in) or else the board's own. A new file has 5 columns and 3 rows of"
         + " places; to one that is begun, --columns or --rows add those that it lacks.", "",
         "Example: outwind record hall-table.csv --length 1180 --width 212 --thickness 31.5"})
@@ -65,7 +65,7 @@ final class RecordCommand implements Callable<Integer> {
 
     private final InputStream input;
 
-    @Parameters(arity = "1", paramLabel = "FILE", description = "Board file; begun if it is not there.")
+    @Parameters(arity = "1", paramLabel = "FILE", description = "Board file; a new one is made.")
     private Path file;
 
     @Option(names = "--length", paramLabel = "LENGTH", converter = LengthConverter.class,
@@ -95,8 +95,8 @@ final class RecordCommand implements Callable<Integer> {
     private GridOptions grid;
 
     @Option(names = "--repeats", paramLabel = "NUMBER", defaultValue = "3",
-        description = "How many of the first places are touched a second time at the end, to learn how far a touch-off"
-            + " strays (default: ${DEFAULT-VALUE}).")
+        description = "How many of the first places to measure again at the end, for the repeatability"
+            + " (default: ${DEFAULT-VALUE}).")
     private int repeats;
 
     /** @param input where answers are typed */

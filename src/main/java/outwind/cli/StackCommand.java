@@ -59,7 +59,7 @@ import picocli.CommandLine.Spec;
 
 /** Many boards at once: what the stack is worth, and which boards to buy. */
 @Command(name = "stack", mixinStandardHelpOptions = true, sortOptions = false,
-    description = "Price a stack of boards: how many make the target, what is wasted, which are the best buys.",
+    description = "Price a stack of boards: how many make the target, what is wasted, and which to buy.",
     footer = {"", "Example: outwind stack --target 20mm --shop-rate 48 --want 3m2 boards/"})
 final class StackCommand implements Callable<Integer> {
 
@@ -93,7 +93,7 @@ final class StackCommand implements Callable<Integer> {
     private Double wanted;
 
     @Option(names = "--bill", paramLabel = "BILL",
-        description = "Cutting bill: which boards to buy and what to cut each into, so that it costs least.")
+        description = "Cutting bill: which boards to buy and how to cut them at the least cost.")
     private Path bill;
 
     @Mixin
@@ -106,7 +106,7 @@ final class StackCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         if (bill == null && saw.isGiven()) {
-            throw new ParameterException(spec.commandLine(), "--sure, --kerf, --end-trim and --raster go with --bill");
+            throw new ParameterException(spec.commandLine(), "--min-chance, --kerf, --end-trim and --raster go with --bill");
         }
         List<Path> files;
         try {

@@ -6,6 +6,7 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.PointCloud;
 import outwind.board.Reading;
+import outwind.board.Underside;
 import outwind.numeric.plane.WidestGap;
 import outwind.numeric.plane.Zone;
 import outwind.surface.BoardShape;
@@ -28,7 +29,7 @@ public record ReadingsAlone(Reading highest, Reading lowest, Zone minimumZone, d
     public static ReadingsAlone of(Board board, BoardShape shape, double skim) {
         List<Reading> readings = board.readingsOf(Face.A);
         if (board.scan().isPresent()) {
-            return ofScan(board.scan().get().points(), promise(readings, shape, skim));
+            return ofScan(board.scan().get().points(), promise(board, readings, shape, skim));
         }
         double[] x = readings.stream().mapToDouble(Reading::x).toArray();
         double[] y = readings.stream().mapToDouble(Reading::y).toArray();
@@ -36,7 +37,7 @@ public record ReadingsAlone(Reading highest, Reading lowest, Zone minimumZone, d
         return new ReadingsAlone(
             readings.stream().max(Comparator.comparingDouble(Reading::z)).orElseThrow(),
             readings.stream().min(Comparator.comparingDouble(Reading::z)).orElseThrow(),
-            WidestGap.minimumZone(x, y, z), promise(readings, shape, skim));
+            WidestGap.minimumZone(x, y, z), promise(board, readings, shape, skim));
     }
 
     /** Spread and zone are those of all points; what they promise is that of the cells, without the points' noise. */
@@ -55,10 +56,18 @@ public record ReadingsAlone(Reading highest, Reading lowest, Zone minimumZone, d
         return new Reading(points.x()[i], points.y()[i], points.z()[i], Face.A, "", 0);
     }
 
-    private static double promise(List<Reading> readings, BoardShape shape, double skim) {
+    /**
+     * The thickest slab between the readings and the underside opposite them. Where that lies one thickness T below
+     * face A, it is taken from the readings too, not from the face smoothed through them: so that of one T it is
+     * T − minimum zone − both skims exactly.
+     */
+    private static double promise(Board board, List<Reading> readings, BoardShape shape, double skim) {
+        boolean alike = board.scan().isEmpty() && board.underside() == Underside.ALIKE
+            && board.readingsOf(Face.B).isEmpty();
         return WidestGap.thickestSlab(readings.stream().mapToDouble(Reading::x).toArray(),
             readings.stream().mapToDouble(Reading::y).toArray(), readings.stream().mapToDouble(Reading::z).toArray(),
-            readings.stream().mapToDouble(r -> shape.undersideAt(r.x(), r.y())).toArray()).width() - 2 * skim;
+            readings.stream().mapToDouble(r -> shape.undersideAt(r.x(), r.y())
+                + (alike ? r.z() - shape.topAt(r.x(), r.y()) : 0)).toArray()).width() - 2 * skim;
     }
 
     /** Highest minus lowest: the depth of a cut parallel to the bed that just reaches the lowest touch-off (mm). */

@@ -50,14 +50,13 @@ public final class Drying {
         return new Board(board.name(), board.units(), board.length(), width, thickness, board.species(),
             board.repeatability(), board.price(), board.target(), board.skim(), board.trim(), board.underside(),
             board.turned(), defects, readings, calipers, remarks,
-            board.scan().map(scan -> dried(scan, width, factor, rise)));
+            board.scan().map(scan -> dried(scan, width, factor, rise)), board.evenThickness());
     }
 
     /** What was done to many boards, as a sentence. */
     public static String ofMany(Moisture moisture) {
-        return "Reckoned at " + plain(moisture.to()) + " % moisture, read at " + plain(moisture.from())
-            + " %: thickness and width of each board are changed by its own wood's figures. Boards may warp anew: touch"
-            + " them off again then.";
+        return "For later, at " + plain(moisture.to()) + " % moisture; measured at " + plain(moisture.from())
+            + " %. Thickness and width are changed by each wood's figures. Measure again then: boards may warp.";
     }
 
     private static ScannedFace dried(ScannedFace scan, double width, double factor, double rise) {
@@ -80,8 +79,8 @@ public final class Drying {
     /** What was done, as a sentence. */
     private static String remark(Moisture moisture, Shrinkage shrinkage, double factor) {
         String wood = shrinkage.wood().orElse("wood not known, so the most cautious figures on record");
-        return String.format(Locale.ROOT, "Reckoned at %s %% moisture, read at %s %%: thickness and width are %.1f %%"
-                + " %s than measured (%s). It may warp anew as it %s: touch it off again then.", plain(moisture.to()),
+        return String.format(Locale.ROOT, "For later, at %s %% moisture; measured at %s %%. Thickness and width are"
+                + " %.1f %% %s than today (%s). Let it settle, then measure again before you cut: it may warp as it %s.", plain(moisture.to()),
             plain(moisture.from()), Math.abs(1 - factor) * 100, factor <= 1 ? "less" : "more", wood,
             moisture.dries() ? "dries" : "swells");
     }

@@ -111,6 +111,6 @@ public final class ImaginedBoard {
                 + random.nextGaussian() * TouchOffNoise.USUAL, Face.A, "", 1))
             .toList();
         return Board.untouched("imagined", Units.MILLIMETRES, length, width, OptionalDouble.of(THICKNESS),
-            OptionalDouble.empty()).withReadings(readings);
+            OptionalDouble.empty()).evenlyThick().withReadings(readings);
     }
 }

@@ -43,6 +43,27 @@ final class KrigedField implements TopFace {
     /** Share of the greatest variance that draws may lack at any place: a hundredth of its standard deviation. */
     private static final double NEGLIGIBLE = 1e-4;
 
+    /** The same for draws of a field with shrunk terms, which few readings leave as open as their prior does. */
+    private static final double LIGHTEST_DRAWN = 0.002;
+
+    /** From more settings than this draws are made of so many, taken at even steps of their summed weights. */
+    private static final int MOST_DRAWN = 24;
+
+    /** Nodes and weights of Gauss and Hermite's rule for a normal variable, exact for polynomials of degree 5. */
+    private static final double[] SIZE_STEPS = {-Math.sqrt(3), 0, Math.sqrt(3)};
+    private static final double[] SIZE_WEIGHTS = {1.0 / 6, 2.0 / 3, 1.0 / 6};
+
+    /** Standard deviation of the logarithm of the size that all shrunk terms share. */
+    private static final double SIZE_LOG = 0.7;
+
+    /**
+     * A term of the trend whose coefficient is believed to be small.
+     *
+     * @param term      one that is 1 at the board's corner
+     * @param deviation standard deviation of its coefficient (mm) on a board of the usual size of such terms
+     */
+    record Shrunk(Term term, double deviation) { }
+
     /** Weight as a share of all, or as a logarithm up to a constant. */
     private record Setting(Kriging kriging, double weight) { }
 
@@ -51,15 +72,19 @@ final class KrigedField implements TopFace {
     private final Scaling scaling;
     /** Every setting of the grid with the logarithm of its weight. */
     private final List<Setting> all;
-    /** Those that count, the heaviest first, with their shares. */
+    /** Those that count for means, the heaviest first, with their shares. */
     private final List<Setting> settings;
+    /** Those that draws are made of, with their shares. */
+    private final List<Setting> drawn;
 
-    private KrigedField(Observations observations, List<Term> terms, Scaling scaling, List<Setting> all) {
+    private KrigedField(Observations observations, List<Term> terms, Scaling scaling, List<Setting> all,
+                        List<Setting> drawn) {
         this.observations = observations;
         this.terms = terms;
         this.scaling = scaling;
         this.all = all;
-        this.settings = heaviest(all);
+        this.settings = heaviest(all, LIGHTEST);
+        this.drawn = drawn.isEmpty() ? settings : drawn;
     }
 
     /**
@@ -69,13 +94,27 @@ final class KrigedField implements TopFace {
      * @param model        the most that the trend may hold
      */
     static KrigedField of(Observations observations, TrendModel model, Prior prior, double length, double width) {
+        return of(observations, model.terms(), List.of(), prior, length, width);
+    }
+
+    /**
+     * Learns a field some of whose trend is believed to be small.
+     *
+     * @param free   terms of any size; those that the readings cannot see are believed to be of their usual one
+     * @param shrunk further terms
+     */
+    static KrigedField of(Observations observations, List<Term> free, List<Shrunk> shrunk, Prior prior, double length,
+                          double width) {
         Scaling scaling = Scaling.ofBoard(length, width);
-        boolean[] seen = LeastSquares.independentColumns(design(model.terms(), observations, scaling),
-            TrendFit.LEAST_ANGLE);
+        boolean[] seen = LeastSquares.independentColumns(design(free, observations, scaling), TrendFit.LEAST_ANGLE);
         List<Term> terms = new ArrayList<>();
-        List<Term> unseen = new ArrayList<>();
+        List<Shrunk> unseen = new ArrayList<>();
         for (int j = 0; j < seen.length; j++) {
-            (seen[j] ? terms : unseen).add(model.terms().get(j));
+            if (seen[j]) {
+                terms.add(free.get(j));
+            } else {
+                unseen.add(new Shrunk(free.get(j), prior.unseen(free.get(j), length, width)));
+            }
         }
         double[][] trend = design(terms, observations, scaling);
         List<Setting> all = new ArrayList<>();
@@ -83,50 +122,79 @@ final class KrigedField implements TopFace {
             double spread = prior.spread() * Math.exp(s * prior.spreadLog());
             for (double along : ALONG_STEPS) {
                 for (double across : ACROSS_STEPS) {
-                    Covariance residual = new Matern52(spread * spread,
+                    Covariance residual = plus(new Matern52(spread * spread,
                         length * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
-                        width * prior.rangeAcross() * Math.exp(across * prior.rangeLog()));
-                    Kriging kriging = Kriging.of(plusUnseen(residual, unseen, scaling, prior),
-                        observations.x(), observations.y(), trend, observations.z(), observations.noiseVariance());
-                    double weight = kriging.restrictedLogLikelihood()
-                        - (s * s + along * along + across * across) / 2;
-                    all.add(new Setting(kriging, weight));
+                        width * prior.rangeAcross() * Math.exp(across * prior.rangeLog())), unseen, 1, scaling);
+                    double logPrior = -(s * s + along * along + across * across) / 2;
+                    for (int k = 0; k < (shrunk.isEmpty() ? 1 : SIZE_STEPS.length); k++) {
+                        Kriging kriging = Kriging.of(
+                            plus(residual, shrunk, Math.exp(SIZE_LOG * SIZE_STEPS[k]), scaling), observations.x(),
+                            observations.y(), trend, observations.z(), observations.noiseVariance());
+                        all.add(new Setting(kriging, kriging.restrictedLogLikelihood() + logPrior
+                            + (shrunk.isEmpty() ? 0 : Math.log(SIZE_WEIGHTS[k]))));
+                    }
                 }
             }
         }
-        return new KrigedField(observations, List.copyOf(terms), scaling, all);
+        return new KrigedField(observations, List.copyOf(terms), scaling, all,
+            shrunk.isEmpty() ? List.of() : stepped(inOrder(all, LIGHTEST_DRAWN)));
     }
 
-    private static Covariance plusUnseen(Covariance residual, List<Term> unseen, Scaling scaling, Prior prior) {
-        if (unseen.isEmpty()) {
+    private static Covariance plus(Covariance residual, List<Shrunk> more, double size, Scaling scaling) {
+        if (more.isEmpty()) {
             return residual;
         }
-        double[] deviations = unseen.stream()
-            .mapToDouble(term -> prior.unseen(term, 2 * scaling.unitX(), 2 * scaling.unitY())).toArray();
+        double[] variances = more.stream().mapToDouble(term -> Math.pow(size * term.deviation(), 2)).toArray();
         return (x1, y1, x2, y2) -> {
             double sum = residual.between(x1, y1, x2, y2);
-            for (int j = 0; j < deviations.length; j++) {
-                sum += deviations[j] * deviations[j] * unseen.get(j).at(scaling.u(x1), scaling.v(y1))
-                    * unseen.get(j).at(scaling.u(x2), scaling.v(y2));
+            for (int j = 0; j < variances.length; j++) {
+                sum += variances[j] * more.get(j).term().at(scaling.u(x1), scaling.v(y1))
+                    * more.get(j).term().at(scaling.u(x2), scaling.v(y2));
             }
             return sum;
         };
     }
 
-    private static List<Setting> heaviest(List<Setting> logged) {
+    /**
+     * At most {@link #MOST_DRAWN} settings, each standing for as much of the weight as it was met at even steps of the
+     * sum of all: none is left out for being light, and neighbours on the grid stand for each other.
+     */
+    private static List<Setting> stepped(List<Setting> shares) {
+        if (shares.size() <= MOST_DRAWN) {
+            return shares;
+        }
+        List<Setting> met = new ArrayList<>();
+        double sum = 0;
+        int steps = 0;
+        for (Setting setting : shares) {
+            sum += setting.weight();
+            int upTo = (int) Math.min(MOST_DRAWN, Math.floor(sum * MOST_DRAWN + 0.5));
+            if (upTo > steps) {
+                met.add(new Setting(setting.kriging(), (upTo - steps) / (double) MOST_DRAWN));
+                steps = upTo;
+            }
+        }
+        return met;
+    }
+
+    /** Settings above a share of the heaviest, the heaviest first. */
+    private static List<Setting> heaviest(List<Setting> logged, double lightest) {
+        return inOrder(logged, lightest).stream().sorted(Comparator.comparingDouble(s -> -s.weight())).toList();
+    }
+
+    private static List<Setting> inOrder(List<Setting> logged, double lightest) {
         double best = logged.stream().mapToDouble(Setting::weight).max().orElseThrow();
         List<Setting> kept = new ArrayList<>();
         double sum = 0;
         for (Setting setting : logged) {
             double weight = Math.exp(setting.weight() - best);
-            if (weight >= LIGHTEST) {
+            if (weight >= lightest) {
                 kept.add(new Setting(setting.kriging(), weight));
                 sum += weight;
             }
         }
         double total = sum;
-        return kept.stream().map(s -> new Setting(s.kriging(), s.weight() / total))
-            .sorted(Comparator.comparingDouble(s -> -s.weight())).toList();
+        return kept.stream().map(s -> new Setting(s.kriging(), s.weight() / total)).toList();
     }
 
     private static double[][] design(List<Term> terms, Observations observations, Scaling scaling) {
@@ -245,10 +313,10 @@ final class KrigedField implements TopFace {
         double[][] draws = new double[count][];
         int done = 0;
         double weight = 0;
-        for (Setting setting : settings) {
+        for (Setting setting : drawn) {
             weight += setting.weight();
             // Each setting's share of the draws, rounded so that the shares add up.
-            int upTo = setting == settings.get(settings.size() - 1) ? count : (int) Math.round(weight * count);
+            int upTo = setting == drawn.get(drawn.size() - 1) ? count : (int) Math.round(weight * count);
             if (upTo > done) {
                 KrigedPlaces places = setting.kriging().at(x, y, trendAt);
                 double[] mean = places.means();

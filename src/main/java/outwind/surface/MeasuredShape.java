@@ -20,10 +20,10 @@ import outwind.surface.trend.TrendModel;
  *
  * <ul>
  * <li>Readings on face B: the underside is kriged through them and tied to face A by caliper readings.
- * <li>{@code underside: flat}: the underside lies on the bed; where the bed was touched off, on that, else one mean
- *     thickness below the mean of the readings.
- * <li>{@code underside: alike}: the underside lies the thickness below face A: as kriged through caliper readings, or
- *     the one stated. Warp goes through the board; a dip or a knot that is narrower than the board is thick does not,
+ * <li>{@code underside: flat}: the underside lies on the bed; where the bed was touched off, on that, else as far below
+ *     face A as the caliper readings tell, or the thickness stated below the mean of the readings.
+ * <li>{@code underside: alike}: the underside lies the thickness below face A: see {@link
+ *     Thickness}. Warp goes through the board; a dip or a knot that is narrower than the board is thick does not,
  *     where a scan shows one.
  * </ul>
  */
@@ -83,11 +83,7 @@ public final class MeasuredShape implements BoardShape {
         if (board.isToldFromBed()) {
             return new FlatUnderside(0, 0);
         }
-        Thickness thickness = Thickness.of(board);
-        double height = board.readingsOf(Face.A).stream()
-            .mapToDouble(r -> r.z() - thickness.at(r.x(), r.y())).average().orElseThrow();
-        return new FlatUnderside(height, board.calipers().isEmpty() ? 0
-            : Thickness.CALIPER / Math.sqrt(board.calipers().size()));
+        return board.calipers().isEmpty() ? FlatUnderside.under(board) : FlatUnderside.under(board.calipers(), top);
     }
 
     /** True if face A is known well enough at a place that touching it off there would tell little. */

@@ -27,8 +27,8 @@ record Prior(double spread, double spreadLog, double rangeAlong, double rangeAcr
      */
     static final Prior FACE = new Prior(0.15, 1.0, 0.7, 1.5, 0.7, 1.0);
 
-    /** Thickness of a sawn board: the blade wanders by a tenth or two about a wedge. Our choice, held to the same. */
-    static final Prior THICKNESS = new Prior(0.08, 0.8, 0.7, 1.5, 0.7, 0.2);
+    /** Thickness of a sawn board about its wedge, which {@link SawnThickness} holds: the wander of the saw. */
+    static final Prior THICKNESS = new Prior(0.13, 0.8, 0.4, 1.5, 0.7, 0.1);
 
     /**
      * Standard deviation of a term that the readings cannot see, where it is greatest (mm). Bow grows with the square

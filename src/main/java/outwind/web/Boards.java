@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,25 +17,30 @@ import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
+import outwind.blanks.Saw;
 import outwind.board.Board;
+import outwind.board.CuttingBill;
 import outwind.board.Length;
 import outwind.board.Place;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
+import outwind.board.file.BillFile;
 import outwind.board.file.BoardFile;
 import outwind.board.file.Defaults;
 import outwind.board.file.Recording;
 import outwind.board.text.BadBoardFile;
+import outwind.flatten.Verdict;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
 import outwind.judge.Prospect;
 import outwind.report.files.RecordingFile;
-import outwind.report.json.StackJson;
-import outwind.report.text.StackReport;
+import outwind.report.words.Figures;
+import outwind.shop.Cutter;
 import outwind.shop.Shop;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
 import outwind.stock.Stack;
+import outwind.stock.StackPlan;
 import outwind.surface.ImpossibleBoard;
 
 /** The boards of the folder: what is asked of each, and of all together. */
@@ -57,7 +63,18 @@ final class Boards {
     };
 
     /** A board's text and what was asked of it, in which shop. */
-    private record Asked(String file, String text, String target, String skim, String without, Shop shop) { }
+    private record Asked(String file, String text, Wish wish, Shop shop) { }
+
+    /**
+     * What is asked of a board on the page, as it was typed; empty for what its file and the shop say.
+     *
+     * @param without line of a reading to leave out
+     * @param cutter  name of a cutter of the shop
+     */
+    record Wish(String target, String skim, String without, String cutter) {
+
+        static final Wish NONE = new Wish("", "", "", "");
+    }
 
     Boards(BoardFolder folder) {
         this.folder = folder;
@@ -98,7 +115,7 @@ final class Boards {
     ObjectNode list() throws IOException {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         ArrayNode boards = root.putArray("boards");
-        for (String name : folder.names()) {
+        for (String name : folder.names().stream().filter(name -> !holdsBill(name)).toList()) {
             ObjectNode node = boards.addObject().put("file", name);
             try {
                 Recording recording = Recording.read(folder.file(name));
@@ -157,49 +174,61 @@ final class Boards {
         return plain.substring(0, Math.min(80, plain.length()));
     }
 
-    /** Takes in a board file that was dropped on the page; one of that name is never replaced. */
+    /** Takes in a board file or a cutting bill that was dropped or pasted on the page; one of that name is never replaced. */
     synchronized ObjectNode take(String name, byte[] bytes) throws IOException, BadBoardFile, Refused {
         String text = new String(bytes, StandardCharsets.UTF_8);
         int dot = name.lastIndexOf('.');
         Path file = folder.fresh(line(dot > 0 ? name.substring(0, dot) : name));
-        BoardFile.parse(file.getFileName().toString(), text, Defaults.NOTHING);
+        if (!isBill(text)) {
+            BoardFile.parse(file.getFileName().toString(), text, Defaults.NOTHING);
+        }
         RecordingFile.at(file).keep(text);
         return JsonNodeFactory.instance.objectNode().put("file", file.getFileName().toString());
     }
 
-    /**
-     * A board judged.
-     *
-     * @param target  as typed; empty for the file's own
-     * @param skim    likewise
-     * @param without line of a reading to leave out, or empty
-     */
-    Judgement judge(String name, String target, String skim, String without)
-            throws IOException, BadBoardFile, Refused {
+    /** A board judged. */
+    Judgement judge(String name, Wish wish) throws IOException, BadBoardFile, Refused {
         Path file = folder.file(name);
-        Asked question = new Asked(name, Recording.textOf(file), target, skim, without,
-            folder.shop());
+        Asked question = new Asked(name, Recording.textOf(file), wish, folder.shop());
         synchronized (judged) {
             if (judged.containsKey(question)) {
                 return judged.get(question);
             }
         }
-        Board board = BoardFile.parse(file.toString(), question.text(), Defaults.NOTHING);
-        if (!target.isBlank()) {
-            board = board.withTarget(positive(target, board.units()));
-        }
-        if (without.matches("\\d{1,6}")) {
-            board = board.without(Integer.parseInt(without));
-            if (board.readings().size() < 3) {
-                throw new Refused(400, "Too few readings would be left to judge the board by.");
-            }
-        }
-        Board asked = skim.isBlank() ? board : board.withSkim(notNegative(skim, board.units()));
-        Judgement judgement = Judgement.of(asked, JudgeOptions.usual(asked, question.shop()));
+        Board board = asked(BoardFile.parse(file.toString(), question.text(), Defaults.NOTHING), wish);
+        Judgement judgement = Judgement.of(board, JudgeOptions.usual(board, chosen(question.shop(), wish.cutter())));
         synchronized (judged) {
             judged.put(question, judgement);
         }
         return judgement;
+    }
+
+    private static Board asked(Board measured, Wish wish) throws Refused {
+        Board board = measured;
+        if (!wish.target().isBlank()) {
+            board = board.withTarget(positive(wish.target(), board.units()));
+        }
+        if (wish.without().matches("\\d{1,6}")) {
+            board = board.without(Integer.parseInt(wish.without()));
+            if (board.readings().size() < 3) {
+                throw new Refused(400, "Too few readings would be left to judge the board by.");
+            }
+        }
+        return wish.skim().isBlank() ? board : board.withSkim(notNegative(wish.skim(), board.units()));
+    }
+
+    private static Shop chosen(Shop shop, String cutter) throws Refused {
+        if (cutter.isBlank()) {
+            return shop;
+        }
+        Cutter known = shop.cutters().stream().filter(one -> one.name().equals(cutter)).findFirst()
+            .orElseThrow(() -> new Refused(400, "The shop has no cutter of that name. Choose one from the list."));
+        return shop.with(List.of(known));
+    }
+
+    /** Names of the shop's cutters. */
+    List<String> cutters() throws IOException, BadBoardFile {
+        return folder.shop().cutters().stream().map(Cutter::name).toList();
     }
 
     private static double positive(String typed, Units units) throws Refused {
@@ -218,38 +247,95 @@ final class Boards {
         return length;
     }
 
-    private record Priced(Optional<PricedBoard> board, String currency, String file, String trouble) { }
+    private record Priced(Optional<Board> measured, Optional<PricedBoard> board, String currency, String file,
+                          String trouble) { }
 
-    /** The stack of all boards that can be priced, as every script gets it, and why the others cannot. */
-    ObjectNode stack() throws IOException, BadBoardFile {
+    /**
+     * All boards that can be priced, and what to cut them into.
+     *
+     * @param stack    empty if no board can be priced
+     * @param plan     what to buy for the cutting bill that was named, if one was
+     * @param measured the boards by their files
+     * @param bills    files of the folder that are cutting bills
+     * @param troubles by file, why a board is not in it
+     */
+    record Pile(Optional<Stack> stack, Optional<StackPlan> plan, Map<String, Board> measured, List<String> bills,
+                Map<String, String> troubles) {
+
+        /** In the units of the first board. */
+        Figures figures() {
+            return new Figures(measured.values().stream().findFirst().map(Board::units).orElse(Units.MILLIMETRES));
+        }
+
+        String currency() {
+            return stack.map(Stack::currency).orElse("");
+        }
+    }
+
+    /** Prices the boards; {@code bill} is the file of a cutting bill, or empty. */
+    Pile pile(String bill) throws IOException, BadBoardFile, Refused {
         Shop shop = folder.shop();
         Rates rates = new Rates(Optional.empty(), shop.rate());
-        List<Priced> priced = folder.names().parallelStream().map(name -> price(name, shop, rates)).toList();
-        List<PricedBoard> boards = priced.stream().flatMap(one -> one.board().stream()).toList();
+        List<String> bills = folder.names().stream().filter(this::holdsBill).toList();
+        List<Priced> priced = folder.names().parallelStream().filter(name -> !bills.contains(name))
+            .map(name -> price(name, shop, rates)).toList();
+        Map<String, String> troubles = new LinkedHashMap<>();
+        priced.stream().filter(one -> !one.trouble().isEmpty())
+            .forEach(one -> troubles.put(one.file(), one.trouble()));
         List<String> currencies = priced.stream().map(Priced::currency).filter(label -> !label.isEmpty()).distinct()
             .toList();
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
-        ArrayNode troubles = root.putArray("troubles");
-        priced.stream().filter(one -> !one.trouble().isEmpty())
-            .forEach(one -> troubles.addObject().put("file", one.file()).put("trouble", one.trouble()));
         if (currencies.size() > 1) {
-            troubles.addObject().put("file", "").put("trouble", "Boards are priced in different money, which does not"
-                + " add up.");
+            troubles.put("", "Boards are priced in different money, which does not add up.");
         }
-        if (!boards.isEmpty()) {
-            Stack stack = new Stack(boards, currencies.size() == 1 ? currencies.get(0) : "");
-            root.put("stack", StackJson.of(stack, Optional.empty())).put("csv", StackReport.csv(stack));
+        Map<String, Board> measured = new LinkedHashMap<>();
+        priced.forEach(one -> one.measured().ifPresent(board -> measured.put(one.file(), board)));
+        List<PricedBoard> boards = priced.stream().flatMap(one -> one.board().stream()).toList();
+        if (boards.isEmpty()) {
+            return new Pile(Optional.empty(), Optional.empty(), measured, bills, troubles);
         }
-        return root;
+        Stack stack = new Stack(boards, currencies.size() == 1 ? currencies.get(0) : "");
+        return new Pile(Optional.of(stack), bill.isBlank() ? Optional.empty() : Optional.of(plan(bill, priced)),
+            measured, bills, troubles);
+    }
+
+    private StackPlan plan(String bill, List<Priced> priced) throws IOException, BadBoardFile, Refused {
+        List<StackPlan.Candidate> candidates = priced.stream().filter(one -> one.board().isPresent()).map(one -> {
+            Board board = one.measured().orElseThrow();
+            return new StackPlan.Candidate(board, one.board().get(), Saw.usual(board), JudgeOptions.usual(board).skim());
+        }).toList();
+        CuttingBill wanted = BillFile.read(folder.file(bill), candidates.get(0).measured().units());
+        try {
+            return StackPlan.of(candidates, wanted, Verdict.SURE, 1);
+        } catch (IllegalArgumentException e) {
+            throw new Refused(422, e.getMessage());
+        }
+    }
+
+    /** A cutting bill names its columns; no board file can be read as one. */
+    private boolean holdsBill(String name) {
+        try {
+            return isBill(Files.readString(folder.file(name)));
+        } catch (IOException | Refused e) {
+            // What cannot be read is no bill; as a board it is said to be in trouble.
+            return false;
+        }
+    }
+
+    private static boolean isBill(String text) {
+        try {
+            return !BillFile.parse("", text, Units.MILLIMETRES).items().isEmpty();
+        } catch (BadBoardFile e) {
+            return false;
+        }
     }
 
     private Priced price(String name, Shop shop, Rates rates) {
         try {
             Board board = BoardFile.read(folder.file(name), Defaults.NOTHING);
-            return new Priced(Optional.of(PricedBoard.of(board, board, JudgeOptions.usual(board, shop), name, rates)),
-                rates.currencyOf(board), name, "");
+            return new Priced(Optional.of(board), Optional.of(PricedBoard.of(board, board, JudgeOptions.usual(board, shop),
+                name, rates)), rates.currencyOf(board), name, "");
         } catch (BadBoardFile | ImpossibleBoard | IOException | Refused e) {
-            return new Priced(Optional.empty(), "", name, e.getMessage());
+            return new Priced(Optional.empty(), Optional.empty(), "", name, e.getMessage());
         }
     }
 }

@@ -118,7 +118,7 @@ final class CutDesk {
             MAPPER.getTypeFactory().constructCollectionType(List.class, String.class)) : List.of();
         ArrayNode steps = node.putArray("steps");
         List<BenchWords.Step> planned = BenchWords.steps(judgement, figures);
-        planned.forEach(step -> steps.addObject().put("id", step.id()).put("text", step.text())
+        planned.forEach(step -> steps.addObject().put("id", step.id()).put("text", step.text()).put("size", step.size())
             .put("done", done.contains(step.id())));
         if (planned.isEmpty()) {
             ArrayNode why = node.putArray("why");

@@ -15,12 +15,18 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import outwind.board.BadValue;
 import outwind.board.text.BadBoardFile;
 import outwind.judge.Judgement;
+import outwind.report.sheet.BoardSheet;
+import outwind.report.sheet.BuyChart;
+import outwind.report.sheet.StackChart;
+import outwind.report.text.StackReport;
 import outwind.report.text.TextReport;
 import outwind.report.words.Figures;
+import outwind.stock.Stack;
 import outwind.surface.ImpossibleBoard;
 
 /**
@@ -64,7 +70,11 @@ final class Desk implements HttpHandler {
         }
 
         static Answer download(String type, String name, String text) {
-            return new Answer(200, type, text.getBytes(StandardCharsets.UTF_8), Map.of("Content-Disposition",
+            return download(type, name, text.getBytes(StandardCharsets.UTF_8));
+        }
+
+        static Answer download(String type, String name, byte[] bytes) {
+            return new Answer(200, type, bytes, Map.of("Content-Disposition",
                 "attachment; filename=\"" + name.replaceAll("[^A-Za-z0-9._-]", "_") + "\""));
         }
     }
@@ -163,13 +173,14 @@ final class Desk implements HttpHandler {
         String board = query.getOrDefault("board", "");
         return switch (path) {
             case "boards" -> Answer.json(boards.list());
-            case "stack" -> Answer.json(boards.stack());
+            case "stack" -> Answer.json(SeenStack.of(boards.pile(query.getOrDefault("bill", ""))));
+            case "stack-file" -> stackFile(query.getOrDefault("kind", ""), boards.pile(query.getOrDefault("bill", "")));
             case "measure" -> {
                 Optional<ObjectNode> state = boards.touching(board).state(query.getOrDefault("known", ""));
                 yield state.isPresent() ? Answer.json(state.get())
                     : new Answer(204, "application/json", new byte[0], Map.of());
             }
-            case "see" -> Answer.json(SeenBoard.of(judge(board, query)));
+            case "see" -> Answer.json(SeenBoard.of(judge(board, query), boards.cutters()));
             case "cut" -> Answer.json(boards.cutting(board).state(judge(board, Map.of()), boards.revision(board)));
             case "file" -> Answer.download("text/csv; charset=utf-8", board, boards.text(board));
             case "report" -> {
@@ -177,13 +188,32 @@ final class Desk implements HttpHandler {
                 yield Answer.download("text/plain; charset=utf-8", board + ".report.txt",
                     TextReport.of(judgement, new Figures(judgement.board().units())));
             }
+            case "sheet" -> {
+                Judgement judgement = judge(board, query);
+                Figures figures = new Figures(judgement.board().units());
+                yield Answer.download("image/png", board + ".png", BoardSheet.png(judgement, figures));
+            }
+            default -> throw new Refused(404, "The bench does not know that question.");
+        };
+    }
+
+    /** The stack to take along: as a table, as a report, or as a sheet to print. */
+    private static Answer stackFile(String kind, Boards.Pile pile) throws Refused {
+        Stack stack = pile.stack().orElseThrow(() -> new Refused(404, "There is no board to price yet."));
+        return switch (kind) {
+            case "csv" -> Answer.download("text/csv; charset=utf-8", "stack.csv", StackReport.csv(stack));
+            case "report" -> Answer.download("text/plain; charset=utf-8", "stack.txt", StackReport.of(stack,
+                pile.figures(), OptionalDouble.empty(), pile.plan(), Optional.empty()));
+            case "sheet" -> Answer.download("image/png", "stack.png", pile.plan().isPresent()
+                ? BuyChart.png(pile.plan().get(), stack.currency(), pile.figures())
+                : StackChart.png(stack, pile.figures()));
             default -> throw new Refused(404, "The bench does not know that question.");
         };
     }
 
     private Judgement judge(String board, Map<String, String> query) throws IOException, Refused, BadBoardFile {
-        return boards.judge(board, query.getOrDefault("target", ""), query.getOrDefault("skim", ""),
-            query.getOrDefault("without", ""));
+        return boards.judge(board, new Boards.Wish(query.getOrDefault("target", ""), query.getOrDefault("skim", ""),
+            query.getOrDefault("without", ""), query.getOrDefault("cutter", "")));
     }
 
     private Answer post(String path, HttpExchange exchange, Map<String, String> query)
@@ -197,7 +227,7 @@ final class Desk implements HttpHandler {
         String base = body.path("base").asText();
         double x = body.path("x").asDouble(Double.NaN);
         double y = body.path("y").asDouble(Double.NaN);
-        boolean needsPlace = path.equals("touch") || path.equals("skip");
+        boolean needsPlace = path.equals("touch") || path.equals("skip") || path.equals("caliper");
         if (needsPlace && !(Double.isFinite(x) && Double.isFinite(y))) {
             throw new Refused(400, "Say x and y of the place, in mm.");
         }
@@ -207,6 +237,7 @@ final class Desk implements HttpHandler {
                 body.path("height").asText(), body.path("insists").asBoolean()));
             case "undo" -> boards.touching(board).undo(base);
             case "skip" -> boards.touching(board).skip(base, x, y);
+            case "caliper" -> boards.touching(board).caliper(base, x, y, body.path("thickness").asText());
             case "note" -> boards.touching(board).note(base, body.path("note").asText());
             case "tick" -> boards.cutting(board).tick(judge(board, Map.of()), boards.revision(board),
                 body.path("step").asText(), body.path("done").asBoolean());

@@ -4,20 +4,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The files of the page, by their paths; nothing else of the program can be asked for. */
 final class PageFiles {
 
-    private static final Map<String, String> TYPES = Map.of(
-        "index.html", "text/html; charset=utf-8",
-        "enter.html", "text/html; charset=utf-8",
-        "bench.css", "text/css; charset=utf-8",
-        "bench.js", "text/javascript; charset=utf-8",
-        "ask.js", "text/javascript; charset=utf-8",
-        "measure.js", "text/javascript; charset=utf-8",
-        "see.js", "text/javascript; charset=utf-8",
-        "cut.js", "text/javascript; charset=utf-8",
-        "stack.js", "text/javascript; charset=utf-8");
+    private static final Map<String, String> TYPES = Map.of("html", "text/html", "css", "text/css",
+        "js", "text/javascript");
+
+    private static final Set<String> NAMES = Set.of("index.html", "enter.html", "bench.css", "bench.js", "ask.js",
+        "contract.js", "measure.js", "see.js", "relief.js", "cut.js", "stack.js");
 
     private PageFiles() { }
 
@@ -25,11 +21,12 @@ final class PageFiles {
     record PageFile(String type, byte[] bytes) { }
 
     static Optional<PageFile> of(String name) throws IOException {
-        if (!TYPES.containsKey(name)) {
+        if (!NAMES.contains(name)) {
             return Optional.empty();
         }
         try (InputStream in = PageFiles.class.getResourceAsStream(name)) {
-            return Optional.of(new PageFile(TYPES.get(name), in.readAllBytes()));
+            return Optional.of(new PageFile(TYPES.get(name.substring(name.lastIndexOf('.') + 1)) + "; charset=utf-8",
+                 in.readAllBytes()));
         }
     }
 }

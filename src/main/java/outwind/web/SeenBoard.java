@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.cutting.CuttingPlan;
@@ -29,13 +30,17 @@ final class SeenBoard {
 
     private SeenBoard() { }
 
-    static ObjectNode of(Judgement judgement) {
+    /** @param cutters names of those that can be chosen */
+    static ObjectNode of(Judgement judgement, List<String> cutters) {
         Board board = judgement.board();
         Figures figures = new Figures(board.units());
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("units", figures.unit());
         ArrayNode words = node.putArray("words");
         BenchWords.verdict(judgement, figures).forEach(words::add);
+        node.put("gain", BenchWords.gain(judgement, figures));
+        BenchWords.cuts(judgement, figures).forEach(node.putArray("cuts")::add);
+        cutters.forEach(node.putArray("cutters")::add);
         SampledBoard faces = judgement.shape().at(Places.grid(Region.whole(board), ALONG, ACROSS));
         ObjectNode grid = node.putObject("grid");
         putAll(grid.putArray("x"), faces.x());

@@ -160,6 +160,19 @@ final class TouchDesk {
         return describe(next);
     }
 
+    /** Keeps a caliper reading of the rough thickness, or takes the last one back where none is typed. */
+    synchronized ObjectNode caliper(String base, double x, double y, String thickness)
+            throws IOException, BadBoardFile, Refused {
+        try (RecordingLock lock = RecordingLock.of(file)) {
+            Recording recording = atBase(base);
+            String typed = thickness.strip().replace(',', '.');
+            Recording next = typed.isEmpty() ? recording.withoutLastCaliper().orElseThrow(() -> new Refused(409,
+                "There is no caliper reading to take back.")) : recording.calipered(new Place(x, y), typed);
+            lock.recording().keep(next.text());
+            return describe(next);
+        }
+    }
+
     /** Writes a note beside the last reading. */
     synchronized ObjectNode note(String base, String note) throws IOException, BadBoardFile, Refused {
         try (RecordingLock lock = RecordingLock.of(file)) {
@@ -217,7 +230,10 @@ final class TouchDesk {
         node.put("revision", Revision.of(recording.text())).put("name", board.name()).put("units", figures.unit())
             .put("length", board.length()).put("width", board.width())
             .put("size", figures.place(board.length()) + " × " + figures.placeLength(board.width()));
-        board.target().ifPresent(target -> node.put("target", figures.setting(target)));
+        board.target().ifPresent(target -> node.put("target", figures.setting(target)).put("targetLength", target));
+        ArrayNode calipers = node.putArray("calipers");
+        board.calipers().forEach(caliper -> put(calipers.addObject(), new Place(caliper.x(), caliper.y()), figures)
+            .put("thickness", figures.fineLength(caliper.thickness())));
         ArrayNode plan = node.putArray("plan");
         for (Recording.Planned planned : recording.plan()) {
             ObjectNode spot = plan.addObject();

@@ -1,8 +1,11 @@
 import { ask, el, say } from './ask.js';
 
+const POLL = 1500;
+
 export async function cut(put, board, gone) {
   let state = await ask('cut?board=' + encodeURIComponent(board));
   let awake = null;
+  let drawing = false;
 
   async function stayAwake() {
     try {
@@ -24,11 +27,28 @@ export async function cut(put, board, gone) {
     }
   }
 
+  function check(place, height, focus) {
+    if (height.trim().replace(',', '.') !== state.checks[place].read) order('face-b', { place, height }, focus);
+  }
+
+  // What is being typed stays when the screen is drawn again.
+  function render() {
+    const { id = '', value } = document.activeElement || {};
+    drawing = true;
+    draw();
+    drawing = false;
+    const again = id.startsWith('check-') && document.getElementById(id);
+    if (again) {
+      again.value = value;
+      again.focus();
+    }
+  }
+
   const tick = (id, text, done) => el('li', { class: done ? 'done' : '' }, el('label', { for: 'step-' + id },
     el('input', { type: 'checkbox', id: 'step-' + id, checked: done,
       onchange: event => order('tick', { step: id, done: event.target.checked }, 'step-' + id) }), el('span', {}, text)));
 
-  function render() {
+  function draw() {
     if (state.why) {
       put(el('h1', {}, 'No cut is planned'), state.why.map(words => el('p', { class: 'where' }, words)));
       return;
@@ -37,14 +57,16 @@ export async function cut(put, board, gone) {
     const next = left > 0 ? '' : state.faceB === undefined ? 'Read face B at these places.' : '';
     put(el('h1', {}, state.faceBDone ? 'Done' : 'Cut it'),
       state.stale ? el('p', { class: 'no' }, 'The readings changed since these steps were ticked. Begin with the first.') : null,
+      state.steps.filter(step => !step.done).slice(0, 1).map(step => el('div', { class: 'afar', 'aria-hidden': 'true' },
+        step.size ? el('p', { class: 'length' }, step.size) : null, el('p', {}, step.text))),
       el('ol', { class: 'steps' }, state.steps.map(step => tick(step.id, step.text, step.done))),
       el('h2', {}, 'Check face B'),
       el('p', {}, next || 'With face A down on the bed and zero on the bed, type what face B reads.'),
-      state.checks.map((check, i) => el('div', {}, el('label', { for: 'check-' + i }, check.at + ', should read '
-        + check.expected + ' ' + state.units + ' (limit ' + check.limit + ')'),
-      el('input', { id: 'check-' + i, inputmode: 'decimal', autocomplete: 'off', value: check.read,
-        onchange: event => order('face-b', { place: i, height: event.target.value },
-          i + 1 < state.checks.length ? 'check-' + (i + 1) : 'face-b-answer') }))),
+      state.checks.map((one, i) => el('div', {}, el('label', { for: 'check-' + i }, one.at + ', should read '
+        + one.expected + ' ' + state.units + ' (limit ' + one.limit + ')'),
+      el('input', { id: 'check-' + i, inputmode: 'decimal', autocomplete: 'off', value: one.read,
+        onkeydown: event => { if (event.key === 'Enter') check(i, event.target.value, i + 1 < state.checks.length ? 'check-' + (i + 1) : 'face-b-answer'); },
+        onblur: event => { if (!drawing) check(i, event.target.value); } }))),
       el('div', { id: 'face-b-answer', tabindex: '-1', role: 'status' }, state.faceB === undefined ? [] : [
         el('h2', {}, state.moved ? 'It has moved: here is the new plan' : 'As expected'),
         state.faceB.map((words, i) => el('p', { class: i ? 'where' : 'verdict ' + (state.moved ? 'moved' : 'yes') }, words)),
@@ -53,5 +75,26 @@ export async function cut(put, board, gone) {
 
   render();
   await stayAwake();
-  return () => awake?.release();
+  // A screen that was switched off lets go of the lock.
+  const again = () => { if (!document.hidden) stayAwake(); };
+  document.addEventListener('visibilitychange', again);
+  const poll = setInterval(async () => {
+    const focused = document.activeElement;
+    if (document.hidden || (focused?.id || '').startsWith('check-')) return;
+    try {
+      const before = JSON.stringify(state);
+      const fresh = await ask('cut?board=' + encodeURIComponent(board));
+      if (gone() || (document.activeElement?.id || '').startsWith('check-') || JSON.stringify(state) !== before || JSON.stringify(fresh) === before) return;
+      state = fresh;
+      render();
+      document.getElementById(focused?.id)?.focus();
+    } catch (e) {
+      if (e.away) say('The bench does not answer. What is ticked now is not saved.', true);
+    }
+  }, POLL);
+  return () => {
+    clearInterval(poll);
+    document.removeEventListener('visibilitychange', again);
+    awake?.release();
+  };
 }

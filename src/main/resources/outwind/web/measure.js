@@ -1,4 +1,5 @@
 import { ask, el, say, svg, verdictClass } from './ask.js';
+import { shown } from './contract.js';
 
 const POLL = 700;
 const RETRY = 1000;
@@ -28,11 +29,17 @@ export async function measure(put, board, gone) {
   const plan = el('div', { class: 'sheet' });
   const height = el('input', { class: 'height', id: 'height', inputmode: 'none', autocomplete: 'off',
     'aria-label': 'Height', 'aria-describedby': 'where', oninput: () => { insists = null; } });
+  const caliper = el('input', { id: 'caliper', inputmode: 'none', autocomplete: 'off', onfocus: () => { typing = caliper; } });
+  const calipers = el('ul', {});
+  const narrowing = el('div', { class: 'sheet', hidden: true });
+  const ranges = [];
+  let typing = height;
+  height.addEventListener('focus', () => { typing = height; });
   const by = el('button', { type: 'button', 'aria-pressed': 'false', onclick: () => {
     byLast = !byLast;
     by.setAttribute('aria-pressed', byLast);
     render();
-  } }, 'Above or below the last');
+  } }, 'Same as last ±');
   const jump = el('select', { id: 'jump', onchange: () => choose(Number(jump.value)) });
   const note = el('input', { id: 'note', autocomplete: 'off' });
 
@@ -96,7 +103,32 @@ export async function measure(put, board, gone) {
       ...state.plan.map((one, i) => el('option', { value: i, selected: one === here },
       (i + 1) + ': ' + one.at + (one.height ? ', ' + one.height : one.done ? ', left out' : ''))));
     draw();
+    calipers.replaceChildren(...state.calipers.map(one => el('li', {}, one.thickness + ' at ' + one.at)));
+    narrow();
     if (sending) say('Not saved yet: ' + sending.height + ' at ' + sending.at + '. It is sent when the bench answers.', true);
+  }
+
+  // The range of what it will finish at, reading by reading, as far as this screen saw it.
+  function narrow() {
+    if (state.median === undefined) return;
+    const count = state.entries.filter(one => one.height !== undefined).length;
+    while (ranges.length && ranges[ranges.length - 1].count >= count) ranges.pop();
+    ranges.push({ count, low: state.low, median: state.median, high: state.high });
+    const target = state.targetLength;
+    const every = [...ranges.flatMap(one => [one.low, one.high]), ...(target ? [target] : [])];
+    const low = Math.min(...every);
+    const high = Math.max(...every, low + 0.5);
+    const first = ranges[0].count;
+    const last = Math.max(state.plan.length, count, first + 1);
+    const px = n => 40 + (n - first) / (last - first) * 920;
+    const py = mm => 190 - (mm - low) / (high - low) * 170;
+    narrowing.hidden = false;
+    narrowing.replaceChildren(el('p', {}, 'It finishes between ' + shown(state.low, state.units) + ' and '
+      + shown(state.high, state.units) + ' (90 %)' + (target ? '. The broken line is the ' + state.target + ' wanted.' : '.')),
+    svg('svg', { viewBox: '0 0 1000 210', role: 'img', 'aria-label': 'How the range narrowed with each reading' },
+      target ? svg('path', { class: 'markline', 'stroke-width': 3, 'stroke-dasharray': '14 8', d: 'M0 ' + py(target) + 'H1000' }) : [],
+      ranges.map(one => svg('path', { class: 'ink', 'stroke-width': 10, d: 'M' + px(one.count) + ' ' + py(one.low) + 'V' + py(one.high) })),
+      ranges.map(one => svg('circle', { class: 'fill', cx: px(one.count), cy: py(one.median), r: 11 }))));
   }
 
   function take(fresh) {
@@ -143,6 +175,7 @@ export async function measure(put, board, gone) {
     const here = spot();
     if (sending || !here) return;
     let typed = height.value.trim();
+    if (!typed && byLast && last()) typed = '0';
     if (!typed) {
       say('Type what it reads here.', true);
       return;
@@ -166,16 +199,19 @@ export async function measure(put, board, gone) {
       chosen = null;
       doubt.textContent = '';
       take(answer);
+      return true;
     } catch (e) {
-      say(e.message, true);
+      say(e.away ? 'Not saved: ' + e.message : e.message, true);
+      return false;
     }
   }
 
   function press(key) {
     insists = null;
-    if (key === '⌫') height.value = height.value.slice(0, -1);
-    else if (key === '±') height.value = height.value.startsWith('-') ? height.value.slice(1) : '-' + height.value;
-    else height.value += key === 'space' ? ' ' : key;
+    const old = typing.value;
+    if (key === '⌫') typing.value = old.slice(0, -1);
+    else if (key === '±') typing.value = old.startsWith('-') ? old.slice(1) : '-' + old;
+    else typing.value += key === 'space' ? ' ' : key;
   }
 
   const names = { '⌫': 'Delete last', '±': 'Change sign', '/': 'Fraction bar', ',': 'Decimal comma', '.': 'Decimal point' };
@@ -194,7 +230,18 @@ export async function measure(put, board, gone) {
     note.value = '';
   } }, el('label', { for: 'note' }, 'Note beside the last reading'),
   el('div', { class: 'row' }, note, el('button', { type: 'submit' }, 'Write it')));
-  put(title, soFar, el('div', { class: 'two' }, el('div', {}, plan), el('div', {}, form, noting)));
+  const calipering = el('form', { onsubmit: async event => {
+    event.preventDefault();
+    const here = spot() || last();
+    if (!here || !caliper.value.trim()) say('Type the rough thickness here.', true);
+    else if (await order('caliper', { x: here.x, y: here.y, thickness: caliper.value })) {
+      say('Kept: thickness ' + caliper.value + ' at ' + here.at + '.');
+      caliper.value = '';
+    }
+  } }, el('label', { for: 'caliper' }, 'Rough thickness here, by caliper'),
+  el('div', { class: 'row' }, caliper, el('button', { type: 'submit', id: 'keep-caliper' }, 'Keep thickness'),
+    el('button', { type: 'button', onclick: () => order('caliper', { x: 0, y: 0, thickness: '' }) }, 'Take thickness back')), calipers);
+  put(title, soFar, el('div', { class: 'two' }, el('div', {}, plan, narrowing), el('div', {}, form, calipering, noting)));
   render();
   height.focus();
   if (sending) send();

@@ -1,4 +1,6 @@
 import { ask, el, field, say, svg, verdictClass } from './ask.js';
+import { boardOf, positionsOf, setupOf, shown, suspectsOf } from './contract.js';
+import { relief } from './relief.js';
 
 // From fresh shavings to old walnut, as on the printed charts.
 const RAMP = [[253, 246, 220], [243, 211, 144], [214, 158, 88], [161, 100, 64], [98, 58, 52]];
@@ -10,7 +12,6 @@ function colour(share) {
 }
 
 const planeAt = (plane, x, y) => plane.atOrigin + plane.slopeX * x + plane.slopeY * y;
-const shown = (mm, units) => units === 'in' ? (mm / 25.4).toFixed(3) + ' in' : mm.toFixed(1) + ' mm';
 
 export async function see(put, board, gone) {
   let seen;
@@ -32,6 +33,32 @@ export async function see(put, board, gone) {
   const skim = field('skim', 'Skim off each face', { oninput: soon });
   const which = el('select', { id: 'position', onchange: () => { position = which.value; draw(); } });
 
+  const gain = el('p', { id: 'gain' });
+  const cuts = el('div', {});
+  const cutter = el('select', { id: 'cutter', onchange: () => load() });
+  const surface = relief();
+  let sliding = false;
+
+  // A tap on a suspect shows the answer without it; a finger along the board moves the section.
+  function pointed(event) {
+    const drawing = plan.querySelector('svg');
+    if (!seen || !drawing) return;
+    const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(drawing.getScreenCTM().inverse());
+    const { length, width } = boardOf(seen);
+    const near = suspectsOf(seen).find(one => event.type === 'pointerdown'
+      && Math.hypot(one.x / length * 1000 - at.x, (width - one.y) / length * 1000 - at.y) < 40);
+    if (near) {
+      without = String(near.line);
+      load();
+      return;
+    }
+    slider.value = at.x;
+    drawSection();
+  }
+  plan.addEventListener('pointerdown', event => { sliding = true; pointed(event); });
+  plan.addEventListener('pointermove', event => { if (sliding) pointed(event); });
+  for (const end of ['pointerup', 'pointerleave', 'pointercancel']) plan.addEventListener(end, () => { sliding = false; });
+
   function soon() {
     clearTimeout(waiting);
     waiting = setTimeout(load, 120);
@@ -40,7 +67,7 @@ export async function see(put, board, gone) {
   async function load() {
     const mine = ++asked;
     const query = new URLSearchParams({ board, target: target.querySelector('input').value,
-      skim: skim.querySelector('input').value, without });
+      skim: skim.querySelector('input').value, without, cutter: cutter.value });
     try {
       const fresh = await ask('see?' + query);
       if (mine === asked && !gone()) {
@@ -54,18 +81,14 @@ export async function see(put, board, gone) {
     }
   }
 
-  function setup() {
-    return position === 'chosen' ? seen.judgement.setup : seen.judgement.setup.other;
-  }
-
   function draw() {
-    const { judgement, grid, units } = seen;
-    const { length, width } = judgement.board;
-    const choices = [['chosen', judgement.setup.choice], ['other', judgement.setup.other.choice]];
+    const { grid, units } = seen;
+    const { length, width } = boardOf(seen);
+    const choices = positionsOf(seen);
     which.replaceChildren(...choices.map(([value, text]) => el('option', { value, selected: value === position }, text)));
     words.replaceChildren(...seen.words.map((text, i) => el('p', i ? {} : { class: 'verdict ' + verdictClass(text) }, text)));
-    const cuts = seen.cutTo[position];
-    const depths = grid.top.map((top, i) => top - planeAt(cuts.faceA, grid.x[i], grid.y[i]));
+    const planes = seen.cutTo[position];
+    const depths = grid.top.map((top, i) => top - planeAt(planes.faceA, grid.x[i], grid.y[i]));
     const most = Math.max(...depths, 0.001);
     const wide = 1000 / length;
     const tall = width * wide;
@@ -81,7 +104,7 @@ export async function see(put, board, gone) {
           height: (ys[k + 1] - ys[k]) * wide + 0.6, fill: colour(mean / most) }));
       }
     }
-    const held = setup().shims;
+    const held = setupOf(seen, position).shims;
     plan.replaceChildren(svg('svg', { viewBox: '-30 -30 1060 ' + (tall + 60), role: 'img',
       'aria-label': 'Plan of the board, darker where more comes off face A, with ' + held.length + ' shims' }, svg('g', { class: 'cells' }, cells),
     svg('rect', { x: 0, y: 0, width: 1000, height: tall, class: 'ink', 'stroke-width': 3 }),
@@ -91,11 +114,18 @@ export async function see(put, board, gone) {
       + shown(most, units) + '. Near edge at the bottom; the end you measured from at the left.';
     shims.replaceChildren(el('p', {}, held.length ? '' : 'It needs no shims.'), el('ol', {}, held.map(one =>
       el('li', {}, shown(one.height, units) + ' at ' + shown(one.x, units) + ' along, ' + shown(one.y, units) + ' across'))));
-    const doubts = judgement.readings.suspect;
+    const doubts = suspectsOf(seen);
     suspects.replaceChildren(...doubts.map(one => el('p', {}, 'Looks wrong: ' + one.z.toFixed(2) + ' mm at x '
       + Math.round(one.x) + ' y ' + Math.round(one.y) + '. The others point to ' + one.expected.toFixed(2) + ' mm. ',
     el('button', { type: 'button', onclick: () => { without = String(one.line); load(); } }, 'See it without'))),
     without ? el('button', { type: 'button', onclick: () => { without = ''; load(); } }, 'Put it back') : '');
+    gain.textContent = seen.gain;
+    cuts.replaceChildren(...seen.cuts.map(text => el('p', {}, text)));
+    cutter.replaceChildren(el('option', { value: '', selected: cutter.value === '' }, seen.cutters.length ? 'The quickest way' : 'None is known'),
+      ...seen.cutters.map(name => el('option', { value: name, selected: name === cutter.value }, name)));
+    const depthAt = (i, k) => depths[index.get(xs[i] + ' ' + ys[k])];
+    surface.draw({ xs, ys, height: (i, k) => grid.top[index.get(xs[i] + ' ' + ys[k])],
+      colours: (i, k) => colour((depthAt(i, k) + depthAt(i + 1, k) + depthAt(i, k + 1) + depthAt(i + 1, k + 1)) / 4 / most) });
     drawEdges(xs, ys, index);
     drawSection();
   }
@@ -116,12 +146,12 @@ export async function see(put, board, gone) {
   }
 
   function drawEdges(xs, ys, index) {
-    const cuts = seen.cutTo[position];
+    const planes = seen.cutTo[position];
     edges.replaceChildren(...[[ys[0], 'Near edge'], [ys[ys.length - 1], 'Far edge']].flatMap(([y, name]) => {
       const points = xs.map(x => ({ at: x, top: seen.grid.top[index.get(x + ' ' + y)],
         under: seen.grid.underside[index.get(x + ' ' + y)] }));
-      return [el('p', {}, name), profile(points, xs.map(x => planeAt(cuts.faceA, x, y)),
-        xs.map(x => planeAt(cuts.faceB, x, y)), name + ' in profile; broken lines are the finished faces')];
+      return [el('p', {}, name), profile(points, xs.map(x => planeAt(planes.faceA, x, y)),
+        xs.map(x => planeAt(planes.faceB, x, y)), name + ' in profile; broken lines are the finished faces')];
     }));
   }
 
@@ -134,24 +164,29 @@ export async function see(put, board, gone) {
     const i = Math.min(xs.length - 2, xs.findLastIndex(one => one <= x));
     const t = (x - xs[i]) / (xs[i + 1] - xs[i]);
     const between = (values, y) => values[index.get(xs[i] + ' ' + y)] * (1 - t) + values[index.get(xs[i + 1] + ' ' + y)] * t;
-    const cuts = seen.cutTo[position];
+    const planes = seen.cutTo[position];
     const points = ys.map(y => ({ at: y, top: between(grid.top, y), under: between(grid.underside, y) }));
-    const off = points.map(one => one.top - planeAt(cuts.faceA, x, one.at));
-    section.replaceChildren(profile(points, ys.map(y => planeAt(cuts.faceA, x, y)), ys.map(y => planeAt(cuts.faceB, x, y)),
+    const off = points.map(one => one.top - planeAt(planes.faceA, x, one.at));
+    section.replaceChildren(profile(points, ys.map(y => planeAt(planes.faceA, x, y)), ys.map(y => planeAt(planes.faceB, x, y)),
       'Section across the board'));
+    plan.querySelector('.along')?.remove();
+    plan.querySelector('svg')?.append(svg('path', { class: 'markline along', 'stroke-width': 4, d: 'M' + slider.value + ' 0V' + boardOf(seen).width / boardOf(seen).length * 1000 }));
     sectionWords.textContent = 'At ' + shown(x, units) + ' along, ' + shown(Math.min(...off), units) + ' to '
       + shown(Math.max(...off), units) + ' comes off face A.';
   }
 
   await load();
-  put(el('h1', {}, seen.judgement.board.name), words, suspects,
+  put(el('h1', {}, boardOf(seen).name), words, suspects,
     el('div', { class: 'two' }, el('div', {}, plan, scale,
-      el('h2', {}, 'Section'), el('label', { for: 'along' }, 'Slide along the board'), slider, sectionWords, section,
+      el('h2', {}, 'Section'), el('label', { for: 'along' }, 'Slide along the board, here or on the plan'), slider, sectionWords, section,
+      el('h2', {}, 'Relief'), surface.parts,
       el('h2', {}, 'Edges in profile'), el('p', {}, 'Heights are drawn larger than lengths. Broken lines are the finished faces.'), edges),
     el('div', {}, el('h2', {}, 'What if'), target, skim,
       el('div', {}, el('label', { for: 'position' }, 'How it is held'), which),
-      el('h2', {}, 'Shims'), shims,
+      el('div', {}, el('label', { for: 'cutter' }, 'Cutter'), cutter), gain,
+      el('h2', {}, 'Shims'), shims, el('h2', {}, 'Cuts'), cuts,
       el('h2', {}, 'Take it along'),
       el('p', {}, el('a', { class: 'button', href: '/api/report?board=' + encodeURIComponent(board), download: true }, 'Report'), ' ',
+        el('a', { class: 'button', href: '/api/sheet?board=' + encodeURIComponent(board), download: true }, 'Sheet'), ' ',
         el('a', { class: 'button', href: '/api/file?board=' + encodeURIComponent(board), download: true }, 'Board file')))));
 }

@@ -69,7 +69,8 @@ public final class BlanksSpeed {
         return new Board("long board", Units.MILLIMETRES, 3000, 300, OptionalDouble.of(32), Optional.empty(),
             OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Trim.NONE,
             Underside.ALIKE, Optional.empty(), List.of(new Defect(820, 40, 900, 110), new Defect(2100, 200, 2180, 260)),
-            readings, List.of(), List.of());
+            readings, List.of(), List.of(), Optional.empty(),
+            true);
     }
 
     private static CuttingBill bill(int quantity, double thickness) {

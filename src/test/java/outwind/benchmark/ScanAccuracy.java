@@ -73,7 +73,8 @@ public final class ScanAccuracy {
         return new Board(read.name(), read.units(), read.length(), read.width(), touched.thickness(), Optional.empty(),
             OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(), read.skim(), read.trim(),
             read.underside(), Optional.empty(), read.defects(), read.readingsOf(Face.A), touched.calipers(),
-            read.remarks(), read.scan());
+            read.remarks(), read.scan(),
+            touched.thickness().isPresent());
     }
 
     private static ThicknessRange judged(Board board) {

@@ -155,7 +155,8 @@ public record SimulatedBoard(double length, double width, DoubleBinaryOperator t
         OptionalDouble stated = wedge ? OptionalDouble.empty() : OptionalDouble.of(thickness.applyAsDouble(0, 0));
         return new Board("simulated", Units.MILLIMETRES, length, width, stated, Optional.empty(),
             OptionalDouble.empty(), Optional.empty(), target, OptionalDouble.of(0), Trim.NONE, Underside.ALIKE,
-            Optional.empty(), List.of(), readings, calipers, List.of());
+            Optional.empty(), List.of(), readings, calipers, List.of(), Optional.empty(),
+            stated.isPresent());
     }
 
     /** One touch-off, written down to a hundredth of a mm. */
@@ -168,6 +169,7 @@ public record SimulatedBoard(double length, double width, DoubleBinaryOperator t
     static Board with(Board board, List<Reading> readings) {
         return new Board(board.name(), board.units(), board.length(), board.width(), board.thickness(),
             board.species(), board.repeatability(), board.price(), board.target(), board.skim(), board.trim(),
-            board.underside(), board.turned(), board.defects(), readings, board.calipers(), board.remarks());
+            board.underside(), board.turned(), board.defects(), readings, board.calipers(), board.remarks(), Optional.empty(),
+            board.thickness().isPresent());
     }
 }

@@ -62,7 +62,8 @@ final class ThinnedGrids {
         MeasuredShape shape = MeasuredShape.of(new Board(name, Units.MILLIMETRES, LENGTH, WIDTH,
             OptionalDouble.of(30), Optional.empty(), OptionalDouble.of(0.01), Optional.empty(),
             OptionalDouble.empty(), OptionalDouble.empty(), Trim.NONE, Underside.ALIKE, Optional.empty(), List.of(),
-            kept, List.of(), List.of()));
+            kept, List.of(), List.of(), Optional.empty(),
+            true));
         double squares = 0;
         int within = 0;
         for (int i : rest) {

@@ -28,7 +28,8 @@ public class BlankPlanTest {
     public static Board with(Board board, Defect... defects) {
         return new Board(board.name(), board.units(), board.length(), board.width(), board.thickness(), board.species(),
             board.repeatability(), board.price(), board.target(), board.skim(), board.trim(), board.underside(),
-            board.turned(), List.of(defects), board.readings(), board.calipers(), board.remarks());
+            board.turned(), List.of(defects), board.readings(), board.calipers(), board.remarks(), Optional.empty(),
+            board.thickness().isPresent());
     }
 
     private static Board flat(double length, double width) {

@@ -86,7 +86,7 @@ class BlanksCommandTest {
 
     /** A level face A of 900 x 150 mm, and the bed it lies on with a flat underside. */
     private static String overBed(double bed) {
-        StringBuilder text = new StringBuilder("# length: 900\n# width: 150\n# thickness: 31\n# underside: flat\n"
+        StringBuilder text = new StringBuilder("# length: 900\n# width: 150\n# thickness: 31 everywhere\n# underside: flat\n"
             + "x,y,z,face\n");
         for (int i = 0; i <= 4; i++) {
             for (int j = 0; j <= 2; j++) {
@@ -165,7 +165,7 @@ class BlanksCommandTest {
     @Test
     void withNeitherBillNorTargetThereIsNothingToAnswer() throws IOException {
         Path board = Files.writeString(folder.resolve("plank.csv"),
-            "# length: 600\n# width: 100\n# thickness: 30\nx,y,z\n0,0,0\n600,0,0\n600,100,1\n0,100,0\n");
+            "# length: 600\n# width: 100\n# thickness: 30 everywhere\nx,y,z\n0,0,0\n600,0,0\n600,100,1\n0,100,0\n");
 
         Run run = blanks(board.toString());
 
@@ -176,7 +176,7 @@ class BlanksCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--kerf=-1", "--sure=often", "--sure=20%", "--raster=0.1", "--end-trim=600", "--target=20",
+    @ValueSource(strings = {"--kerf=-1", "--min-chance=often", "--min-chance=20%", "--raster=0.1", "--end-trim=600", "--target=20",
         "--no-such-option"})
     void aBadCommandLineExitsWithTwo(String option) {
         Run run = blanks("--no-chart", TREAD, "--bill", BILL, option);

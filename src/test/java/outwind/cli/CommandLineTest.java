@@ -13,6 +13,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The program as a user runs it: arguments in; text, files and exit code out. */
 class CommandLineTest {
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+ \\d+/\\d+|\\d+([./]\\d+)?");
 
     private static final String SAMPLE = "sample-probes/hall-table.csv";
 
@@ -70,6 +73,8 @@ class CommandLineTest {
         assertEquals(0, run.code());
         assertEquals(Files.readString(Path.of("reports", name + ".txt")), Files.readString(folder.resolve(name
             + ".txt")));
+        assertEquals(Files.readString(Path.of("reports", name + "-details.txt")),
+            Files.readString(folder.resolve(name + "-details.txt")));
         assertTrue(Files.size(Path.of("reports", name + ".png")) > 0);
     }
 
@@ -79,6 +84,42 @@ class CommandLineTest {
         for (String line : judge("--no-chart", sample.toString()).out().lines().toList()) {
             assertTrue(line.startsWith("Written:") || line.length() <= 80, line);
         }
+    }
+
+    // What is read at the machine fits on one screen; an inch fraction is one number.
+    @ParameterizedTest
+    @MethodSource("samples")
+    void theReportFitsOnAPage(Path sample) throws IOException {
+        judge("--no-chart", sample.toString());
+        String name = sample.getFileName().toString().replaceFirst("\\.[a-z]+$", "");
+        String report = Files.readString(folder.resolve(name + ".txt"));
+        // What the bed is too small for adds four numbers of its own.
+        int most = report.contains("LARGER THAN THE BED") ? 64 : 60;
+
+        assertTrue(report.lines().count() <= 40, report.lines().count() + " lines\n" + report);
+        assertTrue(NUMBER.matcher(report).results().count() <= most, report);
+    }
+
+    @Test
+    void detailsArePrintedWhereTheyAreAskedFor() throws IOException {
+        String details = "Readings and fits";
+
+        assertFalse(judge("--no-chart", SAMPLE).out().contains(details));
+        Run run = judge("--no-chart", "--details", SAMPLE);
+        assertTrue(run.out().contains(Files.readString(folder.resolve("hall-table-details.txt"))), run.out());
+        assertTrue(run.out().contains(details), run.out());
+    }
+
+    @Test
+    void severalBoardsGetThreeLinesEach() {
+        Run run = judge("--no-chart", SAMPLE, "sample-probes/door-panel-misread.csv");
+
+        List<String> lines = run.out().lines().toList();
+        assertEquals(6, lines.size(), run.out());
+        assertTrue(lines.get(0).startsWith("hall table top, left half: YES: it finishes at 26.0 mm."), run.out());
+        assertTrue(lines.get(1).startsWith("  As measured: 28.4 mm (28.2 to 28.6 mm, 90 %)."), run.out());
+        assertTrue(lines.get(2).startsWith("  Written: ") && lines.get(2).endsWith("hall-table-details.txt"), run.out());
+        assertTrue(lines.get(4).endsWith("LOOK AGAIN at line 14."), run.out());
     }
 
     @Test
@@ -91,7 +132,8 @@ class CommandLineTest {
         JsonNode json = new ObjectMapper().readTree(folder.resolve("hall-table.json").toFile());
         assertEquals("hall table top, left half", json.at("/board/name").asText());
         try (Stream<Path> files = Files.list(folder)) {
-            assertEquals(List.of("hall-table-details.png", "hall-table.json", "hall-table.png", "hall-table.txt"),
+            assertEquals(List.of("hall-table-details.png", "hall-table-details.txt", "hall-table.json", "hall-table.png",
+                "hall-table.txt"),
                 files.map(file -> file.getFileName().toString()).sorted().toList());
         }
     }
@@ -104,11 +146,11 @@ class CommandLineTest {
         "/readings/spread", "/readings/minimumZone/width", "/readings/minimumZone/slopeX",
         "/readings/minimumZone/slopeY", "/planes/4/name", "/planes/4/slopeX", "/planes/4/slopeY",
         "/planes/4/deepestCut", "/planes/4/removed", "/planes/4/thickness", "/chosenPlane", "/thickness/atReadings",
-        "/thickness/asItLies", "/thickness/levelled", "/thickness/target", "/verdict", "/setup/choice",
+        "/thickness/asMeasured", "/thickness/levelled", "/thickness/target", "/verdict", "/setup/choice",
         "/setup/rocks", "/setup/contacts/0/load", "/setup/shims/0/height", "/setup/other/shims/0/height",
         "/cuts/0/face", "/cuts/0/depth", "/cuts/0/passes/0", "/cuts/0/removed", "/cuts/1/keepBelow",
         // Beyond the contract: what the report tells besides.
-        "/thickness/asItLiesLow", "/thickness/asItLiesHigh", "/setup/shims/0/plusMinus", "/setup/touches",
+        "/thickness/asMeasuredLow", "/thickness/asMeasuredHigh", "/setup/shims/0/plusMinus", "/setup/paperChecks",
         "/faceBChecks/5/height", "/board/remarks", "/board/readingsOnFaceB"})
     void jsonHoldsWhatTheContractNames(String pointer) throws IOException {
         judge("--json", "--no-chart", SAMPLE);
@@ -137,7 +179,7 @@ class CommandLineTest {
     void moistureIsReckonedWithAndSaid() throws IOException {
         judge("--moisture", "18%:9%", "--no-chart", "--json", SAMPLE);
 
-        assertTrue(Files.readString(folder.resolve("hall-table.txt")).contains("Reckoned at 9 % moisture"));
+        assertTrue(Files.readString(folder.resolve("hall-table.txt")).contains("For later, at 9 %"));
         assertTrue(new ObjectMapper().readTree(folder.resolve("hall-table.json").toFile())
             .at("/board/width").asDouble() < 212);
         Run wrong = judge("--moisture", "wet", SAMPLE);
@@ -154,7 +196,9 @@ class CommandLineTest {
             }
             if (line.startsWith("#")) {
                 String[] parts = line.split(": ");
-                inches.append(parts[0]).append(": ").append(Double.parseDouble(parts[1]) / 25.4).append('\n');
+                String figure = parts[1].replace(" everywhere", "");
+                inches.append(parts[0]).append(": ").append(Double.parseDouble(figure) / 25.4)
+                    .append(parts[1].substring(figure.length())).append('\n');
             } else if (line.startsWith("x")) {
                 inches.append(line).append('\n');
             } else {
@@ -169,7 +213,7 @@ class CommandLineTest {
         ObjectMapper mapper = new ObjectMapper();
         JsonNode mm = mapper.readTree(folder.resolve("hall-table.json").toFile());
         JsonNode in = mapper.readTree(folder.resolve("in-inches.json").toFile());
-        for (String pointer : List.of("/thickness/levelled", "/thickness/asItLies", "/warp/twist", "/cuts/0/depth",
+        for (String pointer : List.of("/thickness/levelled", "/thickness/asMeasured", "/warp/twist", "/cuts/0/depth",
             "/readings/minimumZone/width")) {
             assertEquals(mm.at(pointer).asDouble(), in.at(pointer).asDouble(), 1e-9, pointer);
         }
@@ -177,7 +221,7 @@ class CommandLineTest {
 
     @Test
     void badInputIsToldByLineAndColumnWithoutAStackTrace() throws IOException {
-        Path file = write("typed.csv", "# length: 600\n# width: 200\n# thickness: 30\nx,y,z\n0,0,-1.1O\n600,0,0\n"
+        Path file = write("typed.csv", "# length: 600\n# width: 200\n# thickness: 30 everywhere\nx,y,z\n0,0,-1.1O\n600,0,0\n"
             + "600,200,1\n0,200,zero\n");
 
         Run run = judge(file.toString());
@@ -363,7 +407,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--leave-out=10", "--face-b=sample-probes/shelf-bow.csv"})
+    @ValueSource(strings = {"--ignore=10", "--face-b=sample-probes/shelf-bow.csv"})
     void whatIsSaidOfOneBoardGoesWithOneBoard(String option) {
         Run run = run("judge", "--out", folder.toString(), option, SAMPLE, "sample-probes/shelf-bow.csv");
 
@@ -422,7 +466,7 @@ class CommandLineTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"--price=cheap", "--want=3", "--want=0m2", "--shop-rate=-1", "--shop-rate=much",
-        "--sure=20%", "--kerf=-1", "--end-trim=600"})
+        "--min-chance=20%", "--kerf=-1", "--end-trim=600"})
     void aBadStackOptionExitsWithTwo(String option) {
         Run run = stack("--no-chart", "--bill", "sample-probes/bills/bill-small-table.csv", option, SAMPLE);
 
@@ -443,16 +487,16 @@ class CommandLineTest {
 
     @Test
     void aReadingInATableOfCellsIsLeftOutByItsPlace() {
-        Run run = judge("--no-chart", "--leave-out", "125x85", "sample-probes/bread-board-cells.csv");
+        Run run = judge("--no-chart", "--ignore", "125x85", "sample-probes/bread-board-cells.csv");
 
         assertEquals("", run.err());
-        assertTrue(run.out().contains("23 touch-offs on face A"), run.out());
+        assertTrue(run.out().contains("23 readings on face A"), run.out());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"0", "400", "12x13", "here", "1x2x3"})
     void leavingOutWhatIsNotThereExitsWithTwo(String what) {
-        Run run = judge("--no-chart", "--leave-out", what, SAMPLE);
+        Run run = judge("--no-chart", "--ignore", what, SAMPLE);
 
         assertEquals(2, run.code(), run.err());
         assertFalse(run.err().contains("Exception"), run.err());
@@ -463,7 +507,7 @@ class CommandLineTest {
         Path file = write("tied.csv", "# length: 900\n# width: 180\n# turned: along\nx,y,z,thickness,face\n0,0,1,30,A\n"
             + "900,0,1,30,A\n0,180,1,30,A\n900,180,1,,A\n0,0,1,,B\n900,0,1,,B\n0,180,1,,B\n");
 
-        Run run = judge("--no-chart", "--leave-out", "5", file.toString());
+        Run run = judge("--no-chart", "--ignore", "5", file.toString());
 
         assertEquals(2, run.code());
         assertTrue(run.err().contains("it takes 1 more, not all in one line"), run.err());
@@ -505,7 +549,7 @@ class CommandLineTest {
 
         Run run = stack("--no-chart", "--shop-rate", "40", SAMPLE, priced.toString());
 
-        assertTrue(run.out().contains("No price is known of hall table top, left half"), run.out());
+        assertTrue(run.out().contains("No price for hall table top, left half"), run.out());
         assertFalse(run.out().contains("All of them cost"), run.out());
     }
 }

@@ -47,7 +47,7 @@ class FinishCommandTest {
     /** Face B at the six places of the check table, with something added to the heights that are printed there. */
     private Path faceB(String name, DoubleBinaryOperator added, String... more) throws IOException {
         StringWriter printed = new StringWriter();
-        Main.run(new PrintWriter(printed), new PrintWriter(err), "judge", "--no-chart", "--out", folder.toString(),
+        Main.run(new PrintWriter(printed), new PrintWriter(err), "judge", "--details", "--no-chart", "--out", folder.toString(),
             SAMPLE);
         StringBuilder file = new StringBuilder("x,y,z,face\n");
         String table = printed.toString().substring(printed.toString().indexOf("height (mm)"));
@@ -72,7 +72,7 @@ class FinishCommandTest {
         String report = out.toString();
         assertTrue(report.contains("YES: it finishes at 26.0 mm."), report);
         assertTrue(report.contains("The board has not moved"), report);
-        assertTrue(report.replaceAll("\\s+", " ").contains("Set zero on the bed. Put the last pass of face B at"
+        assertTrue(report.replaceAll("\\s+", " ").contains("Set zero on the bed. Make the last pass of face B at"
             + " 26.0 mm above it"),
             report);
         assertFalse(report.contains("face A up") || report.contains("turn it over") || report.contains("shim "),
@@ -103,7 +103,7 @@ class FinishCommandTest {
     void sprungEndsAreMovement() throws IOException {
         assertEquals(0, finish(faceB("b.csv", (x, y) -> Math.pow(x / 590 - 1, 2))), err.toString());
 
-        assertTrue(out.toString().contains("THE BOARD HAS MOVED while face A was cut"), out.toString());
+        assertTrue(out.toString().contains("THE BOARD HAS MOVED:"), out.toString());
         assertTrue(json("b-finish.json").at("/movement/moved").asBoolean());
         assertEquals(1, json("b-finish.json").at("/movement/bow").asDouble(), 0.02);
     }

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class HostileFilesTest {
 
-    private static final String HEAD = "# length: 1000\n# width: 200\n# thickness: 30\n";
+    private static final String HEAD = "# length: 1000\n# width: 200\n# thickness: 30 everywhere\n";
     private static final int SIZE = 10_000_000;
 
     /** A little less than what is read as a scan. */
@@ -94,8 +94,11 @@ class HostileFilesTest {
         write("scan-of-the-sky.csv", HEAD + "x,y,z\n", "1,1,1e300\n500,1,-1e300\n900,181,1\n", bytes);
         write("scan-of-a-county.csv", HEAD + "x,y,z\n", "1,1,1\n5e8,1,1\n900,1e8,1\n", bytes);
         write("scan-of-a-street.csv", HEAD + "x,y,z\n", "1,1,1\n5e5,1,1\n900,1e5,1\n7e5,4e5,90\n", bytes);
-        Files.writeString(folder.resolve("scan-with-strays.csv"), HEAD + "x,y,z\n" + (readings(1_000, ",")
-            + "1e200,-1e200,1e200\n1e9,5,5\n").repeat(40));
+        StringBuilder strays = new StringBuilder(HEAD + "x,y,z\n");
+        for (int i = 0; i < 40; i++) {
+            strays.append(readings(1_000, ",")).append("1e200,-1e200,1e200\n1e9,5,5\n");
+        }
+        Files.writeString(folder.resolve("scan-with-strays.csv"), strays);
     }
 
     @Test

@@ -52,7 +52,7 @@ class PointsCommandTest {
             Files.readString(folder.resolve("side-table-top.csv")));
         assertTrue(ImageIO.read(folder.resolve("side-table-top-points.png").toFile()).getWidth() > 1000);
         JsonNode json = new ObjectMapper().readTree(folder.resolve("side-table-top-points.json").toFile());
-        for (String pointer : List.of("/board/length", "/columns", "/travel", "/reason", "/spots/14/x",
+        for (String pointer : List.of("/board/length", "/columns", "/travel", "/reason", "/places/14/x",
             "/grids/0/range", "/grids/5/minutes")) {
             assertFalse(json.at(pointer).isMissingNode(), pointer);
         }
@@ -86,7 +86,7 @@ class PointsCommandTest {
             "--rows", "2", "--seconds", "30");
 
         assertEquals(0, run.code(), run.err());
-        assertTrue(run.out().contains("Touch it off at 6 spots, 3 along by 2 across: about 5 minutes."), run.out());
+        assertTrue(run.out().contains("Take 6 readings, 3 along by 2 across: about 5 minutes."), run.out());
         assertTrue(run.out().contains("Fewer than four columns cannot tell a kink from a bow"), run.out());
         assertTrue(run.out().contains("Two rows cannot show cup"), run.out());
         assertTrue(Files.readString(folder.resolve("board.csv")).contains("\n# length: 46 1/2\n"));

@@ -78,7 +78,7 @@ class RecordCommandTest {
     void aDifferenceNeedsATouchOffBefore() throws IOException {
         Run run = typed("by 0.3\n1.5\nby 0.3\ndone\n", SIZES);
 
-        assertTrue(run.out().contains("There is no touch-off to go on from"), run.out());
+        assertTrue(run.out().contains("There is no reading to add to"), run.out());
         assertEquals(1, run.code(), "what a pipe typed was not all taken");
     }
 
@@ -118,7 +118,7 @@ class RecordCommandTest {
 
     @Test
     void aWholeBoardIsAskedForAndCanBeJudged() throws IOException, BadBoardFile {
-        Run run = typed("\n1180\n212\n31.5\n26\nwhite oak\n" + String.join("\n", answers()) + "\ndone\n");
+        Run run = typed("\n1180\n212\n31.5 everywhere\n26\nwhite oak\n" + String.join("\n", answers()) + "\ndone\n");
 
         assertEquals("", run.err());
         assertEquals(0, run.code());
@@ -129,14 +129,14 @@ class RecordCommandTest {
             Rough thickness by caliper, mm:
             Thickness wanted, mm (Enter for none):
             Wood (Enter if it does not matter):
-            18 places to touch. Heights in mm. Type help for what else you can type.
+            18 places to measure. Heights in mm. Type help for what else you can type.
             1 of 18, x 15 y 15:
             """), run.out());
         TouchGrid.Spot third = tour().get(2);
         assertTrue(run.out().contains("18 of 18, x " + (int) third.x() + " y " + (int) third.y() + " again:\n"),
             run.out());
         assertTrue(run.out().contains("So far YES, chance of 26.0 mm over 99 %; about "), run.out());
-        assertTrue(run.out().contains("That settles it: further touch-offs would hardly change the verdict."),
+        assertTrue(run.out().contains("That settles it: more readings would hardly change the verdict."),
             run.out());
         Board board = BoardFile.read(file, Defaults.NOTHING);
         assertEquals(18, board.readings().size());
@@ -161,7 +161,7 @@ class RecordCommandTest {
         Run run = typed("", "--length", "46 1/2", "--width", "8", "--thickness", "1 1/4", "--units", "in", "--species",
             "ash", "--columns", "2", "--rows", "2", "--repeats", "0");
 
-        assertTrue(run.out().startsWith("4 places to touch. Heights in inches."), run.out());
+        assertTrue(run.out().startsWith("4 places to measure. Heights in inches."), run.out());
         assertTrue(written().startsWith("# units: in\n# length: 46 1/2\n# width: 8\n# thickness: 1 1/4\n"
             + "# species: ash\n"), written());
     }
@@ -181,7 +181,7 @@ class RecordCommandTest {
         typed("1\n1.1\n", SIZES);
         Run run = typed("1.2\nu\nu\n1.3\n1.4\n", SIZES);
 
-        assertTrue(run.out().replace('\n', ' ').startsWith("2 touch-offs are in " + file + ", 16 places to touch."),
+        assertTrue(run.out().replace('\n', ' ').startsWith("2 readings are in " + file + ", 16 places to measure."),
             run.out());
         assertEquals(List.of(1.0, 1.3, 1.4), heights());
     }
@@ -195,11 +195,11 @@ class RecordCommandTest {
         Run run = typed(String.join("\n", lines) + "\n", SIZES);
 
         assertEquals(2, run.out().split("I expected between ", -1).length - 1, run.out());
-        assertTrue(run.out().replace('\n', ' ').contains("mm. Type it again if it is right: then an earlier one may be"
+        assertTrue(run.out().replace('\n', ' ').contains("mm. If it is right, type it again; then an earlier one may be"
             + " wrong. 13 of 18,"), run.out());
         assertEquals(right + 8, heights().get(12));
         assertEquals(18, heights().size());
-        assertTrue(run.out().replace('\n', ' ').contains("looks wrong: the others foretell"), run.out());
+        assertTrue(run.out().replace('\n', ' ').contains("looks wrong: the other readings point to"), run.out());
     }
 
     @Test
@@ -268,7 +268,7 @@ class RecordCommandTest {
 
         Run run = typed("-1.4\n");
 
-        Matcher place = Pattern.compile("One more that would tell most: x (\\d+) y (\\d+), it narrows the")
+        Matcher place = Pattern.compile("The best one to add is x (\\d+) y (\\d+). It narrows")
             .matcher(run.out());
         assertTrue(place.find(), run.out());
         assertTrue(written().endsWith("\n" + place.group(1) + "," + place.group(2) + ",-1.4\n"), written());

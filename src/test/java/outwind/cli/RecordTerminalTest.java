@@ -137,7 +137,7 @@ class RecordTerminalTest {
         await("4 of 18, x ");
         type(CTRL_D);
 
-        await("3 touch-offs are in ");
+        await("3 readings are in ");
         requireEnd();
         assertEquals(List.of(0.35, 0.45, -0.2), heights());
     }
@@ -149,7 +149,7 @@ class RecordTerminalTest {
         type("15 15 0.1\r15 106 0.2\r15,197,0.3\r302 197 0.4\r590 197 0.5\r");
         type("done\r");
 
-        await("5 touch-offs are in ");
+        await("5 readings are in ");
         requireEnd();
         assertEquals(List.of(0.1, 0.2, 0.3, 0.4, 0.5), heights());
     }
@@ -166,7 +166,7 @@ class RecordTerminalTest {
 
         assertTrue(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS), screen.toString());
         assertEquals(List.of(0.5), heights());
-        assertEquals(saysGoodbye, screen.indexOf("1 touch-off is in ") >= 0, screen.toString());
+        assertEquals(saysGoodbye, screen.indexOf("1 reading is in ") >= 0, screen.toString());
         assertTrue(Files.readString(file()).endsWith("\n"));
         assertFalse(screen.toString().contains("Exception"), screen.toString());
     }
@@ -191,7 +191,7 @@ class RecordTerminalTest {
         await("2 of 18, x ");
         type(CTRL_D);
 
-        await("1 touch-off is in ");
+        await("1 reading is in ");
         requireEnd();
         assertEquals(List.of(0.35), heights());
         assertFalse(screen.toString().replace("\b \b", "").contains("\u001b"), screen.toString());

@@ -55,7 +55,7 @@ class TwoRunsTest {
         Map<String, Integer> other = contents(folder.resolve("other"));
         Map<String, Integer> found = contents(both);
         assertEquals(one.keySet(), found.keySet());
-        assertEquals(4, found.size());
+        assertEquals(5, found.size());
         found.forEach((name, hash) -> {
             assertFalse(one.get(name).equals(other.get(name)), "the runs must differ in " + name);
             assertTrue(hash.equals(one.get(name)) || hash.equals(other.get(name)), name);

@@ -103,7 +103,8 @@ class JudgementTest {
     }
 
     // Worked by hand: a wedge from 28 to 32 mm lying on its flat underside, top sloping. A slab parallel to either
-    // face has 28 mm; tilted halfway between them 28 mm at most as well: two planes meet the thin end.
+    // face has 28 mm; tilted halfway between them 28 mm at most as well: two planes meet the thin end. Four readings of
+    // 0.1 mm outweigh the belief in small wedges but for a few thousandths.
     @Test
     void wedgeFinishesAtItsThinEnd() {
         List<CaliperReading> calipers = List.of(new CaliperReading(0, 0, 28, 2), new CaliperReading(900, 0, 32, 3),
@@ -111,8 +112,8 @@ class JudgementTest {
 
         Judgement judged = judge(SHAPE.read(5, 3, (x, y) -> x / 225, calipers));
 
-        assertEquals(28, judged.planes().best().thickness(), 1e-9);
-        assertEquals(28, judged.planes().named(PlaneName.AS_IT_LIES).thickness(), 1e-9);
+        assertEquals(28, judged.planes().best().thickness(), 0.005);
+        assertEquals(28, judged.planes().named(PlaneName.AS_IT_LIES).thickness(), 0.005);
     }
 
     // Identity: of one thickness T, slab = T − minimum zone of the sampled face, for any shape.

@@ -43,7 +43,8 @@ class DrawingTest {
             Trim trim, List<Defect> defects, List<Reading> readings) {
         return new Board(name, Units.MILLIMETRES, length, width, OptionalDouble.of(thickness), Optional.empty(),
             OptionalDouble.empty(), Optional.empty(), target, OptionalDouble.empty(), trim, Underside.ALIKE,
-            Optional.empty(), defects, readings, List.of(), List.of());
+            Optional.empty(), defects, readings, List.of(), List.of(), Optional.empty(),
+            true);
     }
 
     private static Board board(double length, double width, double thickness, DoubleBinaryOperator height) {

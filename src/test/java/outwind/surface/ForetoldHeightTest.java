@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
@@ -92,7 +93,8 @@ class ForetoldHeightTest {
         Board stated = new Board(touched.name(), touched.units(), touched.length(), touched.width(),
             touched.thickness(), touched.species(), TouchOffNoise.repeatability(touched), touched.price(),
             touched.target(), touched.skim(), touched.trim(), touched.underside(), touched.turned(),
-            touched.defects(), touched.readings(), touched.calipers(), touched.remarks());
+            touched.defects(), touched.readings(), touched.calipers(), touched.remarks(), Optional.empty(),
+            touched.thickness().isPresent());
 
         assertEquals(Math.sqrt((4 * 0.08 * 0.08 + 2 * 0.02) / 8), repeatability, 1e-9);
         assertEquals(MeasuredShape.of(touched).noise().deviation(), MeasuredShape.of(stated).noise().deviation(),

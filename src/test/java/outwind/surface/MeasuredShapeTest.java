@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,8 @@ class MeasuredShapeTest {
     private static Board with(Board board, List<Reading> readings, OptionalDouble repeatability) {
         return new Board(board.name(), board.units(), board.length(), board.width(), board.thickness(),
             board.species(), repeatability, board.price(), board.target(), board.skim(), board.trim(),
-            board.underside(), board.turned(), board.defects(), readings, board.calipers(), board.remarks());
+            board.underside(), board.turned(), board.defects(), readings, board.calipers(), board.remarks(), Optional.empty(),
+            board.thickness().isPresent());
     }
 
     private static Board noisy(SplittableRandom random, int columns, int rows) {

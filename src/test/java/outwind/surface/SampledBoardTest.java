@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
@@ -60,7 +61,8 @@ class SampledBoardTest {
             r.line())).toList();
         Board board = new Board("inset", inset.units(), 900, 180, inset.thickness(), inset.species(),
             inset.repeatability(), inset.price(), inset.target(), inset.skim(), inset.trim(), inset.underside(),
-            inset.turned(), inset.defects(), moved, inset.calipers(), inset.remarks());
+            inset.turned(), inset.defects(), moved, inset.calipers(), inset.remarks(), Optional.empty(),
+            inset.thickness().isPresent());
 
         assertEquals(2, MeasuredShape.of(board).topAt(0, 0), 1e-9);
         assertEquals(-2, MeasuredShape.of(board).topAt(900, 0), 1e-9);
@@ -83,7 +85,8 @@ class SampledBoardTest {
         assertEquals(0.45 - 30, measured.undersideAt(900, 180), 1e-12);
     }
 
-    // Closed form: thickness readings on a wedge 28 + x/900·4 fix the wedge; the underside is the top less that.
+    // Closed form: thickness readings on a wedge 28 + x/900·4 fix the wedge, but for the few thousandths by which small
+    // wedges are believed in; the underside is the top less that.
     @Test
     void thicknessReadingsMakeAWedge() {
         List<CaliperReading> calipers = List.of(new CaliperReading(0, 0, 28, 2), new CaliperReading(900, 0, 32, 3),
@@ -91,8 +94,8 @@ class SampledBoardTest {
         Board board = ShapeOf.board().read(3, 3, (x, y) -> 1, calipers);
         MeasuredShape measured = MeasuredShape.of(board);
 
-        assertEquals(1 - 30, measured.undersideAt(450, 90), 1e-10);
-        assertEquals(1 - 28.4, measured.undersideAt(90, 10), 1e-10);
+        assertEquals(1 - 30, measured.undersideAt(450, 90), 1e-6);
+        assertEquals(1 - 28.4, measured.undersideAt(90, 10), 0.005);
     }
 
     @Test

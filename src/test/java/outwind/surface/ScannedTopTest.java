@@ -32,7 +32,7 @@ class ScannedTopTest {
     }
 
     private static ThicknessRange judged(Board board) {
-        return Simulation.of(MeasuredShape.of(board), Region.whole(board), 0,
+        return Simulation.of(MeasuredShape.of(board.evenlyThick()), Region.whole(board), 0,
             new LiftLimit(new Plane(0, 0, 0), 6, LENGTH, WIDTH), 1).levelled();
     }
 

@@ -53,14 +53,16 @@ public record ShapeOf(double length, double width, double thickness, Underside u
         OptionalDouble stated = calipers.isEmpty() ? OptionalDouble.of(thickness) : OptionalDouble.empty();
         return new Board("test board", Units.MILLIMETRES, length, width, stated, Optional.empty(),
             OptionalDouble.empty(), Optional.empty(), target, OptionalDouble.of(0), trim, underside,
-            Optional.empty(), List.of(), readings, calipers, List.of());
+            Optional.empty(), List.of(), readings, calipers, List.of(), Optional.empty(),
+            stated.isPresent());
     }
 
     /** The same board as it was scanned. */
     public static Board scanned(Board read, ScannedFace scan) {
         return new Board(read.name(), read.units(), read.length(), read.width(), read.thickness(), read.species(),
             read.repeatability(), read.price(), read.target(), read.skim(), read.trim(), read.underside(),
-            read.turned(), read.defects(), read.readings(), read.calipers(), read.remarks(), Optional.of(scan));
+            read.turned(), read.defects(), read.readings(), read.calipers(), read.remarks(), Optional.of(scan),
+            read.thickness().isPresent());
     }
 
     /** Both faces as they are, at these places. */

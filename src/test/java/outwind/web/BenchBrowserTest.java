@@ -119,17 +119,24 @@ class BenchBrowserTest {
                     browser.getScreenshotAs(OutputType.BYTES));
             }
         }
-        assertEquals(List.of(), browser.executeScript("return [...document.querySelectorAll('a,button,input,select')]"
+        size(320, 640, false);
+        assertTrue((Boolean) browser.executeScript(
+            "return document.documentElement.scrollWidth <= document.documentElement.clientWidth"),
+            screen + " is wider than 320");
+        assertEquals(List.of(), browser.executeScript("return [...document.querySelectorAll('a,button,input,select,textarea')]"
             + ".filter(e => e.offsetParent && !e.classList.contains('skip'))"
             + ".filter(e => { const b = e.getBoundingClientRect(); return b.height < 47.5 || b.width < 47.5; })"
             + ".map(e => e.outerHTML)"), screen + ": targets under 48 px");
         size(360, 740, false);
     }
 
-    private static void type(String id, String text) {
-        WebElement input = browser.findElement(By.id(id));
-        input.clear();
-        input.sendKeys(text);
+    private static void type(String id, String text) throws InterruptedException {
+        await("cannot type into " + id, () -> {
+            WebElement input = browser.findElement(By.id(id));
+            input.clear();
+            input.sendKeys(text);
+            return true;
+        });
     }
 
     /** What the board reads at the place that is asked for: a twist of 2.4 mm and a bow of 0.4 mm (invented). */
@@ -171,6 +178,9 @@ class BenchBrowserTest {
             }
             browser.findElement(By.id("keep")).click();
             awaitText("#line", "Kept: " + first);
+            type("caliper", "31,5");
+            browser.findElement(By.id("keep-caliper")).click();
+            awaitText("#line", "Kept: thickness 31,5");
             for (int i = 2; i <= 9; i++) {
                 awaitText("#where", "Place " + i + " of 15");
                 touchOff(heightHere());
@@ -192,6 +202,7 @@ class BenchBrowserTest {
 
             browser.findElement(By.linkText("See")).click();
             awaitText(".verdict", "YES");
+            awaitText("#gain", "Levelling");
             look("see");
             type("target", "31");
             awaitText(".verdict", "NO");
@@ -255,6 +266,16 @@ class BenchBrowserTest {
             assertTrue(System.nanoTime() - since < 3e9);
             browser.close();
             browser.switchTo().window(first);
+
+            // Two devices read one place: the later one is shown the other's height, and nothing is overwritten.
+            awaitText("#where", "Place 3 of 15");
+            offline(true);
+            browser.findElement(By.id("height")).sendKeys("0.9", Keys.ENTER);
+            awaitText("#line", "Not saved yet: 0.9");
+            bench.touch(board, bench.asked("measure?board=" + board), 2, "0.3");
+            offline(false);
+            awaitText("[role=alert]", "Another device read 0.30");
+            assertEquals(3, Recording.read(folder.resolve(board)).entries().size());
             assertEquals(URI.create(bench.base).getPort(), URI.create(browser.getCurrentUrl()).getPort());
         }
     }

@@ -15,6 +15,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -294,6 +295,59 @@ class BenchServerTest {
                 .put("place", i).put("height", String.valueOf(height)));
         }
         return answer;
+    }
+
+    @Test
+    void whoSendsSlowlyLeavesTheOthersServed() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            URI at = URI.create(bench.base);
+            List<Socket> slow = new ArrayList<>();
+            for (int i = 0; i < 40; i++) {
+                slow.add(new Socket(at.getHost(), at.getPort()));
+                slow.get(i).getOutputStream().write("GET / HT".getBytes(StandardCharsets.ISO_8859_1));
+            }
+            assertEquals(200, bench.get("/api/boards").statusCode());
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
+    }
+
+    @Test
+    void aCaliperReadingIsKeptInItsColumnAndCanBeTakenBack() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            String board = bench.begin("side table");
+            JsonNode state = bench.touch(board, bench.asked("measure?board=" + board), 0, "0.5");
+            JsonNode measured = caliper(bench, board, state, "31,4");
+            assertEquals(31.4, Recording.read(folder.resolve(board)).board().calipers().get(0).thickness());
+            assertEquals(1, measured.path("calipers").size());
+            assertEquals(409, bench.post("/api/caliper", Bench.MAPPER.createObjectNode().put("board", board)
+                .put("base", state.path("revision").asText()).put("x", 15).put("y", 15).put("thickness", "31")
+                .toString()).statusCode());
+            assertEquals(0, caliper(bench, board, measured, "").path("calipers").size());
+        }
+    }
+
+    private static JsonNode caliper(Bench bench, String board, JsonNode state, String thickness) throws Exception {
+        return bench.told("caliper", Bench.MAPPER.createObjectNode().put("board", board)
+            .put("base", state.path("revision").asText()).put("x", 15).put("y", 15).put("thickness", thickness));
+    }
+
+    @Test
+    void theStackSaysWhatToBuyAndIsTakenAlong() throws Exception {
+        Files.copy(Path.of("sample-probes/hall-table.csv"), folder.resolve("hall-table.csv"));
+        try (Bench bench = new Bench(folder, false)) {
+            assertEquals(200, bench.post("/api/take?name=bill.csv",
+                "name,length,width,thickness,quantity\nrail,300,60,20,2\n").statusCode());
+            assertEquals("bill.csv", bench.asked("stack").path("bills").path(0).asText());
+            JsonNode stack = bench.asked("stack?bill=bill.csv");
+            assertTrue(stack.path("buying").path(0).asText().startsWith("The bill is met"), stack.toString());
+            assertEquals(2, stack.path("stack").path("bill").path("items").path(0).path("cut").asInt());
+            for (String kind : List.of("csv", "report", "sheet")) {
+                assertEquals(200, bench.get("/api/stack-file?bill=bill.csv&kind=" + kind).statusCode(), kind);
+            }
+            assertEquals(200, bench.get("/api/sheet?board=hall-table.csv").statusCode());
+        }
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import outwind.board.BadValue;
 import outwind.board.Board;
@@ -16,6 +17,7 @@ import outwind.board.Price;
 import outwind.board.Quantity;
 import outwind.board.Reading;
 import outwind.board.ScannedFace;
+import outwind.board.StatedThickness;
 import outwind.board.Trim;
 import outwind.board.Turned;
 import outwind.board.Underside;
@@ -32,6 +34,10 @@ final class Assembly {
 
     /** Share of the length at an end beyond which touch-offs elsewhere hardly tell of it: our choice. */
     private static final double UNTOUCHED = 0.25;
+
+    /** What is thinner and shorter than this in mm is no board to flatten, but may be one in inches: our choice. */
+    private static final double CHIP_THICKNESS = 4;
+    private static final double CHIP_LENGTH = 240;
 
     private final Keys keys;
     private final Defaults given;
@@ -84,7 +90,14 @@ final class Assembly {
 
     /** The thickness that is stated (mm). */
     OptionalDouble thickness() {
-        return stated(Key.THICKNESS, Quantity.THICKNESS, given.thickness());
+        Optional<StatedThickness> stated = statedThickness();
+        return stated.isPresent() ? OptionalDouble.of(stated.get().figure()) : OptionalDouble.empty();
+    }
+
+    private Optional<StatedThickness> statedThickness() {
+        return keys.has(Key.THICKNESS) || given.thickness().isEmpty()
+            ? keys.one(Key.THICKNESS, text -> StatedThickness.parse(text, gauge))
+            : beside(given.thickness().get(), text -> StatedThickness.parse(text, gauge));
     }
 
     /** The board with what its keys state, the rest being known; or every fault found in them. */
@@ -104,6 +117,7 @@ final class Assembly {
         List<Defect> defects = keys.each(Key.DEFECT, text -> Defect.parse(text, gauge, length, width));
 
         faults.throwIfAny();
+        refuseBareInches(length.getAsDouble(), width.getAsDouble(), thickest);
         if (scan.isEmpty()) {
             remarkOnUntouchedEnds(length.getAsDouble(), readings, remarks);
         }
@@ -114,7 +128,8 @@ final class Assembly {
         remarkOnCalipers(thickness, calipers, remarks);
         Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
             thickness, species, repeatability, price, target, skim, trim.orElse(Trim.NONE),
-            underside.orElse(Underside.ALIKE), turned, defects, readings, calipers, remarks, scan);
+            underside.orElse(Underside.ALIKE), turned, defects, readings, calipers, remarks, scan,
+            thickness.isPresent() && statedThickness().filter(StatedThickness::everywhere).isPresent());
         requireTie(board);
         return board;
     }
@@ -127,15 +142,17 @@ final class Assembly {
 
     /** What the file says, or else what is stated beside it (mm). */
     private OptionalDouble stated(Key key, Quantity quantity, Optional<String> beside) {
-        return keys.has(key) || beside.isEmpty() ? size(key, quantity) : readBeside(quantity, beside.get());
+        return keys.has(key) || beside.isEmpty() ? size(key, quantity)
+            : optional(beside(beside.get(), text -> gauge.read(quantity, text)));
     }
 
-    private OptionalDouble readBeside(Quantity quantity, String text) {
+    /** What is stated beside the file; a fault for the file as a whole if it cannot be. */
+    private <T> Optional<T> beside(String text, Function<String, T> reader) {
         try {
-            return OptionalDouble.of(gauge.read(quantity, text));
+            return Optional.of(reader.apply(text));
         } catch (BadValue refused) {
             faults.addForFile(refused.expected(), refused.found(), refused.mend());
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
     }
 
@@ -162,6 +179,17 @@ final class Assembly {
     void remarkOnUnits(List<String> remarks) {
         if (!keys.has(Key.UNITS) && given.units().isEmpty()) {
             remarks.add("No units are stated: bare numbers are read in " + gauge.units().symbol() + ".");
+        }
+    }
+
+    /** Sizes without a unit that make a thin chip in mm and a board in inches: read either way, it might be wrong. */
+    private void refuseBareInches(double length, double width, OptionalDouble thickest) throws BadBoardFile {
+        boolean isStated = keys.has(Key.UNITS) || given.units().isPresent();
+        if (!isStated && thickest.isPresent() && thickest.getAsDouble() < CHIP_THICKNESS && length < CHIP_LENGTH) {
+            faults.addForFile("the units of a board of " + gauge.units().plain(length) + " x "
+                + gauge.units().plain(width) + " x " + gauge.units().plain(thickest.getAsDouble()), "nothing",
+                "Add a line \"# units: in\", or \"# units: mm\" if it is as small as that.");
+            faults.throwIfAny();
         }
     }
 

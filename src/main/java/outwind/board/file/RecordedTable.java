@@ -65,13 +65,16 @@ final class RecordedTable {
     private final Delimiter delimiter;
     private final LengthReader gauge;
     private final List<Touch> rows;
+    private final List<Touch> calipers;
 
-    private RecordedTable(List<String> lines, Header header, Delimiter delimiter, LengthReader gauge, List<Touch> rows) {
+    private RecordedTable(List<String> lines, Header header, Delimiter delimiter, LengthReader gauge, List<Touch> rows,
+                          List<Touch> calipers) {
         this.lines = lines;
         this.header = header;
         this.delimiter = delimiter;
         this.gauge = gauge;
         this.rows = rows;
+        this.calipers = calipers;
     }
 
     /** Takes a text apart that can be read as a board with a table of named columns, and whose last line ends. */
@@ -82,17 +85,20 @@ final class RecordedTable {
         Header header = Row.split(sheet.rows().get(0), sheet.delimiter(), faults)
             .flatMap(row -> Header.read(row, units, faults)).orElseThrow();
         List<Touch> rows = new ArrayList<>();
+        List<Touch> calipers = new ArrayList<>();
         for (Line line : sheet.rows().subList(1, sheet.rows().size())) {
             Row row = Row.split(line, sheet.delimiter(), faults).orElseThrow();
             String height = header.cell(Column.Z, row).text();
             boolean alone = header.cell(Column.THICKNESS, row).isBlank();
-            if (Face.named(header.cell(Column.FACE, row).text()) == Face.A && (alone || !height.isEmpty())) {
+            if (Face.named(header.cell(Column.FACE, row).text()) == Face.A) {
                 Place place = new Place(gauge.read(Quantity.X, header.cell(Column.X, row).text()),
                     gauge.read(Quantity.Y, header.cell(Column.Y, row).text()));
-                rows.add(new Touch(line.number(), place, height, header.cell(Column.NOTE, row).text(), alone));
+                (alone || !height.isEmpty() ? rows : calipers)
+                    .add(new Touch(line.number(), place, height, header.cell(Column.NOTE, row).text(), alone));
             }
         }
-        return new RecordedTable(rawLines(text), header, sheet.delimiter(), gauge, List.copyOf(rows));
+        return new RecordedTable(rawLines(text), header, sheet.delimiter(), gauge, List.copyOf(rows),
+            List.copyOf(calipers));
     }
 
     /**
@@ -165,6 +171,11 @@ final class RecordedTable {
         return rows;
     }
 
+    /** The rows that hold a caliper reading and no height. */
+    List<Touch> calipers() {
+        return calipers;
+    }
+
     /** The height (mm) that a row holds; empty if it holds none. */
     OptionalDouble height(Touch row) {
         return row.height().isEmpty() ? OptionalDouble.empty()
@@ -176,11 +187,17 @@ final class RecordedTable {
     }
 
     String withSkipped(Place place) {
-        return withNoteColumn() + row(place, "", SKIPPED) + lineEnd(text());
+        return withColumn(Column.NOTE) + row(place, "", SKIPPED) + lineEnd(text());
+    }
+
+    String withCaliper(Place place, String thickness) {
+        Map<Column, String> cells = at(place);
+        cells.put(Column.THICKNESS, quoted(decimalMark().apply(thickness)));
+        return withColumn(Column.THICKNESS) + having(Column.THICKNESS).row(cells, delimiter.mark()) + lineEnd(text());
     }
 
     String withNote(Touch row, String note) {
-        List<String> changed = rawLines(withNoteColumn());
+        List<String> changed = rawLines(withColumn(Column.NOTE));
         changed.set(row.line() - 1, row(row.place(), row.height(), note) + lineEnd(text()));
         return String.join("", changed);
     }
@@ -197,25 +214,32 @@ final class RecordedTable {
         return String.join("", kept);
     }
 
-    private String withNoteColumn() {
-        if (header.has(Column.NOTE)) {
+    private String withColumn(Column column) {
+        if (header.has(column)) {
             return text();
         }
         List<String> wider = new ArrayList<>(lines);
         String names = wider.get(header.line() - 1).stripTrailing();
-        wider.set(header.line() - 1, names + delimiter.mark() + Column.NOTE.word() + lineEnd(text()));
+        wider.set(header.line() - 1, names + delimiter.mark() + column.word() + lineEnd(text()));
         return String.join("", wider);
     }
 
     private String row(Place place, String height, String note) {
-        Map<Column, String> cells = new EnumMap<>(Column.class);
-        UnaryOperator<String> mark = decimalMark();
-        cells.put(Column.X, quoted(mark.apply(gauge.units().plain(place.x()))));
-        cells.put(Column.Y, quoted(mark.apply(gauge.units().plain(place.y()))));
-        cells.put(Column.Z, quoted(mark.apply(height)));
+        Map<Column, String> cells = at(place);
+        cells.put(Column.Z, quoted(decimalMark().apply(height)));
         cells.put(Column.NOTE, quoted(tidy(note)));
-        Header named = header.has(Column.NOTE) || note.isEmpty() ? header : header.with(Column.NOTE);
-        return named.row(cells, delimiter.mark());
+        return (note.isEmpty() ? header : having(Column.NOTE)).row(cells, delimiter.mark());
+    }
+
+    private Map<Column, String> at(Place place) {
+        Map<Column, String> cells = new EnumMap<>(Column.class);
+        cells.put(Column.X, quoted(decimalMark().apply(gauge.units().plain(place.x()))));
+        cells.put(Column.Y, quoted(decimalMark().apply(gauge.units().plain(place.y()))));
+        return cells;
+    }
+
+    private Header having(Column column) {
+        return header.has(column) ? header : header.with(column);
     }
 
     /** Gives a number the decimal mark that the table has: two marks in one file would be doubtful. */

@@ -203,6 +203,25 @@ public final class Recording {
         return reread(table.withRow(place, height.strip()));
     }
 
+    /**
+     * With one more caliper reading of the rough thickness.
+     *
+     * @param thickness as it was typed
+     * @throws BadValue if the thickness is none, or the place lies off the board
+     */
+    public Recording calipered(Place place, String thickness) {
+        gauge().read(Quantity.THICKNESS, thickness);
+        requireOnBoard(Quantity.X, place.x(), Quantity.LENGTH, board.length());
+        requireOnBoard(Quantity.Y, place.y(), Quantity.WIDTH, board.width());
+        return reread(table.withCaliper(place, thickness.strip()));
+    }
+
+    /** Without the last caliper reading that has a line of its own; empty if there is none. */
+    public Optional<Recording> withoutLastCaliper() {
+        return table.calipers().stream().reduce((first, second) -> second)
+            .map(row -> reread(table.without(List.of(row))));
+    }
+
     private void requireOnBoard(Quantity axis, double at, Quantity side, double limit) {
         gauge().readOnBoard(axis, gauge().units().plain(at), side, OptionalDouble.of(limit));
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import outwind.board.BadValue;
 import outwind.board.Fault;
+import outwind.board.OneCause;
 
 /** The faults of one file, collected while it is read so that they can all be told at once. */
 public final class FaultList {
@@ -61,7 +62,7 @@ public final class FaultList {
             List<Fault> listed = new ArrayList<>(ofTheFile);
             ofCells.stream().sorted(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column))
                 .limit(MOST_LISTED - ofTheFile.size()).forEach(listed::add);
-            throw new BadBoardFile(listed, count - listed.size());
+            throw new BadBoardFile(OneCause.of(listed), count - listed.size());
         }
     }
 }

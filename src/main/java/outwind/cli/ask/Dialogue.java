@@ -120,7 +120,7 @@ public final class Dialogue {
                     if (recording.lastTouch().isPresent()) {
                         touchHere(sum(said.rest()));
                     } else {
-                        refuse("There is no touch-off to go on from: type the height itself.");
+                        refuse("There is no reading to add to: type the height itself.");
                     }
                 }
                 case DONE -> {
@@ -287,7 +287,7 @@ public final class Dialogue {
         Optional<Place> where = chosen;
         Optional<Recording> noted = text.isEmpty() ? Optional.empty() : recording.noted(text);
         if (noted.isEmpty()) {
-            out.println("A note goes beside the last touch-off: type note and what it says.");
+            out.println("A note goes with the last reading: type note and the text.");
             return;
         }
         Optional<Prospect> same = prospect;

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import outwind.board.BadValue;
 import outwind.board.LengthReader;
 import outwind.board.Quantity;
+import outwind.board.StatedThickness;
 import outwind.board.Units;
 
 /**
@@ -55,7 +56,8 @@ public final class FirstQuestions {
         String in = gauge.units().symbol();
         known = known && state(Quantity.LENGTH, gauge, true, "Length along the grain, " + in + ": ")
             && state(Quantity.WIDTH, gauge, true, "Width, " + in + ": ")
-            && state(Quantity.THICKNESS, gauge, true, "Rough thickness by caliper, " + in + ": ")
+            && state(Quantity.THICKNESS.word(), true, false, "Rough thickness by caliper, " + in + ": ",
+                text -> StatedThickness.parse(text, gauge))
             && state(Quantity.TARGET, gauge, asks, "Thickness wanted, " + in + " (Enter for none): ")
             && state(SPECIES, asks, true, "Wood (Enter if it does not matter): ", text -> { });
         return known ? Optional.of(List.copyOf(statements)) : Optional.empty();

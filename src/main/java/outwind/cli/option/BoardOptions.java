@@ -19,7 +19,7 @@ public final class BoardOptions {
     private CommandSpec spec;
 
     @Option(names = "--target", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Thickness wanted; goes before the file's own.")
+        description = "Thickness wanted; overrides the file.")
     private LengthOption target;
 
     @Option(names = "--skim", paramLabel = "LENGTH", converter = LengthConverter.class,
@@ -27,28 +27,28 @@ public final class BoardOptions {
     private LengthOption skim;
 
     @Option(names = "--units", paramLabel = "mm|in", converter = UnitsConverter.class,
-        description = "Unit of files that do not name one, and of the report.")
+        description = "Unit of the report, and of files that state none.")
     private Units units;
 
     @Option(names = "--length", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Length of the board, for a file that does not say.")
+        description = "Length of the board, if the file states none.")
     private LengthOption length;
 
     @Option(names = "--width", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Width of the board, for a file that does not say.")
+        description = "Width of the board, if the file states none.")
     private LengthOption width;
 
     @Option(names = "--thickness", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Rough thickness of the board, for a file that does not say.")
+        description = "Rough thickness of the board, if the file states none.")
     private LengthOption thickness;
 
     @Option(names = "--moisture", paramLabel = "FROM:TO", converter = MoistureConverter.class,
-        description = "Moisture of the wood as it was read and as it will be used, in percent, as 18:9: reckons with"
-            + " the board as it will then be, thinner and narrower.")
+        description = "Moisture of the wood as measured and in use, in percent, as 18:9. The answer is for later; judge"
+            + " gives no steps then.")
     private Moisture moisture;
 
     @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1",
-        description = "Seed of the possible boards that are tried (default: ${DEFAULT-VALUE}).")
+        description = "Seed of the simulated boards (default: ${DEFAULT-VALUE}).")
     private long seed;
 
     /** What is stated beside a file, for a file that does not say. */
@@ -89,6 +89,11 @@ public final class BoardOptions {
     /** What is said of many boards that are reckoned at another moisture; empty if they are not. */
     public Optional<String> drying() {
         return Optional.ofNullable(moisture).map(Drying::ofMany);
+    }
+
+    /** True if the answer is for wood that has not yet dried or swollen. */
+    public boolean isForLater() {
+        return moisture != null;
     }
 
     /** The unit that reports on this board are printed in. */

@@ -16,19 +16,19 @@ public final class HoldingOptions {
     private CommandSpec spec;
 
     @Option(names = "--clamp", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Height of your clamps and stops above the bed; warned of if the cutter would meet them.")
+        description = "Height of your clamps and stops above the bed. It warns if the cutter would meet them.")
     private LengthOption clamp;
 
-    @Option(names = "--wedge", paramLabel = "LENGTHxBUTT", converter = WedgeConverter.class,
-        description = "Tapered shims of this length and thickness, as 150mmx12mm: how far to slide each in.")
+    @Option(names = "--tapered-shim", paramLabel = "LENGTHxBUTT", converter = WedgeConverter.class,
+        description = "Your tapered shims, as 150mmx12mm. It says how far to slide each in.")
     private TwoLengths wedge;
 
     @Option(names = "--push", paramLabel = "NEWTON", converter = ForceConverter.class,
-        description = "Push that the board has to stand anywhere (usually 50).")
+        description = "Push that the board must stand anywhere (usually 50).")
     private Double push;
 
-    @Option(names = "--give", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "How far such a push may move it (usually 0.1 mm).")
+    @Option(names = "--max-flex", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Greatest movement under that push (usually 0.1 mm).")
     private LengthOption give;
 
     /** The request with this board held so. */

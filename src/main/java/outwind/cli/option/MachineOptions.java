@@ -39,7 +39,7 @@ public final class MachineOptions {
     private TwoLengths bed;
 
     @Option(names = "--sled", paramLabel = "router|planer", converter = SledConverter.class,
-        description = "The board lies on a sled: under a router on rails, or through a planer.")
+        description = "The board is on a sled, under a router on rails or through a planer.")
     private Sled sled;
 
     @Option(names = "--cutter", paramLabel = "NAME|LENGTH",
@@ -47,31 +47,31 @@ public final class MachineOptions {
     private String cutter;
 
     @Option(names = "--deepest-pass", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Most that one pass takes.")
+        description = "Greatest depth of one pass.")
     private LengthOption deepest;
 
     @Option(names = "--last-pass", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "What the last pass takes, where it is a light one.")
+        description = "Depth of a light last pass.")
     private LengthOption last;
 
     @Option(names = "--rows", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "From one row to the next (usually half of the cutter).")
+        description = "Step-over from row to row (usually half the cutter).")
     private LengthOption rows;
 
     @Option(names = "--feed", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Feed, a length each minute.")
+        description = "Feed per minute.")
     private LengthOption feed;
 
     @Option(names = "--overrun", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "How far the cutter's centre goes past every edge (usually its radius and a quarter inch).")
+        description = "How far the cutter's centre runs past every edge (usually its radius and a quarter inch).")
     private LengthOption overrun;
 
     @Option(names = "--stop-at", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Thickness to stop cutting at, where that is not the target.")
+        description = "Thickness to stop at, if not the target.")
     private LengthOption stopAt;
 
-    @Option(names = "--most-lift", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Most that levelling may lift one corner against another (usually 6 mm).")
+    @Option(names = "--max-lift", paramLabel = "LENGTH", converter = LengthConverter.class,
+        description = "Greatest lift of one corner when levelling (usually 6 mm).")
     private LengthOption mostLift;
 
     /**

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.Optional;
 import java.util.function.Supplier;
 import outwind.report.files.Reports;
 import picocli.CommandLine.Mixin;
@@ -36,16 +37,26 @@ public final class OutputOptions {
         }
     }
 
-    /** Draws and writes a chart. A machine without fonts costs the chart, and nothing else. */
+    public boolean json() {
+        return reports.json();
+    }
+
+    /** Draws and writes a chart, and says where it is. */
     public static void writeChart(PrintWriter terminal, Reports folder, String name, Supplier<byte[]> chart)
+            throws IOException {
+        drawn(terminal, folder, name, chart).ifPresent(file -> terminal.println("Written: " + file));
+    }
+
+    /** Draws and writes a chart. A machine without fonts costs the chart, and nothing else. */
+    public static Optional<Path> drawn(PrintWriter terminal, Reports folder, String name, Supplier<byte[]> chart)
             throws IOException {
         byte[] drawn;
         try {
             drawn = chart.get();
         } catch (RuntimeException | LinkageError | InternalError e) {
             terminal.println("Not written: " + name + ". No chart can be drawn here; are there fonts on this machine?");
-            return;
+            return Optional.empty();
         }
-        terminal.println("Written: " + folder.write(name, drawn));
+        return Optional.of(folder.write(name, drawn));
     }
 }

@@ -18,6 +18,10 @@ public final class ReportOptions {
     @Option(names = "--json", description = "Write a JSON file beside each report.")
     private boolean json;
 
+    boolean json() {
+        return json;
+    }
+
     /** The folder, with what was read protected from being written over. */
     public Reports reports(Collection<Path> inputs) {
         Reports reports = new Reports(out, inputs);

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 /** How blanks are cut, and how sure of their thickness they must be. */
 public final class SawOptions {
 
-    @Option(names = "--sure", paramLabel = "PERCENT", converter = ShareConverter.class,
-        description = "Chance of its thickness from which on a blank counts (usually 95 %%).")
+    @Option(names = "--min-chance", paramLabel = "PERCENT", converter = ShareConverter.class,
+        description = "Least chance of its thickness that a blank must have (usually 95 %%).")
     private Double sure;
 
     @Option(names = "--kerf", paramLabel = "LENGTH", converter = LengthConverter.class,
@@ -23,7 +23,7 @@ public final class SawOptions {
     private LengthOption endTrim;
 
     @Option(names = "--raster", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "How finely places for blanks are tried (usually 5 mm).")
+        description = "Step between the places tried for blanks (usually 5 mm).")
     private LengthOption raster;
 
     /** Chance of its thickness from which on a blank counts, 0 to 1. */

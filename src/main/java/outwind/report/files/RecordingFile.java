@@ -34,6 +34,9 @@ public final class RecordingFile {
     static RecordingFile at(Path file, Disk disk) throws IOException {
         // Moved into place, a file would replace a link to it.
         Path real = Files.exists(file) ? file.toRealPath() : file;
+        if (Files.exists(real) && !Files.isRegularFile(real)) {
+            throw new IOException("this is a folder, a pipe or a device, and heights cannot be kept in it; name a file");
+        }
         return new RecordingFile(real, disk, Files.exists(real) ? Files.readAllBytes(real) : null);
     }
 
@@ -81,8 +84,9 @@ public final class RecordingFile {
         // Always the same name, so that what a crash leaves is written over and not piled up.
         Path part = folder.resolve("." + file.getFileName() + ".part");
         try {
-            disk.write(part, bytes, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING,
-                StandardOpenOption.WRITE);
+            // Whoever may write to the folder could have put a link there, which must not be followed.
+            Files.deleteIfExists(part);
+            disk.write(part, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             keepPermissions(part);
             disk.replace(file, part);
         } finally {

@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import outwind.scan.file.ScanFile;
 
 /**
  * The folder that reports go to. A file is written beside its place and moved there when it is whole, so that neither
@@ -128,6 +129,10 @@ public record Reports(Path folder, Collection<Path> inputs) {
     }
 
     private void refuseInput(Path file) throws IOException {
+        if (Files.exists(file) && ScanFile.isBeside(file)) {
+            throw new NotWritten(file + " tells of the scan beside it; it is left as it is. Choose another folder with"
+                + " --out");
+        }
         for (Path input : inputs) {
             if (Files.exists(file) && Files.exists(input) && Files.isSameFile(file, input)) {
                 throw new NotWritten(file + " is a file that was given to read; it is left as it is. Choose another"

@@ -1,7 +1,6 @@
 package outwind.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
@@ -20,17 +19,18 @@ import outwind.surface.Region;
 /** Blanks and cuts for scripts: one JSON object, lengths in mm, shares from 0 to 1. */
 public final class BlankJson {
 
-    private final ObjectNode root = JsonNodeFactory.instance.objectNode();
+    private final ObjectNode root;
 
-    private BlankJson(Board board, Saw saw, double sure) {
+    private BlankJson(String kind, Board board, Saw saw, double sure) {
+        root = JsonText.root(kind);
         root.putObject("board").put("name", board.name()).put("length", board.length()).put("width", board.width());
         root.putObject("saw").put("kerf", saw.kerf()).put("endTrim", saw.endTrim()).put("raster", saw.raster());
-        root.put("sure", sure);
+        root.put("minChance", sure);
     }
 
     /** Writes a cutting bill against a board, with a line end after it. */
     public static String of(BlankPlan plan) {
-        BlankJson json = new BlankJson(plan.board(), plan.saw(), plan.sure());
+        BlankJson json = new BlankJson("blanks", plan.board(), plan.saw(), plan.sure());
         items(json.root.putArray("items"), plan.bill(), plan::cut, plan.missing());
         describe(json.root.putObject("layout"), plan.chosen());
         describe(json.root.putObject("otherLayout"), plan.other());
@@ -39,8 +39,9 @@ public final class BlankJson {
 
     /** Writes crosscuts alone, with a line end after it. */
     public static String of(LengthsPlan plan) {
-        BlankJson json = new BlankJson(plan.board(), plan.saw(), plan.sure());
+        BlankJson json = new BlankJson("lengths", plan.board(), plan.saw(), plan.sure());
         json.root.put("target", plan.board().target().orElseThrow());
+        json.root.putNull("longest");
         plan.longest().ifPresent(blank -> describe(json.root.putObject("longest"), blank));
         ArrayNode equal = json.root.putArray("equal");
         plan.equal().ifPresent(all -> all.lengths().forEach(blank -> describe(equal.addObject(), blank)));
@@ -54,13 +55,14 @@ public final class BlankJson {
             BillItem item = bill.items().get(i);
             ObjectNode node = items.addObject().put("name", item.name()).put("wanted", item.quantity())
                 .put("cut", cut.applyAsInt(i));
-            missing.get(i).ifPresent(why -> node.put("missing", JsonText.words(why)));
+            node.putNull("missing");
+            missing.get(i).ifPresent(why -> node.put("missing", JsonText.code(why)));
         }
     }
 
     /** Writes a layout into a node of another report. */
     static void describe(ObjectNode node, Layout layout) {
-        node.put("order", layout.order().words());
+        node.put("order", JsonText.code(layout.order()));
         node.put("value", layout.value());
         node.put("bound", layout.bound());
         ArrayNode sections = node.putArray("sections");
@@ -72,7 +74,7 @@ public final class BlankJson {
         for (SawCut cut : layout.cuts()) {
             cuts.addObject().put("kind", cut.crosscut() ? "crosscut" : "rip").put("section", cut.section())
                 .put("blank", cut.blank()).put("from", cut.from()).put("to", cut.to())
-                .put("keeps", JsonText.words(cut.keeps()));
+                .put("keeps", JsonText.code(cut.keeps()));
         }
         ArrayNode offcuts = node.putArray("offcuts");
         layout.offcuts().forEach(offcut -> put(offcuts.addObject(), offcut));

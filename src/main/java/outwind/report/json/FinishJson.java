@@ -18,12 +18,13 @@ public final class FinishJson {
 
     /** Writes it as JSON, with a line end after it. */
     public static String of(SecondCut second) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        ObjectNode root = JsonText.root("finish");
         root.putObject("board").put("name", second.board().name()).put("length", second.board().length())
             .put("width", second.board().width()).put("readings", second.board().pointsOnFaceA());
         ObjectNode thickness = root.putObject("thickness");
         thickness.put("median", second.range().median()).put("low", second.range().low())
             .put("high", second.range().high());
+        thickness.putNull("target").putNull("chance");
         second.board().target().ifPresent(target -> thickness.put("target", target));
         second.chance().ifPresent(chance -> thickness.put("chance", chance));
         root.put("verdict", second.verdict().word());
@@ -40,6 +41,7 @@ public final class FinishJson {
         node.put("moved", !movement.isUnknown() && movement.isReal());
         node.put("pValue", movement.probability());
         node.put("greatest", movement.greatest());
+        node.putNull("twist").putNull("bow").putNull("cup");
         movement.change().twist().ifPresent(amount -> node.put("twist", amount.value()));
         movement.change().bow().ifPresent(amount -> node.put("bow", amount.value()));
         movement.change().cup().ifPresent(amount -> node.put("cup", amount.value()));
@@ -51,15 +53,16 @@ public final class FinishJson {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("face", cut.face().name());
         node.put("depth", cut.depth());
+        ArrayNode passes = node.putArray("passes");
+        node.putNull("minutes");
         way.ifPresent(chosen -> {
-            ArrayNode passes = node.putArray("passes");
             chosen.on(cut.face()).forEach(pass -> passes.add(pass(pass)));
             node.put("minutes", chosen.minutes(cut.face()));
         });
         node.put("removed", cut.removed());
         node.put("keepBelow", cut.keepBelow());
         node.put("aboveBed", cut.aboveBed());
-        node.put("datum", JsonText.words(cut.datum()));
+        node.put("datum", JsonText.code(cut.datum()));
         node.put("meanDepth", cut.meanDepth());
         return node;
     }
@@ -79,7 +82,8 @@ public final class FinishJson {
         ArrayNode nodes = JsonNodeFactory.instance.arrayNode();
         for (Machining way : ways) {
             ObjectNode node = nodes.addObject().put("cutter", way.roughing().name());
-            way.finishing().ifPresent(cutter -> node.put("lastPassWith", cutter.name()));
+            node.putNull("finishingCutter");
+            way.finishing().ifPresent(cutter -> node.put("finishingCutter", cutter.name()));
             node.put("passes", way.count()).put("minutes", way.minutes());
         }
         return nodes;

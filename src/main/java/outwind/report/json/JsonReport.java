@@ -1,7 +1,6 @@
 package outwind.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import outwind.board.Reading;
 import outwind.cutting.Cut;
 import outwind.cutting.FaceBCheck;
 import outwind.flatten.NextReading;
+import outwind.flatten.PlaneName;
 import outwind.flatten.ReadingsAlone;
 import outwind.flatten.ReferencePlane;
 import outwind.judge.Doubt;
@@ -26,12 +26,15 @@ import outwind.surface.trend.Warp;
 
 /**
  * The judged board for scripts: one JSON object, lengths in mm, volumes in mm³, slopes in mm per mm, shares from 0 to
- * 1. What could not be computed is left out.
+ * 1. What is unknown is null. The schema
+ * {@code outwind-1.json} of the site names every key.
  */
 public final class JsonReport {
 
+    private static final String AS_MEASURED = "asMeasured";
+
     private final Judgement judgement;
-    private final ObjectNode root = JsonNodeFactory.instance.objectNode();
+    private final ObjectNode root = JsonText.root("judge");
 
     private JsonReport(Judgement judgement) {
         this.judgement = judgement;
@@ -40,6 +43,7 @@ public final class JsonReport {
     /** Writes a judged board as JSON, with a line end after it. */
     public static String of(Judgement judgement) {
         JsonReport report = new JsonReport(judgement);
+        report.root.put("seed", judgement.request().seed());
         report.board();
         report.fits();
         report.warp();
@@ -57,6 +61,7 @@ public final class JsonReport {
         node.put("name", board.name());
         node.put("length", board.length());
         node.put("width", board.width());
+        node.putNull("thickness");
         board.thickness().ifPresent(thickness -> node.put("thickness", thickness));
         node.put("readings", board.pointsOnFaceA());
         node.put("readingsOnFaceB", board.readingsOf(Face.B).size());
@@ -68,11 +73,13 @@ public final class JsonReport {
         ArrayNode fits = root.putArray("fits");
         for (TrendFit fit : judgement.fits().all()) {
             ObjectNode node = fits.addObject();
-            node.put("model", JsonText.words(fit.model()));
+            node.put("model", JsonText.code(fit.model()));
             ArrayNode terms = node.putArray("terms");
             fit.terms().stream().map(Term::symbol).forEach(terms::add);
             putAll(node.putArray("coefficients"), fit.fit().coefficients());
+            node.putNull("standardErrors");
             fit.fit().standardErrors().ifPresent(errors -> putAll(node.putArray("standardErrors"), errors));
+            node.putNull("residualStandardDeviation");
             fit.fit().residualStandardDeviation().ifPresent(sd -> node.put("residualStandardDeviation", sd));
             node.put("rSquared", fit.fit().rSquared());
             node.put("degreesOfFreedom", fit.fit().degreesOfFreedom());
@@ -93,6 +100,8 @@ public final class JsonReport {
     }
 
     private static void put(ObjectNode node, String name, Optional<Warp.Amount> amount) {
+        node.putNull(name);
+        node.putNull(name + "StandardError");
         amount.ifPresent(known -> {
             node.put(name, known.value());
             known.standardError().ifPresent(error -> node.put(name + "StandardError", error));
@@ -109,13 +118,14 @@ public final class JsonReport {
         zone.put("width", readings.minimumZone().width());
         zone.put("slopeX", readings.minimumZone().middle().slopeX());
         zone.put("slopeY", readings.minimumZone().middle().slopeY());
-        ArrayNode suspects = node.putArray("suspect");
+        ArrayNode suspects = node.putArray("suspects");
         for (Doubt doubt : judgement.doubts()) {
             ObjectNode suspect = suspects.addObject();
             put(suspect, doubt.suspect().reading());
             suspect.put("line", doubt.suspect().reading().line());
             suspect.put("expected", doubt.suspect().expected());
             suspect.put("standardised", doubt.suspect().standardised());
+            suspect.putNull("studentised");
             doubt.suspect().studentised().ifPresent(t -> suspect.put("studentised", t));
             suspect.put("levelledWithout", doubt.without().median());
         }
@@ -131,27 +141,34 @@ public final class JsonReport {
         ArrayNode planes = root.putArray("planes");
         for (ReferencePlane plane : judgement.planes().all()) {
             ObjectNode node = planes.addObject();
-            node.put("name", plane.name().words());
+            node.put("name", code(plane.name()));
             node.put("slopeX", plane.slab().faceA().slopeX());
             node.put("slopeY", plane.slab().faceA().slopeY());
             node.put("deepestCut", plane.deepestCut());
             node.put("removed", plane.removed());
             node.put("thickness", plane.thickness());
         }
-        root.put("chosenPlane", judgement.planes().chosen().name().words());
-        judgement.planes().freer().ifPresent(plane -> root.putObject("liftedFreely")
+        root.put("chosenPlane", code(judgement.planes().chosen().name()));
+        root.putNull("withoutLiftLimit");
+        judgement.planes().freer().ifPresent(plane -> root.putObject("withoutLiftLimit")
             .put("thickness", plane.thickness()).put("lift", judgement.limit().liftFor(plane.slab().faceA())));
+    }
+
+    private static String code(PlaneName name) {
+        return name == PlaneName.AS_IT_LIES ? AS_MEASURED : JsonText.code(name);
     }
 
     private void thickness() {
         ObjectNode node = root.putObject("thickness");
         node.put("atReadings", judgement.readings().promise());
-        node.put("asItLies", judgement.outlook().asItLies().median());
-        node.put("asItLiesLow", judgement.outlook().asItLies().low());
-        node.put("asItLiesHigh", judgement.outlook().asItLies().high());
+        node.put("asMeasured", judgement.outlook().asItLies().median());
+        node.put("asMeasuredLow", judgement.outlook().asItLies().low());
+        node.put("asMeasuredHigh", judgement.outlook().asItLies().high());
         node.put("levelled", judgement.outlook().levelled().median());
         node.put("low", judgement.outlook().levelled().low());
         node.put("high", judgement.outlook().levelled().high());
+        node.putNull("target");
+        node.putNull("chance");
         judgement.board().target().ifPresent(target -> node.put("target", target));
         judgement.chance().ifPresent(chance -> node.put("chance", chance));
         ArrayNode next = root.putArray("nextReadings");
@@ -163,8 +180,8 @@ public final class JsonReport {
 
     private void setup() {
         ObjectNode chosen = root.putObject("setup");
-        describe(chosen, judgement.lifts() ? "levelled" : "as it lies", judgement.setup());
-        describe(chosen.putObject("other"), judgement.lifts() ? "as it lies" : "levelled",
+        describe(chosen, judgement.lifts() ? "levelled" : AS_MEASURED, judgement.setup());
+        describe(chosen.putObject("other"), judgement.lifts() ? AS_MEASURED : "levelled",
             judgement.lifts() ? judgement.asItLies() : judgement.levelled());
     }
 
@@ -181,12 +198,13 @@ public final class JsonReport {
             shims.addObject().put("x", shim.x()).put("y", shim.y()).put("height", shim.height())
                 .put("plusMinus", setup.errorOf(shim));
         }
-        ArrayNode touches = node.putArray("touches");
+        ArrayNode checks = node.putArray("paperChecks");
         setup.places().stream().filter(place -> !place.isNeeded())
-            .forEach(place -> touches.addObject().put("x", place.x()).put("y", place.y()));
+            .forEach(place -> checks.addObject().put("x", place.x()).put("y", place.y()));
         node.putObject("spanLimit").put("along", setup.held().limit().along())
             .put("across", setup.held().limit().across()).put("overhang", setup.held().limit().overhang());
         node.put("holds", setup.held().holds());
+        node.putNull("movement");
         if (Double.isFinite(setup.held().movement())) {
             node.put("movement", setup.held().movement());
         }
@@ -197,16 +215,17 @@ public final class JsonReport {
     }
 
     private void cuts() {
-        root.put("planned", JsonText.words(judgement.planned()));
+        root.put("planned", JsonText.code(judgement.planned()));
         ArrayNode cuts = root.putArray("cuts");
+        ArrayNode machining = root.putArray("machining");
+        ArrayNode checks = root.putArray("faceBChecks");
         if (judgement.planned() == Planned.NONE) {
             return;
         }
         for (Cut cut : judgement.plannedCuts()) {
             cuts.add(FinishJson.cut(cut, judgement.machining().stream().findFirst()));
         }
-        root.set("machining", FinishJson.machining(judgement.machining()));
-        ArrayNode checks = root.putArray("faceBChecks");
+        machining.addAll(FinishJson.machining(judgement.machining()));
         for (FaceBCheck check : judgement.checks()) {
             checks.addObject().put("x", check.x()).put("y", check.y()).put("height", check.height())
                 .put("tolerance", check.tolerance());

@@ -3,15 +3,24 @@ package outwind.report.json;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 
-/** How every report for scripts is spelt: indented, and what is one of a few kinds in plain words. */
+/** How every report for scripts is spelt: indented, what is one of a few kinds as a code, unknown as null. */
 public final class JsonText {
 
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
+    /** Raised when a name or a meaning of the schema changes; a new name alone leaves it. */
+    private static final int SCHEMA_VERSION = 1;
+
     private JsonText() { }
+
+    /** The root of a report, which names its schema's version and of which kind it is. */
+    public static ObjectNode root(String kind) {
+        return JsonNodeFactory.instance.objectNode().put("schemaVersion", SCHEMA_VERSION).put("kind", kind);
+    }
 
     /** A tree as text, with a line end after it. */
     public static String of(ObjectNode root) {
@@ -22,8 +31,13 @@ public final class JsonText {
         }
     }
 
-    /** One of a few kinds in words: {@code TOO_THICK} is "too thick". */
-    static String words(Enum<?> kind) {
-        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    /** One of a few kinds as a code: {@code TOO_THICK} is "tooThick". */
+    static String code(Enum<?> kind) {
+        String[] words = kind.name().toLowerCase(Locale.ROOT).split("_");
+        StringBuilder code = new StringBuilder(words[0]);
+        for (int i = 1; i < words.length; i++) {
+            code.append(Character.toUpperCase(words[i].charAt(0))).append(words[i].substring(1));
+        }
+        return code.toString();
     }
 }

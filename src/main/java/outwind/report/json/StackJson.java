@@ -1,7 +1,6 @@
 package outwind.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import outwind.stock.PricedBoard;
@@ -19,38 +18,43 @@ public final class StackJson {
      * @param plan of a cutting bill against it, if there is one
      */
     public static String of(Stack stack, Optional<StackPlan> plan) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        ObjectNode root = JsonText.root("stack");
         root.put("expected", stack.expected());
-        root.put("expectedDeviation", stack.deviation());
+        root.put("expectedStandardDeviation", stack.deviation());
         root.put("currency", stack.currency());
+        root.putNull("cost");
         stack.cost().ifPresent(cost -> root.put("cost", cost));
         ArrayNode boards = root.putArray("boards");
         for (PricedBoard board : stack.boards()) {
             ObjectNode node = boards.addObject();
             node.put("name", board.name()).put("file", board.file()).put("verdict", board.verdict().word());
+            node.putNull("chance").putNull("target");
             board.chance().ifPresent(chance -> node.put("chance", chance));
             board.target().ifPresent(target -> node.put("target", target));
             node.put("low", board.low()).put("median", board.median()).put("high", board.high());
             node.put("boardFeet", board.feet().exact()).put("boardFeetTallied", board.feet().tallied());
             node.put("roughVolume", board.roughVolume()).put("finishedVolume", board.finishedVolume());
             node.put("finishedArea", board.finishedArea()).put("waste", board.waste());
+            node.putNull("minutes").putNull("cost");
             board.minutes().ifPresent(minutes -> node.put("minutes", minutes));
             board.cost().ifPresent(cost -> node.put("cost", cost));
             board.wood().ifPresent(wood -> node.put("wood", wood));
             board.labour().ifPresent(labour -> node.put("labour", labour));
         }
+        root.putNull("bill");
         plan.ifPresent(known -> describe(root.putObject("bill"), known));
         return JsonText.of(root);
     }
 
     private static void describe(ObjectNode node, StackPlan plan) {
-        node.put("met", plan.isMet()).put("measure", JsonText.words(plan.measure())).put("cost", plan.cost())
-            .put("least", plan.least()).put("gap", plan.gap()).put("sure", plan.sure())
+        node.put("met", plan.isMet()).put("measure", JsonText.code(plan.measure())).put("cost", plan.cost())
+            .put("least", plan.least()).put("gap", plan.gap()).put("minChance", plan.sure())
             .put("mightBeMore", plan.more());
         BlankJson.items(node.putArray("items"), plan.bill(), plan::cut, plan.missing());
         ArrayNode boards = node.putArray("boards");
         for (StackPlan.BoardCut cut : plan.cuts()) {
             ObjectNode board = boards.addObject().put("name", cut.priced().name()).put("file", cut.priced().file());
+            board.putNull("cost");
             cut.priced().wood().ifPresent(cost -> board.put("cost", cost));
             board.put("kerf", cut.saw().kerf()).put("endTrim", cut.saw().endTrim());
             BlankJson.describe(board.putObject("layout"), cut.layout());

@@ -1,7 +1,6 @@
 package outwind.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import outwind.board.TouchGrid;
 import outwind.flatten.GridPromise;
@@ -14,16 +13,17 @@ public final class TouchJson {
 
     /** Writes it, with a line end after it. */
     public static String of(TouchSheet sheet) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        ObjectNode root = JsonText.root("points");
         ObjectNode board = root.putObject("board").put("name", sheet.board().name())
             .put("length", sheet.grid().length()).put("width", sheet.grid().width());
+        board.putNull("thickness").putNull("target");
         sheet.board().thickness().ifPresent(thickness -> board.put("thickness", thickness));
         sheet.board().target().ifPresent(target -> board.put("target", target));
         root.put("columns", sheet.grid().columns()).put("rows", sheet.grid().rows())
             .put("travel", TouchGrid.travel(sheet.tour()))
-            .put("reason", JsonText.words(sheet.plan().reason()));
-        ArrayNode spots = root.putArray("spots");
-        sheet.tour().forEach(spot -> spots.addObject().put("x", spot.x()).put("y", spot.y()));
+            .put("reason", JsonText.code(sheet.plan().reason()));
+        ArrayNode places = root.putArray("places");
+        sheet.tour().forEach(spot -> places.addObject().put("x", spot.x()).put("y", spot.y()));
         ArrayNode grids = root.putArray("grids");
         for (GridPromise promise : sheet.plan().promises()) {
             grids.addObject().put("columns", promise.grid().columns()).put("rows", promise.grid().rows())

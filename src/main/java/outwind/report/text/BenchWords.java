@@ -6,11 +6,13 @@ import java.util.Optional;
 import outwind.judge.Judgement;
 import outwind.judge.Planned;
 import outwind.judge.SecondCut;
+import outwind.report.words.BuySheet;
 import outwind.report.words.CutWords;
 import outwind.report.words.Figures;
 import outwind.report.words.Sentences;
 import outwind.report.words.Support;
 import outwind.setup.Shim;
+import outwind.stock.StackPlan;
 
 /** What is said on the page at the bench: the same sentences as in the text, one thing to do in each. */
 public final class BenchWords {
@@ -20,8 +22,14 @@ public final class BenchWords {
      *
      * @param id   names it in the file that says what is done
      * @param text what to do, in words
+     * @param size the one length that is set by hand, to be read from afar; empty if there is none
      */
-    public record Step(String id, String text) { }
+    public record Step(String id, String text, String size) {
+
+        Step(String id, String text) {
+            this(id, text, "");
+        }
+    }
 
     private BenchWords() { }
 
@@ -32,6 +40,37 @@ public final class BenchWords {
         if (judgement.planned() == Planned.NONE) {
             said.addAll(sentences.beforeCutting());
         }
+        return List.copyOf(said);
+    }
+
+    /** What levelling on shims gains over cutting the board as it was measured. */
+    public static String gain(Judgement judgement, Figures figures) {
+        double measured = judgement.outlook().asItLies().median();
+        double levelled = judgement.outlook().levelled().median();
+        if (levelled <= 0) {
+            return "Levelling does not help: the two cuts would still meet.";
+        }
+        String sizes = figures.precise(Math.max(0, measured)) + " as measured, " + figures.precise(levelled)
+            + " levelled.";
+        double gain = levelled - Math.max(0, measured);
+        return (figures.precise(gain).equals(figures.precise(0)) ? "Levelling gains nothing: "
+            : "Levelling gains " + figures.precise(gain) + " of thickness: ") + sizes;
+    }
+
+    /** How both faces are cut, one sentence or two each; none where no cut is planned. */
+    public static List<String> cuts(Judgement judgement, Figures figures) {
+        Sentences sentences = new Sentences(judgement, figures);
+        return judgement.planned() == Planned.NONE ? List.of()
+            : judgement.plannedCuts().stream().map(sentences::cut).toList();
+    }
+
+    /** Which boards to buy for a cutting bill, and what to cut each into. */
+    public static List<String> buying(StackPlan plan, String currency, Figures figures) {
+        BuySheet sheet = BuySheet.of(plan, currency, figures);
+        List<String> said = new ArrayList<>(List.of(sheet.verdict()));
+        said.addAll(sheet.details());
+        said.addAll(sheet.missing());
+        said.addAll(sheet.boards());
         return List.copyOf(said);
     }
 
@@ -53,7 +92,8 @@ public final class BenchWords {
                 String place = "x\u00a0" + figures.place(shim.x()) + " y\u00a0" + figures.place(shim.y()) + " ("
                     + figures.unit() + ").";
                 steps.add(support.isShimmed() ? new Step("shim-" + support.label(), "Shim " + support.label() + ": "
-                    + figures.shim(shim.height()) + "\u00a0" + figures.unit() + " at " + place)
+                    + figures.shim(shim.height()) + "\u00a0" + figures.unit() + " at " + place,
+                    figures.shim(shim.height()) + "\u00a0" + figures.unit())
                     : new Step("touches-" + figures.place(shim.x()) + "-" + figures.place(shim.y()),
                         "Check with a slip of paper that the board touches at " + place));
             }

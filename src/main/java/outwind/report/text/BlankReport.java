@@ -86,7 +86,7 @@ public final class BlankReport {
     private void cuts() {
         page.heading("Where to cut");
         page.paragraph("Places are in " + figures.unitInFull() + ": x from the end you measured from, y from the near"
-            + " edge. The blade takes the wood between the two places of a row; the blank's edge is the one marked *.");
+            + " edge. The blade takes the wood between the two places of a row. The * marks the blank's edge.");
         page.gap();
         List<List<String>> rows = new ArrayList<>();
         for (SawCut cut : sheet.layout().cuts()) {
@@ -161,11 +161,9 @@ public final class BlankReport {
 
     private static void cautions(Page page) {
         page.heading("Take care");
-        page.paragraph("Set the saw by a trial cut: a kerf other than the one reckoned with moves every later cut. A"
-            + " board may move as it is cut; touch off each blank anew before you level it. A warped board rocks"
-                + " and can"
-            + " bind the blade: crosscut and rip it only on a machine and in a way meant for that. Wear eye, ear and"
-            + " dust protection; look for metal and loose knots first. The machine maker's manual, local rules and"
-            + " trained practice come before this sheet.");
+        page.paragraph("Check the kerf by a trial cut: another kerf moves every later cut. A board may move as it is cut;"
+            + " measure each blank again before you level it. A warped board rocks and can bind the blade: cut it only on"
+            + " a machine meant for that. Wear eye, ear and dust protection. Look for metal and loose knots. The"
+            + " machine's manual, local rules and training come first.");
     }
 }

@@ -71,6 +71,6 @@ public final class FinishReport {
     private static String highest(SecondCut second, Figures figures) {
         int i = second.faces().whole().highestOver(second.cut().plane());
         return "x\u00a0" + figures.place(second.faces().whole().x()[i]) + " y\u00a0"
-            + figures.place(second.faces().whole().y()[i]) + " as it lies with face\u00a0" + Face.B + " up";
+            + figures.place(second.faces().whole().y()[i]) + " with face\u00a0" + Face.B + " up";
     }
 }

@@ -1,6 +1,5 @@
 package outwind.report.text;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import outwind.flatten.Flatness;
 import outwind.flatten.Verdict;
@@ -51,11 +50,12 @@ public final class FlatnessReport {
 
     /** The same for scripts: lengths in mm, shares from 0 to 1. */
     public static String json(Faces faces, Flatness flatness, double amount) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        ObjectNode root = JsonText.root("check");
         root.putObject("board").put("name", faces.board().name()).put("length", faces.board().length())
             .put("width", faces.board().width()).put("readings", faces.board().pointsOnFaceA());
         Warp warp = Warp.of(faces.board(), Fits.of(faces.board()));
         ObjectNode bent = root.putObject("warp");
+        bent.putNull("twist").putNull("bow").putNull("cup");
         warp.twist().ifPresent(twist -> bent.put("twist", twist.value()));
         warp.bow().ifPresent(bow -> bent.put("bow", bow.value()));
         warp.cup().ifPresent(cup -> bent.put("cup", cup.value()));

@@ -24,7 +24,8 @@ public final class TouchForm {
         key(text, "units", units.symbol());
         key(text, "length", number(grid.length(), units));
         key(text, "width", number(grid.width(), units));
-        sheet.board().thickness().ifPresent(thickness -> key(text, "thickness", number(thickness, units)));
+        sheet.board().thickness().ifPresent(thickness -> key(text, "thickness", number(thickness, units)
+            + (sheet.board().evenThickness() ? " everywhere" : "")));
         sheet.board().target().ifPresent(target -> key(text, "target", number(target, units)));
         boolean calipers = sheet.board().thickness().isEmpty();
         text.append("x,y,z").append(calipers ? ",thickness" : "").append('\n');

@@ -84,9 +84,8 @@ public final class TouchReport {
     private void list() {
         page.heading("In this order");
         page.paragraph("Places in " + figures.unitInFull() + ": x from the end you measure from, y from the near edge."
-            + " Write down the height of the cutter, higher is more; where zero is does not matter. The way from spot"
-            + " to spot is " + figures.placeLength(TouchGrid.travel(sheet.tour()))
-            + " in all and ends where it began.");
+            + " Write down the height of the cutter; higher is more. Zero may be anywhere. The way round is "
+            + figures.placeLength(TouchGrid.travel(sheet.tour())) + " and ends where it began.");
         page.gap();
         List<List<String>> rows = new ArrayList<>();
         List<TouchGrid.Spot> tour = sheet.tour();
@@ -94,13 +93,12 @@ public final class TouchReport {
             rows.add(cells(String.valueOf(i + 1), tour.get(i)));
         }
         rows.add(cells("1 again", tour.get(0)));
-        page.table("  ", List.of("spot", "x", "y", "height"), rows);
+        page.table("  ", List.of("place", "x", "y", "height"), rows);
         page.gap();
-        page.paragraph("Touch the first spot again at the end. If it is off by more than you would trust one touch-off,"
-            + " the board or zero has moved: begin anew.");
+        page.paragraph("Read the first place again at the end. If it is off by more than one reading should be, the board or"
+            + " zero has moved: start over.");
         if (sheet.board().thickness().isEmpty()) {
-            page.paragraph("Put a caliper to the board where it reaches, at three spots or more that do not lie in one"
-                + " line, and write that down as well.");
+            page.paragraph("Take three caliper readings or more, not all in one line. Write them down as well.");
         }
     }
 
@@ -120,19 +118,17 @@ public final class TouchReport {
                 Figures.decimals(sheet.plan().pace().minutes(promise.grid()), 0),
                 figures.fine(promise.range()), TouchSheet.blindness(promise)));
         }
-        page.table("  ", List.of("grid", "spots", "minutes", "range, " + figures.unit(), "does not show"), rows);
+        page.table("  ", List.of("grid", "readings", "minutes", "range, " + figures.unit(), "does not show"), rows);
         page.gap();
-        page.paragraph("Minutes: " + Figures.plain(sheet.plan().pace().seconds()) + " s for each touch-off, and the"
-            + " way between. The range is what boards made up to be like rough boards of this size came to, each"
-            + " touched off on that grid; a board of your own may come out a fifth better or worse. Boards with a sharp"
-            + " kink are not among them, and no grid sees what lies between its spots. One thickness all over is"
-            + " taken for granted: a wedge shows only under the caliper.");
+        page.paragraph("Minutes: " + Figures.plain(sheet.plan().pace().seconds()) + " s for each reading, plus the"
+            + " way between. The range comes from simulated rough boards of this size; yours may be a fifth better or"
+            + " worse. None of them has a sharp kink. No grid shows what lies between its places. They have one"
+            + " thickness all over; only a caliper shows a taper.");
     }
 
     private void cautions() {
         page.heading("Take care");
-        page.paragraph("Touch off with the spindle still and locked against starting. Wedge the board so that it cannot"
-            + " rock, and leave it there. Look for metal and loose knots first. The machine maker's manual, local"
-            + " rules and trained practice come before this sheet.");
+        page.paragraph("Lock the spindle before you measure. Shim the board so that it cannot rock, and leave it there."
+            + " Look for metal and loose knots. The machine's manual, local rules and training come first.");
     }
 }

@@ -52,7 +52,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         }
         List<String> missing = missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
             case TOO_LARGE -> "Larger than the board: ";
-            case TOO_THICK -> "Nowhere sure enough of their thickness: ";
+            case TOO_THICK -> "Chance of their thickness too low everywhere: ";
             case NO_ROOM -> "No room beside what is cut: ";
         });
         int wanted = plan.bill().wanted();
@@ -94,8 +94,8 @@ public record BlankSheet(Board board, String size, String headline, List<String>
             : shown.size() + " equal lengths of " + figures.length(shown.get(0).along()) + " make " + target
                 + ".";
         List<String> missing = shown.isEmpty()
-            ? List.of("Nowhere on the board is a length of at least 300 mm sure enough: " + atLeast(plan.sure())
-                + ". Narrower blanks may be: write a cutting bill and give it with --bill.")
+            ? List.of("No length of 300 mm or more has a chance of " + atLeast(plan.sure())
+                + ". Narrower blanks may: write a cutting bill and give it with --bill.")
             : List.of();
         return new BlankSheet(plan.board(), Sentences.size(plan.board(), figures), headline, details, missing,
             new Layout(CutOrder.CROSSCUT_FIRST, Region.whole(plan.board()), shown.stream().map(List::of).toList(),
@@ -107,7 +107,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         String thickness = figures.length(equal.thickness());
         return equal.count() == 1
             ? "Equal lengths would gain nothing: one of " + length + " finishes at " + thickness + "."
-            : "For the fewest cuts: " + equal.count() + " equal lengths of " + length + ". The thinnest finishes at "
+            : "With the fewest cuts: " + equal.count() + " equal lengths of " + length + ". The thinnest finishes at "
                 + thickness + "; the chance of " + target + " is " + Figures.chance(equal.chance())
                 + " for the least sure of them.";
     }
@@ -118,8 +118,8 @@ public record BlankSheet(Board board, String size, String headline, List<String>
 
     private static String sure(double sure, int count) {
         return count == 1
-            ? "It is levelled on its own after cutting, and makes its thickness with a chance of " + atLeast(sure) + "."
-            : "Each is levelled on its own after cutting, and makes its thickness with a chance of " + atLeast(sure)
+            ? "Level it on its own after cutting. Its chance of its thickness is " + atLeast(sure) + "."
+            : "Level each on its own after cutting. Its chance of its thickness is " + atLeast(sure)
                 + ".";
     }
 

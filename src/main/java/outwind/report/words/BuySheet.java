@@ -58,19 +58,19 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
     private static List<String> details(StackPlan plan, String currency) {
         List<String> details = new ArrayList<>();
         if (plan.measure() == StackPlan.Measure.MONEY) {
-            details.add("Costs are of the wood alone, and flattening the blanks comes on top.");
+            details.add("Costs are for the wood alone. Flattening the blanks comes on top.");
             pieces(plan, currency).ifPresent(details::add);
         }
         if (plan.measure() == StackPlan.Measure.ROUGH_WOOD) {
-            details.add("Not every board has a price above nothing, so rough wood is counted instead of money.");
+            details.add("Some boards have no price, so rough wood is counted instead of money.");
         }
         if (plan.more() >= BlankSheet.WORTH_SAYING) {
-            details.add("Another way to cut the stack might bring up to " + Figures.decimals(100 * plan.more(), 1)
+            details.add("Another cutting plan might bring up to " + Figures.decimals(100 * plan.more(), 1)
                 + "\u00a0% of the bill's " + (plan.bill().hasValues() ? "value" : "area") + " more.");
         }
         if (plan.cut() > 0) {
-            details.add("Each blank is levelled on its own after cutting, and makes its thickness with a chance of at"
-                + " least\u00a0" + Figures.percent(plan.sure()) + ".");
+            details.add("Level each blank on its own after cutting. Its chance of its thickness is at least\u00a0"
+                + Figures.percent(plan.sure()) + ".");
         }
         return details;
     }
@@ -89,7 +89,7 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
     private static List<String> missing(StackPlan plan, Figures figures) {
         return BlankSheet.missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
             case TOO_LARGE -> "Larger than every board: ";
-            case TOO_THICK -> "On no board sure enough of their thickness: ";
+            case TOO_THICK -> "Chance of their thickness too low on every board: ";
             case NO_ROOM -> "No room in the whole stack: ";
         });
     }

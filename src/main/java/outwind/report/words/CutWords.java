@@ -24,10 +24,9 @@ import outwind.surface.trend.Warp;
 public record CutWords(Shop shop, List<Machining> machining, Figures figures) {
 
     /** What comes before every cut, whatever the sheet. */
-    public static final String CAUTIONS = "Wear eye, ear and dust protection. Look for metal and loose knots first. The work"
-        + " must be held before the spindle starts, and nothing may stand within reach of the cutter. Switch off and"
-        + " wait for the spindle to stop before you touch shims or clamps. The machine maker's manual, local rules and"
-        + " trained practice come before this sheet.";
+    public static final String CAUTIONS = "Wear eye, ear and dust protection. Look for metal and loose knots."
+        + " Hold the work fast. Keep clear of the cutter. Stop the spindle before you touch shims or clamps. The"
+        + " machine's manual, local rules and training come first.";
 
     /**
      * How one face is cut: what zero is set on, where the last pass is, the passes and their minutes.
@@ -42,7 +41,7 @@ public record CutWords(Shop shop, List<Machining> machining, Figures figures) {
         String depth = figures.small(cut.depth());
         String where = highest.map(place -> ", near " + place).orElse("");
         return datum(cut, face, depth, where) + " " + passes(cut) + (cut.face() == Face.B
-            ? " The board is then " + height(cut) + " thick all over." : "");
+            ? " The board is then " + height(cut) + " thick." : "");
     }
 
     private String datum(Cut cut, String face, String depth, String where) {
@@ -50,17 +49,16 @@ public record CutWords(Shop shop, List<Machining> machining, Figures figures) {
             return throughThePlaner(cut, face, depth, where);
         }
         return cut.datum() == Datum.BED
-            ? "Set zero on " + bed() + ". Put the last pass of " + face + " at " + height(cut) + " above it. That"
-                + " should be about " + depth + " below the highest spot of " + face + where + "."
-            : "Touch off on the highest spot of " + face + where + ". Try around it, and start from the highest you"
-                + " find. Put the last pass " + depth + " below that spot, about " + height(cut) + " above " + bed()
-                + ".";
+            ? "Set zero on " + bed() + ". Make the last pass of " + face + " at " + height(cut) + " above it, about "
+                + depth + " below its highest spot" + where + "."
+            : "Touch off on the highest spot of " + face + where + " (try around it). Make the last pass " + depth
+                + " below that spot, about " + height(cut) + " above " + bed() + ".";
     }
 
     private String throughThePlaner(Cut cut, String face, String depth, String where) {
         return cut.face() == Face.B
             ? "Run the board through the planer without the sled, face\u00a0A down. The last pass is at " + height(cut)
-                + ", about " + depth + " below the highest spot of " + face + where + "."
+                + ", about " + depth + " below the highest spot" + where + "."
             : "Run sled and board through the planer. The last pass is at " + height(cut) + " plus the thickness of the"
                 + " sled, about " + depth + " below the highest spot of " + face + where + ".";
     }
@@ -91,7 +89,7 @@ public record CutWords(Shop shop, List<Machining> machining, Figures figures) {
             fewer = passes;
         }
         if (choices.size() == 1) {
-            return "One pass takes it.";
+            return "Take it in one pass.";
         }
         String last = choices.remove(choices.size() - 1);
         return "That is " + String.join(", ", choices) + " or " + last + ".";
@@ -110,8 +108,8 @@ public record CutWords(Shop shop, List<Machining> machining, Figures figures) {
         String take = "Take " + (roughing == 0 ? "one pass with " + with(last.cutter()) : first + " with " + with + end);
         long parts = passes.stream().filter(pass -> !pass.areas().isEmpty()).count();
         return take + ": about " + Figures.minutes(way.minutes(face)) + "." + (parts == 0 ? ""
-            : parts == 1 ? " The first pass meets only part of the board: " + areas(passes.get(0)) + "."
-                : " The first " + parts + " passes meet only parts of the board, see the layers.");
+            : parts == 1 ? " The first pass meets only part of the board."
+                : " The first " + parts + " passes meet only parts of the board.");
     }
 
     private static String with(Cutter cutter) {
@@ -135,7 +133,7 @@ public record CutWords(Shop shop, List<Machining> machining, Figures figures) {
     public String clamps(Cut cut) {
         return cut.leavesRoomForClamps() ? "Keep clamps below " + figures.atMost(cut.keepBelow()) + " above " + bed()
             + "."
-            : "No clamp may stand beside it, the cutter comes too near to " + bed() + ": glue or tape it down.";
+            : "The cutter comes too near " + bed() + " for clamps: glue or tape it down.";
     }
 
     /** How the board has moved while face A was cut. */
@@ -144,13 +142,13 @@ public record CutWords(Shop shop, List<Machining> machining, Figures figures) {
             return "Three readings cannot show whether the board has moved. Take more on face\u00a0B.";
         }
         if (!movement.isReal()) {
-            return "The board has not moved while face A was cut: face\u00a0B reads what it should, to within "
+            return "The board has not moved: face\u00a0B reads what it should, to within "
                 + figures.fineLength(movement.greatest()) + ".";
         }
-        return "THE BOARD HAS MOVED while face A was cut: twist " + change(movement.change().twist()) + ", bow "
-            + change(movement.change().bow()) + ", cup " + change(movement.change().cup()) + " since then."
-            + " Face\u00a0A is no longer flat by as much. Let it rest. If there is wood to spare, cut face\u00a0B, then"
-            + " skim face\u00a0A again. If not, measure it from face\u00a0A again.";
+        return "THE BOARD HAS MOVED: twist " + change(movement.change().twist()) + ", bow "
+            + change(movement.change().bow()) + ", cup " + change(movement.change().cup()) + "."
+            + " Face\u00a0A is out of flat by as much. Let it rest. If there is wood to spare, cut face\u00a0B, then"
+            + " skim face\u00a0A again. If not, measure face\u00a0A again and start over.";
     }
 
     private String change(Optional<Warp.Amount> amount) {

@@ -13,6 +13,9 @@ public record Figures(Units units) {
 
     private static final double INCH = Units.INCHES.toMillimetres(1);
 
+    /** One pound-force (N): the pound of 0.45359237 kg under standard gravity (NIST SP 811, appendix B). */
+    private static final double POUND_FORCE = 0.45359237 * 9.80665;
+
     /** Keeps a number, and a number and its unit, on one line; {@link Page} prints it as a plain space. */
     private static final char HARD_SPACE = '\u00a0';
 
@@ -26,7 +29,12 @@ public record Figures(Units units) {
         return units == Units.INCHES ? fineLength(mm) : length(mm);
     }
 
-    /** The same without its unit, for tables whose heading states it. */
+    /** {@link #precise} without its unit. */
+    public String preciseNumber(double mm) {
+        return units == Units.INCHES ? fine(mm) : number(mm);
+    }
+
+    /** {@link #length} without its unit, for tables whose heading states it. */
     public String number(double mm) {
         return units == Units.INCHES ? unbroken(fraction(mm / INCH, 64)) : decimals(mm, 1);
     }
@@ -94,6 +102,17 @@ public record Figures(Units units) {
     public String signed(double mm) {
         String text = fine(mm);
         return text.startsWith("-") || isZero(text) ? text : "+" + text;
+    }
+
+    /** A feed (mm per minute) with its unit: whole mm or inches a minute. */
+    public String feed(double mmPerMinute) {
+        return decimals(units.fromMillimetres(mmPerMinute), 0) + HARD_SPACE + unit() + "/min";
+    }
+
+    /** A force (N) with its unit: newtons, or pounds-force. */
+    public String force(double newtons) {
+        return units == Units.INCHES ? decimals(newtons / POUND_FORCE, 0) + HARD_SPACE + "lbf"
+            : decimals(newtons, 0) + HARD_SPACE + "N";
     }
 
     /** A tilt (mm per mm): mm per metre, or inches per foot. */

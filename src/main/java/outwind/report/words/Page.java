@@ -40,7 +40,7 @@ public final class Page {
     }
 
     /** Words that need not stay on one line any more. */
-    static String plain(String words) {
+    public static String plain(String words) {
         return words.replace('\u00a0', ' ');
     }
 

@@ -61,8 +61,8 @@ public final class RecordingWords {
     public String beginning(Recording recording, String file) {
         int touched = touches(recording);
         int left = (int) recording.plan().stream().filter(planned -> planned.entry().isEmpty()).count();
-        String plan = left == 0 ? "" : Figures.count(left, "place", "places") + " to touch";
-        String told = touched == 0 ? plan : Figures.count(touched, "touch-off is", "touch-offs are") + " in " + file
+        String plan = left == 0 ? "" : Figures.count(left, "place", "places") + " to measure";
+        String told = touched == 0 ? plan : Figures.count(touched, "reading is", "readings are") + " in " + file
             + (left == 0 ? "" : ", " + plan);
         return paragraph((told.isEmpty() ? "" : told + ". ") + "Heights in " + figures.unitInFull()
             + ". Type help for what else you can type.");
@@ -97,19 +97,19 @@ public final class RecordingWords {
 
     /** That it is settled. */
     public String settled() {
-        return paragraph("That settles it: further touch-offs would hardly change the verdict. Type done, or go on.");
+        return paragraph("That settles it: more readings would hardly change the verdict. Type done, or go on.");
     }
 
     /** Where one more touch-off would tell most. */
     public String worthwhile(NextReading next) {
-        return paragraph("All places are done. One more that would tell most: x " + figures.place(next.x()) + " y "
-            + figures.place(next.y()) + ", it narrows the range to about " + Figures.percent(next.left())
-            + ". Touch it, or type done.");
+        return paragraph("All places are done. The best one to add is x " + figures.place(next.x()) + " y "
+            + figures.place(next.y()) + ". It narrows the range to about " + Figures.percent(next.left())
+            + ". Measure it, or type done.");
     }
 
     /** That nothing more is planned. */
     public String nothingMore() {
-        return paragraph("Nothing is left to touch. Type done, or x, y and height of any other place.");
+        return paragraph("All places are measured. Type done, or x, y and height of another place.");
     }
 
     /**
@@ -123,8 +123,7 @@ public final class RecordingWords {
         return paragraph((before.isPresent() ? "You read " + figures.fineLength(before.getAsDouble())
             + " here before. " : "")
             + "I expected between " + figures.fine(foretold.mean() - off) + " and "
-            + figures.fineLength(foretold.mean() + off) + ". Type it again if it is right: then an earlier one may be"
-            + " wrong.");
+            + figures.fineLength(foretold.mean() + off) + ". If it is right, type it again; then an earlier one may be wrong.");
     }
 
     /** Touch-offs that do not go with the others. */
@@ -133,33 +132,32 @@ public final class RecordingWords {
         for (SuspectReading suspect : prospect.suspects()) {
             Reading reading = suspect.reading();
             sentences.add(figures.fineLength(reading.z()) + " at x " + figures.place(reading.x()) + " y "
-                + figures.place(reading.y()) + " (line " + reading.line() + ") looks wrong: the others foretell "
+                + figures.place(reading.y()) + " (line " + reading.line() + ") looks wrong: the other readings point to "
                 + figures.fineLength(suspect.expected()) + ".");
         }
         return sentences.isEmpty() ? Optional.empty()
-            : Optional.of(paragraph(String.join(" ", sentences) + " Touch it again; a wrong one is taken back with"
-                + " undo if it was the last, or left out with judge --leave-out."));
+            : Optional.of(paragraph(String.join(" ", sentences) + " Measure it again. Take a wrong one back with undo"
+                + " if it was the last, or leave it out with judge --ignore."));
     }
 
     /** Where the verdict comes from. */
     public String why(Optional<Prospect> prospect, Optional<ForetoldHeight> here) {
         Page page = new Page();
         if (prospect.isEmpty()) {
-            page.paragraph("There is a verdict from the " + Prospect.FEWEST + "th touch-off on.");
+            page.paragraph("The verdict starts at reading " + Prospect.FEWEST + ".");
         }
         prospect.ifPresent(known -> {
-            page.paragraph("Of " + known.outlook().slabs().length + " boards that these touch-offs leave possible, each"
-                + " was laid between its two cuts. Half of them come out thicker than "
-                + figures.precise(known.thickness().median()) + ", one in twenty thinner than "
-                + figures.precise(known.thickness().low()) + "."
-                + (known.chance().isEmpty() ? "" : " The chance is the share of them that makes "
+            page.paragraph("It tries " + known.outlook().slabs().length + " boards that these readings allow, and cuts"
+                + " each. Half of them end up thicker than " + figures.precise(known.thickness().median())
+                + ", and 5 % thinner than " + figures.precise(known.thickness().low()) + "."
+                + (known.chance().isEmpty() ? "" : " The chance is the share that makes "
                     + figures.length(wanted(known)) + ": yes from 95 %, no up to 5 %."));
-            page.paragraph("One touch-off is taken to be good to "
-                + figures.fineLength(2 * known.shape().noise().deviation()) + ".");
+            page.paragraph("One reading is good to ±"
+                + figures.fineLength(2 * known.shape().noise().deviation()) + " (95\u00a0%).");
             suspects(known).ifPresent(page::paragraph);
         });
         here.filter(foretold -> Double.isFinite(foretold.deviation())).ifPresent(foretold ->
-            page.paragraph("Here the others foretell " + figures.fineLength(foretold.mean()) + ", give or take "
+            page.paragraph("Here the other readings point to " + figures.fine(foretold.mean()) + " ± "
                 + figures.fineLength(2 * foretold.deviation()) + "."));
         return page.toString().stripTrailing();
     }
@@ -190,13 +188,13 @@ public final class RecordingWords {
         return entry.height().isPresent()
             ? Page.plain("Taken back: " + figures.fineLength(entry.height().getAsDouble()) + " at "
                 + at(entry.place()) + ".")
-            : "No longer left out: " + at(entry.place()) + ".";
+            : "Back in the plan: " + at(entry.place()) + ".";
     }
 
     /** How good a touch-off is, as its repeats show. */
     public String repeatability(double deviation) {
-        return paragraph("Touched again, places differ so that one touch-off strays by "
-            + figures.fineLength(deviation) + " (standard deviation). The file says so now.");
+        return paragraph("The repeats show a repeatability of " + figures.fineLength(deviation)
+            + " (standard deviation). It is now in the file.");
     }
 
     /** The key line for that. */
@@ -208,7 +206,7 @@ public final class RecordingWords {
     public String ending(Recording recording, String file) {
         int touched = touches(recording);
         boolean judgeable = touched >= 3;
-        return Figures.count(touched, "touch-off is", "touch-offs are") + " in " + file + ".\n"
+        return Figures.count(touched, "reading is", "readings are") + " in " + file + ".\n"
             + (judgeable ? "Judge it: outwind judge " + file + "\n" : "") + "Go on: outwind record " + file;
     }
 

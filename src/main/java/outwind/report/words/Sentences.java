@@ -24,7 +24,6 @@ import outwind.judge.Doubt;
 import outwind.judge.Judgement;
 import outwind.judge.OffBed;
 import outwind.judge.Planned;
-import outwind.setup.BedContact;
 import outwind.setup.FaceDown;
 import outwind.setup.HoldingCase;
 import outwind.setup.Push;
@@ -41,14 +40,14 @@ import outwind.surface.trend.Warp;
 /** What the answer is in words, the same in the text as on the chart. */
 public final class Sentences {
 
-    /** A touch-off that leaves more of the range's width than this is hardly worth the walk. */
+    /** A reading that leaves more of the range's width than this settles little. */
     private static final double SETTLES_LITTLE = 0.8;
 
     /** A board thinner than this bends under its own shims (mm); shims lower than LOW can hardly be set: our choice. */
     private static final double THIN = 15;
     private static final double LOW = 0.35;
 
-    /** Places at which it is looked how sure the face is; a board touched off by hand has fewer. */
+    /** Most places at which the face's uncertainty is evaluated; a board measured by hand has fewer. */
     private static final int MOST_LOOKED_AT = 10_000;
 
     private final Judgement judgement;
@@ -61,7 +60,7 @@ public final class Sentences {
 
     /** Wood and size of a board, and what was read on it. */
     public static String size(Board board, Figures figures) {
-        // Caliper readings go before a thickness that is stated for the whole board.
+        // Caliper readings take precedence over one thickness stated for the whole board.
         boolean isStated = board.thickness().isPresent() && board.calipers().isEmpty();
         int onB = board.readingsOf(Face.B).size();
         return board.species().map(wood -> wood + ", ").orElse("") + figures.place(board.length())
@@ -71,22 +70,22 @@ public final class Sentences {
             + " on face A" + (onB > 0 ? ", " + onB + " on face B" : "");
     }
 
-    /** How many touch-offs or points were taken. */
+    /** How many readings or points were taken. */
     private static String measured(Board board) {
         return board.scan().isPresent() ? Figures.grouped(board.pointsOnFaceA()) + " scanned points"
-            : Figures.count(board.pointsOnFaceA(), "touch-off", "touch-offs");
+            : Figures.count(board.pointsOnFaceA(), "reading", "readings");
     }
 
     private boolean isScanned() {
         return judgement.board().scan().isPresent();
     }
 
-    /** The verdict in one line; in two if it hangs on a touch-off that looks wrong. */
+    /** The verdict in one line; with the other one if it depends on a reading that looks wrong. */
     public String verdict() {
         Optional<Verdict> otherwise = judgement.doubts().stream()
             .flatMap(doubt -> judgement.chanceOn(doubt.without()).stream().mapToObj(Verdict::of))
             .filter(verdict -> verdict != judgement.verdict()).findFirst();
-        return bareVerdict() + otherwise.map(verdict -> " But a touch-off looks wrong; without it: "
+        return bareVerdict() + otherwise.map(verdict -> " But one reading looks wrong; without it: "
             + verdict.word() + ".").orElse("");
     }
 
@@ -108,24 +107,55 @@ public final class Sentences {
     /** The thickness behind the verdict. */
     public String thickness() {
         if (median() <= 0) {
-            return "The two cuts would meet before both faces are clean. Shorter or narrower blanks may still come out"
-                + " of it.";
+            return "The two cuts would meet before both faces are clean. Try shorter or narrower blanks.";
         }
-        ThicknessRange asItLies = judgement.outlook().asItLies();
-        String most = "The most that comes out of it is " + range(judgement.outlook().levelled());
-        String lying = "As it lies, " + (asItLies.median() > 0 ? range(asItLies) : "nothing");
+        ThicknessRange measured = judgement.outlook().asItLies();
+        ThicknessRange levelled = judgement.outlook().levelled();
         if (judgement.lifts()) {
-            return most + ", levelled with shims. " + lying + "." + chance(judgement.outlook().levelled());
+            return "Levelled on shims it gives " + range(levelled) + ". " + (measured.median() > 0
+                ? "As measured it gives " + figures.precise(measured.median()) + "." : "As measured it gives nothing.")
+                + chance(levelled);
         }
-        if (figures.precise(median()).equals(figures.precise(asItLies.median()))) {
-            return "The most that comes out of it is " + range(asItLies) + ", cut as it lies; no lifting "
-                + (freer().isPresent() ? "by up to " + figures.small(judgement.limit().most()) + " " : "")
-                + "would gain anything." + chance(asItLies);
+        String gives = measured.median() > 0 ? "As measured it gives " + range(measured) + "."
+            : "As measured it gives nothing.";
+        String better = figures.precise(levelled.median());
+        if (better.equals(figures.precise(measured.median()))) {
+            return gives + " Levelling would gain nothing." + chance(measured);
         }
-        boolean littleLess = median() - asItLies.median() < Planes.WORTH_LIFTING;
-        return most + ", if it were levelled. " + lying + (judgement.verdict() == Verdict.YES ? ", which will do."
-            : littleLess ? ", too little less to be worth lifting."
-            : "; the touch-offs do not tell which way to lift it.") + chance(asItLies);
+        boolean littleLess = levelled.median() - measured.median() < Planes.WORTH_LIFTING;
+        return gives + " Levelling would give " + better + (judgement.verdict() == Verdict.YES ? "; you don't need it."
+            : littleLess ? "; that is not worth the work." : ", but the readings don't show which way to tilt it.")
+            + chance(measured);
+    }
+
+    /** The thickness in a line, for one board of several. */
+    public String briefly() {
+        if (median() <= 0) {
+            return "The two cuts would meet before both faces are clean.";
+        }
+        ThicknessRange chosen = chosen();
+        List<String> lines = judgement.doubts().stream().map(doubt -> String.valueOf(doubt.suspect().reading().line()))
+            .toList();
+        return (judgement.lifts() ? "Levelled: " : "As measured: ") + (chosen.median() > 0 ? range(chosen) : "nothing")
+            + "." + chance(chosen) + (lines.isEmpty() ? "" : " LOOK AGAIN at line " + String.join(", ", lines) + ".");
+    }
+
+    /** What comes out as measured and levelled, each with its range. */
+    public List<String> ranges() {
+        ThicknessRange measured = judgement.outlook().asItLies();
+        List<String> ranges = new ArrayList<>();
+        if (median() <= 0) {
+            ranges.add("Nothing is left between the two cuts.");
+            return ranges;
+        }
+        ranges.add("As measured: " + (measured.median() > 0 ? range(measured) : "nothing") + "."
+            + (measured.median() > 0 ? chance(measured) : ""));
+        ranges.add("Levelled: " + range(judgement.outlook().levelled()) + "." + chance(judgement.outlook().levelled()));
+        return ranges;
+    }
+
+    private ThicknessRange chosen() {
+        return judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asItLies();
     }
 
     /** What comes out if it is lifted further than the limit; empty if that gains nothing, or the board is to lie. */
@@ -134,15 +164,15 @@ public final class Sentences {
     }
 
     /** What the limit to lifting costs. */
-    private Optional<String> limited() {
-        return freer().map(slab -> "It is lifted no further than " + figures.small(judgement.limit().most())
-            + ". Lifted by " + figures.small(judgement.limit().liftFor(slab.slab().faceA()))
-            + " it would most likely give " + figures.precise(slab.thickness()) + "; --most-lift allows for that.");
+private Optional<String> limited() {
+        return freer().map(slab -> "No corner is lifted by more than " + figures.length(judgement.limit().most())
+            + ". A lift of " + figures.length(judgement.limit().liftFor(slab.slab().faceA()))
+            + " would most likely give " + figures.precise(slab.thickness()) + " (--max-lift).");
     }
 
-    private String range(ThicknessRange range) {
-        return figures.precise(range.median()) + " (nine times in ten between " + figures.precise(range.low()) + " and "
-            + figures.precise(range.high()) + ")";
+private String range(ThicknessRange range) {
+        return figures.precise(range.median()) + " (" + figures.preciseNumber(range.low()) + " to "
+            + figures.precise(range.high()) + ", 90\u00a0%)";
     }
 
     private String chance(ThicknessRange range) {
@@ -156,7 +186,7 @@ public final class Sentences {
     public List<String> beforeCutting() {
         List<String> steps = new ArrayList<>();
         if (!judgement.doubts().isEmpty() && judgement.planned() == Planned.NONE) {
-            steps.add("Read again what looks wrong, then judge the board again. The verdict depends on it.");
+            steps.add("Measure again what looks wrong, then judge again. The verdict depends on it.");
             return steps;
         }
         Verdict verdict = judgement.verdict();
@@ -166,14 +196,14 @@ public final class Sentences {
         }
         next().ifPresent(steps::add);
         steps.addAll(remedies());
-        if (isEvenThicknessTaken()) {
-            steps.add("Take three caliper readings or more along the edges. The thickness of "
-                + figures.length(judgement.board().thickness().orElseThrow()) + " is taken as the same all over.");
+        if (isOneThicknessStated() && !judgement.board().evenThickness()) {
+            steps.add("Take four to six caliper readings along the ends and edges. One stated thickness leaves open"
+                + " how thick the board is elsewhere.");
         }
         switch (judgement.planned()) {
-            case FACE_A -> steps.add("Or cut face\u00a0A just clean, as below, read face\u00a0B and run outwind finish."
-                + " It judges the board as it then is.");
-            case NONE -> steps.add("To see the plan all the same, add --anyway, or --stop-at with a thickness it makes.");
+            case FACE_A -> steps.add("Or cut face\u00a0A just clean, as below. Then read face\u00a0B and run outwind"
+                + " finish.");
+            case NONE -> steps.add("To see a plan all the same, add --anyway, or --stop-at with a thickness it makes.");
             case BOTH_FACES -> { }
         }
         return steps;
@@ -187,15 +217,14 @@ public final class Sentences {
             .filter(found -> found.count() > 1 || found.length() < judgement.board().length() - Saw.USUAL_KERF);
         List<String> ways = new ArrayList<>();
         if (safe > 0) {
-            ways.add("Settle for less: it should safely make " + figures.atMost(safe) + " (95\u00a0%).");
+            ways.add("Settle for less. It should safely make " + figures.atMost(safe) + " (95\u00a0%).");
         }
-        freer().filter(slab -> slab.thickness() >= target).ifPresent(slab -> ways.add("Lift it by "
-            + figures.small(judgement.limit().liftFor(slab.slab().faceA())) + " instead of by no more than "
-            + figures.small(judgement.limit().most()) + " (--most-lift). That most likely gives "
+        freer().filter(slab -> slab.thickness() >= target).ifPresent(slab -> ways.add("Lift it by up to "
+            + figures.length(judgement.limit().liftFor(slab.slab().faceA())) + " (--max-lift). That most likely gives "
             + figures.precise(slab.thickness()) + "."));
         ways.add(rescue.map(found -> "Crosscut it first: " + crosscut(found) + " at " + figures.setting(target)
-            + ". The least sure has a chance of " + Figures.chance(found.chance())
-            + ". The command blanks lays out a cutting bill.").orElse("Find thicker wood: no crosscutting makes it."));
+            + ". The chance of the least sure one is " + Figures.chance(found.chance())
+            + ".").orElse("Find thicker wood. Crosscutting does not help."));
         return ways;
     }
 
@@ -208,55 +237,51 @@ public final class Sentences {
 
     /** Readings that look wrong, with what each does to the verdict. */
     public List<String> doubts() {
-        List<String> sentences = new ArrayList<>();
-        for (Doubt doubt : judgement.doubts()) {
-            Reading reading = doubt.suspect().reading();
-            StringBuilder sentence = new StringBuilder("LOOK AGAIN at line " + reading.line() + " of the file: "
-                + figures.fineLength(reading.z()) + " at " + place(reading.x(), reading.y())
-                + ", where the other touch-offs foretell " + figures.fineLength(doubt.suspect().expected())
-                + ". That is " + Figures.decimals(Math.abs(doubt.suspect().standardised()), 0) + " times as far off as"
-                + " touching off explains. Without it " + range(doubt.without()) + " would come out");
-            judgement.chanceOn(doubt.without()).ifPresent(chance -> sentence.append(", and the answer would be ")
-                .append(Verdict.of(chance).word()));
-            boolean aloneOnItsLine = judgement.board().readings().stream()
-                .filter(other -> other.line() == reading.line()).count() == 1;
-            sentence.append(". Touch it off again, or leave it out with --leave-out ").append(aloneOnItsLine
-                ? String.valueOf(reading.line()) : figures.typed(reading.x()) + "x" + figures.typed(reading.y()))
-                .append('.');
-            sentences.add(sentence.toString());
-        }
-        return sentences;
+        return judgement.doubts().stream().map(this::doubt).toList();
     }
 
-    /** Where to touch off next, if a verdict hangs on it. */
+    private String doubt(Doubt doubt) {
+        Reading reading = doubt.suspect().reading();
+        String answer = judgement.chanceOn(doubt.without()).stream().mapToObj(chance -> ", and the answer is "
+            + Verdict.of(chance).word()).findFirst().orElse("");
+        boolean aloneOnItsLine = judgement.board().readings().stream()
+            .filter(other -> other.line() == reading.line()).count() == 1;
+        return "LOOK AGAIN at line " + reading.line() + " of the file: " + figures.fineLength(reading.z()) + " at "
+            + place(reading.x(), reading.y()) + (reading.note().isBlank() ? "" : " (" + reading.note() + ")")
+            + ". The other readings point to " + figures.fineLength(doubt.suspect().expected())
+            + ". Without it the board gives " + range(doubt.without()) + answer
+            + ". Measure it again, or leave it out with --ignore " + (aloneOnItsLine
+            ? String.valueOf(reading.line()) : figures.typed(reading.x()) + "x" + figures.typed(reading.y())) + ".";
+    }
+
+    /** Where to measure next, if the verdict depends on it. */
     public Optional<String> next() {
         if (!judgement.isOpen() || judgement.next().isEmpty()) {
             return Optional.empty();
         }
         List<String> places = judgement.next().stream().map(next -> place(next.x(), next.y())).toList();
         double left = judgement.next().get(0).left();
-        String first = "The touch-off that would tell most is at " + places.get(0) + ": it narrows the range to about "
-            + Figures.percent(left) + " of its width";
         if (isScanned()) {
-            return Optional.of("Part of the face was not scanned, and the answer hangs on it: scan it anew with all of"
-                + " the face in view, round about " + String.join(" and ", places) + " above all.");
+            return Optional.of("Part of the face was not scanned, and the verdict depends on it. Scan all of the face"
+                + " again, above all near " + String.join(" and ", places) + ".");
         }
-        String hint = left > SETTLES_LITTLE ? " No single touch-off settles it." : "";
-        return Optional.of((places.size() == 1 ? first + "." : first + "; after it, "
-            + String.join(", then ", places.subList(1, places.size())) + ".") + hint);
+        return Optional.of("Measure next at " + places.get(0) + ". That narrows the range to about "
+            + Figures.percent(left) + " of its width." + (places.size() == 1 ? ""
+            : " After it: " + String.join(", then ", places.subList(1, places.size())) + ".")
+            + (left > SETTLES_LITTLE ? " No single reading settles it." : ""));
     }
 
     /** What the readings alone would promise beside what the whole board bears. */
     public String flattery() {
+        String skim = figures.small(judgement.request().skim());
+        String expected = figures.precise(Math.max(0, median()));
         if (isScanned()) {
-            return "The scan sees the face down to its cells, dips and knots as well. The skim of "
-                + figures.small(judgement.request().skim()) + " off each face comes on top, below the lowest saw marks:"
-                + " " + figures.precise(Math.max(0, median())) + " is what to expect.";
+            return "The scan shows the face cell by cell, with dips and knots. A skim of " + skim + " comes off each face,"
+                + " below the lowest saw marks. That leaves " + expected + " at best.";
         }
-        return "The touch-offs alone would promise " + figures.precise(Math.max(0, judgement.readings().promise()))
-            + ". They do not see the corners, the edges and the wood between them; with the face carried there, and "
-            + figures.small(judgement.request().skim()) + " skimmed off each face so that the saw marks go, "
-            + figures.precise(Math.max(0, median())) + " is what to expect.";
+        return "The readings alone would promise " + figures.precise(Math.max(0, judgement.readings().promise()))
+            + ". They miss the corners, the edges and the wood between them. With those, and a skim of " + skim
+            + " off each face, expect " + expected + " at best.";
     }
 
     /** How sure the face is, where it is least sure, and what one touch-off is taken to be worth. */
@@ -273,24 +298,23 @@ public final class Sentences {
                 where = i;
             }
         }
-        String least = "The face is least sure near " + place(judgement.whole().x()[where],
-            judgement.whole().y()[where]) + ", where it may well be " + figures.small(2 * most)
-            + " higher or lower than thought.";
+        String least = "The face is known least well near " + place(judgement.whole().x()[where],
+            judgement.whole().y()[where]) + ": ±" + figures.small(2 * most) + " (95\u00a0%).";
         if (isScanned()) {
             return least + scatter(judgement.board().scan().get().cells());
         }
         TouchOffNoise noise = judgement.shape().noise();
         String source = switch (noise.source()) {
-            case REPEATABILITY -> "from the repeatability you gave";
-            case REPEATS -> "from the places touched more than once";
-            case USUAL -> "as is usual on rough wood, for heights written as these are; touch one spot five times and"
-                + " give the spread as repeatability to say otherwise";
+            case REPEATABILITY -> "the repeatability in the file";
+            case REPEATS -> "from the places measured more than once";
+            case USUAL -> "usual on rough wood";
         };
-        return least + " One touch-off is taken to be good to " + figures.fineLength(2 * noise.deviation()) + " ("
-            + source + ")." + evenThickness();
+        return least + " One reading is good to ±" + figures.fineLength(2 * noise.deviation()) + " (95\u00a0%; "
+            + source + ")." + (noise.source() == TouchOffNoise.Source.USUAL
+            ? " To do better, measure one place five times and state the repeatability." : "") + evenThickness();
     }
 
-    private boolean isEvenThicknessTaken() {
+    private boolean isOneThicknessStated() {
         Board board = judgement.board();
         return board.calipers().isEmpty() && board.underside() == Underside.ALIKE && board.readingsOf(Face.B).isEmpty()
             && board.thickness().isPresent();
@@ -299,51 +323,54 @@ public final class Sentences {
     /** What a stated thickness cannot show. */
     private String evenThickness() {
         Board board = judgement.board();
-        return isEvenThicknessTaken() ? " The thickness of " + figures.length(board.thickness().orElseThrow()) + " is taken as exact,"
-            + " and the same all over; three caliper readings would show a wedge." : "";
+        if (!isOneThicknessStated()) {
+            return "";
+        }
+        String stated = figures.length(board.thickness().orElseThrow());
+        return board.evenThickness() ? " The thickness is taken as " + stated + " everywhere, as stated."
+            : " The thickness of " + stated + " is taken as one caliper reading, nobody knows where. The range allows for"
+                + " a wedge, as sawn boards have; caliper readings at the ends and edges narrow it.";
     }
 
     /** What the points of one cell scatter by, and how much of that is the scanner. */
     private String scatter(CellHeights cells) {
         double[] scatter = IntStream.range(0, cells.size()).filter(cells::isMeasured)
             .mapToDouble(k -> cells.scatter()[k]).sorted().toArray();
-        String usual = " Within a cell the points scatter by " + figures.fineLength(2 * scatter[scatter.length / 2])
-            + " either way";
-        return usual + (cells.noise().isPresent() ? ", of which the scanner itself makes "
-            + figures.fineLength(2 * cells.noise().getAsDouble()) + "; the rest is saw marks."
-            : "; how much of that is the scanner and how much saw marks, they are too far apart to tell.");
+        String usual = " Within a cell the points scatter by ±" + figures.fineLength(2 * scatter[scatter.length / 2])
+            + " (95\u00a0%).";
+        return usual + (cells.noise().isPresent() ? " The scanner makes ±"
+            + figures.fineLength(2 * cells.noise().getAsDouble()) + " of that; the rest is saw marks."
+            : " The points are too far apart to say how much of that is saw marks.");
     }
 
     /** What three columns of readings cannot tell apart. */
     public Optional<String> hiddenKink() {
         if (isScanned()) {
             CellHeights cells = judgement.board().scan().get().cells();
-            return Optional.of("A dip or bump is surely seen, though perhaps not all of its depth, if it is "
-                + figures.placeLength(
-                CellHeights.SURELY_SEEN * Math.max(cells.cellX(), cells.cellY())) + " across; one"
-                + " half as large again shows in full, a smaller one may be missed.");
+            return Optional.of("A dip or bump " + figures.placeLength(CellHeights.SURELY_SEEN
+                * Math.max(cells.cellX(), cells.cellY())) + " across is seen, though perhaps not to its full depth. A"
+                + " smaller one may be missed.");
         }
         int columns = judgement.board().columnsTouched();
         if (judgement.shape().isAveraged()) {
-            return Optional.of("So many touch-offs are averaged in cells of an eighteenth of the length and a sixth"
-                + " of the width. A dip or a bump smaller than that is not seen, and the range does not allow for it.");
+            return Optional.of("There are so many readings that they are averaged in cells, 18 along the length and 6"
+                + " across. The range does not allow for smaller dips and bumps.");
         }
-        return columns > 3 ? Optional.empty() : Optional.of("These touch-offs stand at "
-            + Figures.count(columns, "place", "places") + " along the length. Fewer than four cannot tell a kink"
-            + " or a sprung end from a bow, and the range does not allow for one: touch off between them if the board"
-            + " may have one.");
+        return columns > 3 ? Optional.empty() : Optional.of("These readings stand at "
+            + Figures.count(columns, "place", "places") + " along the length. Fewer than four cannot tell a kink from a"
+            + " bow. If there may be a kink, measure between them.");
     }
 
     private double median() {
         return judgement.outlook().levelled().median();
     }
 
-    /** One sentence for each kind of warp, with what is real and what is lost in the noise. */
+    /** One sentence for each kind of warp, with its 95 % limits (two standard errors). */
     public List<String> warp() {
         Warp warp = judgement.warp();
         List<String> sentences = new ArrayList<>();
         sentences.add(kind("Twist", warp.twist(), "the corner at the far end and far edge stands %s",
-            "up off the plane of the other three", "below the plane of the other three"));
+            "above the plane of the other three", "below the plane of the other three"));
         sentences.add(kind("Bow", warp.bow(), "the ends stand %s", "above the middle", "below the middle"));
         sentences.add(kind("Cup", warp.cup(), "the edges stand %s", "above the middle", "below the middle"));
         return sentences;
@@ -351,22 +378,22 @@ public final class Sentences {
 
     private String kind(String name, Optional<Warp.Amount> amount, String how, String up, String down) {
         if (amount.isEmpty()) {
-            return name + ": these touch-offs cannot show it" + whyUnseen(name) + ".";
+            return name + ": these readings cannot show it" + whyUnseen(name) + ".";
         }
         double value = amount.get().value();
         String size = figures.fineLength(Math.abs(value));
         if (amount.get().standardError().isEmpty()) {
-            return name + ": " + size + ", but there are too few touch-offs to say whether that is real.";
+            return name + ": " + size + ", but there are too few readings to be sure.";
         }
         double known = amount.get().standardError().getAsDouble();
-        String error = " (standard error " + figures.fineLength(known) + ")";
+        String error = " ± " + figures.fineLength(2 * known);
         if (amount.get().isReal()) {
-            return name + ": real; " + String.format(how, size + " " + (value > 0 ? up : down)) + error + ".";
+            return name + ": " + String.format(how, figures.fine(Math.abs(value)) + error + " " + (value > 0 ? up : down)) + ".";
         }
-        String signed = figures.signed(value) + "\u00a0" + figures.unit() + error;
+        String signed = figures.signed(value) + error;
         return Math.abs(value) > 2 * known
-            ? name + ": likely about " + signed + ", but so few touch-offs cannot prove it."
-            : name + ": lost in the noise, " + signed + ".";
+            ? name + ": likely " + signed + ", but so few readings cannot prove it."
+            : name + ": too small to measure here (" + signed + ").";
     }
 
     private String whyUnseen(String name) {
@@ -374,9 +401,9 @@ public final class Sentences {
         boolean slopeX = curved.coefficient(Term.X).isPresent();
         boolean slopeY = curved.coefficient(Term.Y).isPresent();
         return switch (name) {
-            case "Twist" -> !slopeX || !slopeY ? ", they lie in one row" : ", it takes four places that are no line";
-            case "Bow" -> slopeX ? ", it takes three places along the length" : ", they are all at one place along it";
-            default -> slopeY ? ", it takes three places across the width" : ", they lie in one row";
+            case "Twist" -> !slopeX || !slopeY ? ": they lie in one row" : ": it takes four places that do not lie in a line";
+            case "Bow" -> slopeX ? ": it takes three places along the length" : ": they are all at one place along it";
+            default -> slopeY ? ": it takes three places across the width" : ": they lie in one row";
         };
     }
 
@@ -389,50 +416,47 @@ public final class Sentences {
         String saves = figures.length(Math.max(0, gain)) + " of thickness and "
             + figures.length(Math.max(0, judgement.lifts() ? other - chosen : chosen - other)) + " of depth";
         String limited = limited().map(words -> " " + words).orElse("");
-        boolean makesIt = judgement.verdict() == Verdict.YES || judgement.verdict() == Verdict.DOUBTFUL;
         if (judgement.lifts()) {
-            return shortfall() + (makesIt ? "Level it: as it lies it does not surely make it, and" : "Level it:")
-                + " lifting saves " + saves + "." + limited;
+            return "It is levelled: that saves " + saves + "." + limited;
         }
-        String gains = figures.number(gain).equals(figures.number(0)) ? "lifting saves nothing."
-            : "lifting would save no more than " + saves + ".";
-        return shortfall() + (judgement.verdict() == Verdict.YES
-            ? "Cut it as it lies: that makes the target, and " + gains : "Cut it as it lies: " + gains + limited);
+        String gains = figures.number(gain).equals(figures.number(0)) ? "Levelling would save nothing."
+            : "Levelling would save no more than " + saves + ".";
+        return "It is cut as measured. " + gains + limited;
     }
 
     /** Where the plan stops short of what was asked for, by how much. */
-    private String shortfall() {
+    public Optional<String> shortfall() {
         OptionalDouble target = judgement.board().target();
         double reached = judgement.cuts().thickness();
-        if (target.isEmpty() || judgement.request().stopAt().isPresent() || reached > target.getAsDouble() - 1e-6) {
-            return "";
+        if (target.isEmpty() || judgement.planned() == Planned.NONE || judgement.request().stopAt().isPresent()
+            || reached > target.getAsDouble() - 1e-6) {
+            return Optional.empty();
         }
-        return "This plan stops at " + figures.setting(reached) + ", short of the "
-            + figures.setting(target.getAsDouble()) + " asked for. ";
+        return Optional.of("This plan stops at " + figures.setting(reached) + ", short of the target of "
+            + figures.setting(target.getAsDouble()) + ".");
     }
 
     /** Where shims are known no better than they are thick. */
     public Optional<String> unsureShims() {
         boolean any = judgement.setup().shims().stream()
             .anyMatch(shim -> judgement.setup().errorOf(shim) > shim.height());
-        return any ? Optional.of("Where the ± is as much as the shim, measure the gap with a feeler gauge.")
+        return any ? Optional.of("The ± is as much as the shim: measure the gap with a feeler gauge.")
             : Optional.empty();
     }
 
     /** How to check the places where the bed itself is counted on; empty if there are none. */
     public Optional<String> contacts() {
         return judgement.setup().places().stream().allMatch(Shim::isNeeded) ? Optional.empty()
-            : Optional.of("Where the table says " + figures.shim(0) + " the board should touch " + bed() + ". Check there with"
-                + " a slip of paper; if it slides in, shim the place.");
+            : Optional.of(figures.shim(0) + ": the board touches " + bed() + " there. If a slip of paper goes in, shim it.");
     }
 
     /** What craftsmen do where low shims under a thin board are no help; empty for any other board. */
     public Optional<String> carrierInstead() {
         double highest = judgement.setup().shims().stream().mapToDouble(Shim::height).max().orElse(Double.MAX_VALUE);
         return judgement.whole().thinnest() > THIN || highest > LOW ? Optional.empty()
-            : Optional.of("Shims this low are hard to set under a board this thin. You can fix it to a flat carrier board"
-                + " instead: dabs of hot glue or double-sided tape at these places, without pressing it flat. A planing"
-                + " sled does the same. Pull at every corner before the spindle starts.");
+            : Optional.of("Shims this low are hard to set under so thin a board. You can fix it to a flat carrier board"
+                + " instead. Use dabs of hot glue or double-sided tape at these places, and do not press it flat. Pull at"
+                + " every corner before you start the spindle.");
     }
 
     /** What shims gain on a board that lies steady without them; empty for any other board. */
@@ -441,12 +465,12 @@ public final class Sentences {
             return Optional.empty();
         }
         double gives = judgement.movementJustSetDown();
-        String gain = judgement.lifts() ? "Levelling it gains "
+        String gain = judgement.lifts() ? "Levelling gains "
             + figures.small(judgement.outlook().levelled().median() - judgement.outlook().asItLies().median())
             + " of thickness." : "The shims keep it from bending under the cutter.";
         String moves = Double.isFinite(gives) ? " moves it by up to " + figures.fineLength(gives) : " tips it";
-        return Optional.of("It lies steady by itself, so you can also just set it down as measured. Then a push of "
-            + Figures.decimals(judgement.request().push().force(), 0) + "\u00a0N" + moves + ". " + gain);
+        return Optional.of("It lies steady by itself, so you can also set it down without shims. Then a push of "
+            + figures.force(judgement.request().push().force()) + moves + ". " + gain);
     }
 
     /** Whether it rocks, and which face is better up, as far as the readings show it. */
@@ -456,7 +480,7 @@ public final class Sentences {
             : down.rocks() ? "rocks" : "may rock: press on each corner to find out. It") + ".";
         return lies + switch (down.better()) {
             case FACE_A_UP -> " That is the better way up.";
-            case FACE_B_UP -> " It would lie better with face B up: it then " + lying(down.turned(),
+            case FACE_B_UP -> " With face B up it " + lying(down.turned(),
                 down.turned().rocks() ? "rocks" : "lies steady") + ". If you turn it, "
                 + (isScanned() ? "scan" : "measure") + " it again.";
             case UNKNOWN -> "";
@@ -472,34 +496,35 @@ public final class Sentences {
     public String carrier() {
         Supports held = judgement.setup().held();
         Push push = judgement.request().push();
-        return "Shims alone cannot hold this board: a push of " + Figures.decimals(push.force(), 0) + "\u00a0N moves it"
-            + " by more than " + figures.small(push.give()) + " near " + place(held.weakestX(), held.weakestY())
-            + ". Lay it with face\u00a0A up on a stiff, flat carrier board. Fix it there with dabs of hot glue, or fill"
-            + " the gaps and use double-sided tape, without pressing it flat." + (judgement.lifts()
-            ? " Level it first: \"Gap under each corner\" says how high each corner stands." : "")
-            + " Let the glue set, and pull at every corner before the spindle starts.";
+        return "Shims alone cannot hold this board: a push of " + figures.force(push.force()) + " moves it by more than "
+            + figures.small(push.give()) + " near " + place(held.weakestX(), held.weakestY())
+            + ". Lay it with face\u00a0A up on a stiff, flat carrier board. Fix it with dabs of hot glue, or fill the gaps"
+            + " and use double-sided tape. Do not press it flat." + (judgement.lifts()
+            ? " Level it first: the details list the gap under each corner." : "")
+            + " Let the glue set. Pull at every corner before you start the spindle.";
     }
 
-    /** How well the shims hold it, and how that was reckoned. */
+    /** How well the shims hold it, and how that is known. */
     public String held() {
         Supports held = judgement.setup().held();
         Push push = judgement.request().push();
         String wood = Stiffness.of(judgement.board().species()).wood().map(name -> "for " + name)
-            .orElseGet(() -> "for a soft wood, since " + judgement.board().species()
-                .map(species -> species + " is not in the list").orElse("its species is not stated"));
-        String spans = " By beam theory a span along the edge may be " + figures.placeLength(held.limit().along())
-            + " and an end may overhang " + figures.placeLength(held.limit().overhang()) + ", " + wood + ".";
-        String force = Figures.decimals(push.force(), 0) + "\u00a0N";
-        return "With these shims a push of " + force + " anywhere moves it by at most " + figures.fineLength(held.movement())
-            + ", most near " + place(held.weakestX(), held.weakestY()) + "." + (held.inside()
+            .orElseGet(() -> judgement.board().species()
+                .map(species -> species + " is not in the list, so a soft wood is assumed")
+                .orElse("for a soft wood, since no species is stated"));
+        String spans = " By beam theory a span may be " + figures.placeLength(held.limit().along())
+            + " and an overhang " + figures.placeLength(held.limit().overhang()) + " (" + wood + ").";
+        String force = figures.force(push.force());
+        return "On these shims a push of " + force + " moves it by at most " + figures.fineLength(held.movement())
+            + ", near " + place(held.weakestX(), held.weakestY()) + "." + (held.inside()
                 ? " Slide a shim that is not at an edge in from the nearest side." : "") + spans;
     }
 
     /** How the work is held from beside while face A is cut. */
     public String holding() {
         Cut cut = judgement.cuts().faceA();
-        return cut.leavesRoomForClamps() ? "Hold the work from the sides, below " + figures.atMost(cut.keepBelow())
-            + " above " + bed() + ", which is " + figures.small(Cut.CLEAR) + " clear of the cutter." : clamps(cut);
+        return cut.leavesRoomForClamps() ? "Clamp it from the sides. Keep clamps below " + figures.atMost(cut.keepBelow())
+            + " above " + bed() + "." : clamps(cut);
     }
 
     /** How one face is cut; see {@link CutWords}. */
@@ -530,7 +555,7 @@ public final class Sentences {
         String time = judgement.machining().stream().findFirst().map(way -> "In all: "
             + Figures.count(way.count(), "pass", "passes") + ", about " + Figures.minutes(way.minutes()) + " at the"
             + " machine. ").orElse("");
-        return time + "Both depths are counted from a highest spot. On average "
+        return time + "On average "
             + figures.small(cuts.faceA().meanDepth()) + " comes off face\u00a0A and "
             + figures.small(cuts.faceB().meanDepth()) + " off face\u00a0B.";
     }
@@ -565,16 +590,13 @@ public final class Sentences {
     private List<String> offBed(OffBed off) {
         String bed = figures.place(off.bed().length()) + " x " + figures.placeLength(off.bed().width());
         List<String> ways = new ArrayList<>();
-        ways.add("LARGER THAN THE BED: the board does not lie on a bed of " + bed + ".");
-        if (off.tooWide()) {
-            ways.add("It is too wide: rip it first, then measure and judge the strips.");
-        }
+        ways.add("LARGER THAN THE BED of " + bed + "." + (off.tooWide()
+            ? " Rip it first, then measure and judge the strips." : ""));
         off.lengths().ifPresent(found -> ways.add("Crosscut it first: " + crosscut(found) + " at "
             + figures.setting(judgement.board().target().getAsDouble()) + "."));
-        off.indexing().ifPresent(indexing -> ways.add("Or cut it in " + indexing.setups() + " set-ups: move it along and"
-            + " let them overlap by " + figures.placeLength(indexing.overlap()) + ". Level it each time to the part that"
-            + " is cut. Expect a step of about " + figures.small(indexing.stepA()) + " on face\u00a0A and "
-            + figures.small(indexing.stepB()) + " on face\u00a0B."));
+        off.indexing().ifPresent(indexing -> ways.add("Or cut it in " + indexing.setups() + " set-ups that overlap by " + figures.placeLength(indexing.overlap())
+            + ". Level it each time to the part already cut. Expect a step of "
+            + figures.small(Math.max(indexing.stepA(), indexing.stepB())) + "."));
         return ways;
     }
 
@@ -592,14 +614,12 @@ public final class Sentences {
         });
         double tallest = judgement.setup().shims().stream().mapToDouble(Shim::height).max().orElse(0);
         if (tallest >= keepBelow) {
-            warnings.add("WARNING: a shim of " + figures.length(tallest)
-                + " stands in the cutter's way, which must be clear"
-                + " from " + figures.atMost(keepBelow) + " up: do not cut it like this.");
+            warnings.add("WARNING: a shim of " + figures.length(tallest) + " stands in the cutter's way. Keep everything below "
+                + figures.atMost(keepBelow) + "; do not cut it like this.");
         }
         judgement.request().shop().wedge().filter(wedge -> tallest > 0 && wedge.butt() >= keepBelow).ifPresent(wedge ->
-            warnings.add("WARNING: the thick ends of your tapered shims, " + figures.length(wedge.butt())
-                + ", stand in the cutter's way. Use lower ones, under " + figures.atMost(keepBelow)
-                + ", or saw off what sticks out."));
+            warnings.add("WARNING: the cutter would meet the thick ends of your tapered shims (" + figures.length(wedge.butt())
+                + "). Use ones under " + figures.atMost(keepBelow) + ", or saw off what sticks out."));
         return warnings;
     }
 
@@ -609,16 +629,13 @@ public final class Sentences {
         if (pose.isFlat()) {
             return "Just set down, the board lies flat on the bed.";
         }
-        List<String> places = new ArrayList<>();
-        for (BedContact contact : pose.contacts()) {
-            places.add(place(contact.x(), contact.y()) + " (" + Figures.percent(contact.load()) + " of the weight)");
-        }
-        String where = places.isEmpty() ? "" : " at " + String.join(", ", places);
+        List<String> places = pose.contacts().stream().map(contact -> place(contact.x(), contact.y()) + " ("
+            + Figures.percent(contact.load()) + " of the weight)").toList();
         FaceDown down = judgement.faceDown();
-        String how = "Just set down, the board " + (down.isSteady() ? "lies steady" : down.rocks() ? "rocks" : "may rock")
-            + " (" + Figures.percent(down.rockingShare()) + " of the boards that the readings leave possible rock under"
-            + " a finger's push of 5\u00a0N).";
-        return how + " It touches the bed" + where + "." + (down.rocks() && pose.contacts().size() == 2
+        return "Just set down, it " + (down.isSteady() ? "lies steady" : down.rocks() ? "rocks" : "may rock")
+            + (places.isEmpty() ? "" : " and touches the bed at " + String.join(", ", places)) + ". "
+            + Figures.percent(down.rockingShare()) + " of the boards that the readings allow rock under a push of "
+            + figures.force(5) + "." + (down.rocks() && pose.contacts().size() == 2
             ? " Set mid-rock, a free corner stands up to " + figures.length(pose.widest()) + " off the bed." : "");
     }
 
@@ -627,7 +644,7 @@ public final class Sentences {
         return "x\u00a0" + figures.place(x) + " y\u00a0" + figures.place(y);
     }
 
-    /** Where two things that were read tell the same, which of them is used. */
+    /** Where the file states one thing twice, which is used. */
     public List<String> preferred() {
         Board board = judgement.board();
         List<String> sentences = new ArrayList<>();
@@ -637,18 +654,8 @@ public final class Sentences {
                 + " stated for the whole board.");
         }
         if (!board.readingsOf(Face.BED).isEmpty()) {
-            sentences.add("The bed was touched off: heights are told above it.");
+            sentences.add("The bed was measured too: heights are above it.");
         }
         return sentences;
-    }
-
-    /** What was read from the file but plays no part yet; empty if all of it did. */
-    public List<String> notUsed() {
-        Board board = judgement.board();
-        List<String> unused = new ArrayList<>();
-        if (!board.defects().isEmpty()) {
-            unused.add("defect (the command blanks does use it)");
-        }
-        return unused;
     }
 }

@@ -37,27 +37,24 @@ public record TouchSheet(Board board, TouchPlan plan) {
 
     /** How many spots, and how long that takes. */
     public String headline() {
-        return "Touch it off at " + tour().size() + " spots, " + grid().columns() + " along by " + grid().rows()
+        return "Take " + tour().size() + " readings, " + grid().columns() + " along by " + grid().rows()
             + " across: about " + Figures.minutes(plan.minutes()) + ".";
     }
 
     /** What will be known afterwards. */
     public String promise(Figures figures) {
-        return "Nine times in ten the thickness that it finishes at is then expected to lie in a range of "
-            + figures.fineLength(plan.chosen().range()) + ".";
+        return "Expect to know the finished thickness within a range of " + figures.fineLength(plan.chosen().range())
+            + " (90\u00a0%).";
     }
 
     /** Why this grid. */
     public String reason(Figures figures) {
         return switch (plan.reason()) {
             case ASKED -> "This is the grid that you asked for.";
-            case NARROW_ENOUGH -> "It is the smallest of these grids that is expected to keep the range as narrow as"
-                + " you asked.";
-            case NEAREST -> "None of these grids is expected to keep the range as narrow as you asked; this one comes"
-                + " nearest.";
-            case LITTLE_MORE -> "It is the smallest of these grids that leaves little to gain: with a larger one, each "
-                + figures.small(0.1) + " off the range would take more than " + TouchPlan.MINUTES_FOR_A_TENTH
-                + " minutes.";
+            case NARROW_ENOUGH -> "It is the smallest of these grids that should keep the range as narrow as you asked.";
+            case NEAREST -> "None of these grids should keep the range as narrow as you asked. This one comes nearest.";
+            case LITTLE_MORE -> "A larger grid gains little: each " + figures.small(0.1) + " off the range would take"
+                + " more than " + TouchPlan.MINUTES_FOR_A_TENTH + " minutes.";
         };
     }
 
@@ -74,11 +71,11 @@ public record TouchSheet(Board board, TouchPlan plan) {
 
     /** What the chosen grid cannot show, in sentences. */
     public List<String> warnings() {
-        String kinkRough = "Four columns tell a kink from a bow only roughly: on a board that bends sharply, as at a"
-            + " knot, the thickness may be further off than the range says. Five show it better.";
-        String kinkUnseen = "Fewer than four columns cannot tell a kink from a bow: on a board that bends sharply, as"
-            + " at a knot, the range would be too narrow and the thickness too great.";
-        String cupUnseen = "Two rows cannot show cup: what it may be is guessed from the width.";
+        String kinkRough = "Four columns show a kink only roughly. On a board that bends sharply, as at a knot, the range may be"
+            + " too narrow. Five show it better.";
+        String kinkUnseen = "Fewer than four columns cannot tell a kink from a bow. On a board that bends sharply, as at a knot,"
+            + " the range would be too narrow and the thickness too great.";
+        String cupUnseen = "Two rows cannot show cup: it is guessed from the width.";
         List<String> warnings = new ArrayList<>();
         if (!plan.chosen().seesKinks()) {
             warnings.add(isBlindToKinks(plan.chosen()) ? kinkUnseen : kinkRough);

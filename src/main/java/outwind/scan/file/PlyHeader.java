@@ -73,6 +73,11 @@ final class PlyHeader {
         return elements.stream().takeWhile(element -> !element.name().equals("vertex")).toList();
     }
 
+    /** What follows the points. */
+    List<PlyElement> behind() {
+        return elements.subList(before().size() + 1, elements.size());
+    }
+
     /** Where the first element begins (bytes). */
     int end() {
         return opening.next();

@@ -15,6 +15,9 @@ import outwind.scan.bytes.ScanFaults;
 /** Reads the vertices of a .ply file; whatever else they have and the file holds is passed over. */
 final class PlyScan {
 
+    private static final String COPY_AGAIN =
+        "The file has been cut short, or its header is wrong: export or copy it again.";
+
     private final ScanBytes file;
     private final ReadingPlan plan;
     private final PlyHeader header;
@@ -43,6 +46,11 @@ final class PlyScan {
         if (lines.endLine() < rows.endLine()) {
             throw cutShort(Math.max(0, lines.endLine() - begin));
         }
+        long behind = header.behind().stream().mapToLong(PlyElement::count).reduce(0, PlyScan::boundedSum);
+        long left = lines.endLine() - boundedSum(rows.endLine(), behind);
+        if (left > 0 && left > file.blankLinesAtEnd()) {
+            throw more(left + " lines more");
+        }
         RowLayout layout = new RowLayout(' ', vertices.cells(), false, "line " + vertices.line());
         return RowPoints.read(file, layout, rows, lines, header.comments(), plan);
     }
@@ -64,7 +72,30 @@ final class PlyScan {
         if (room < vertices.count()) {
             throw cutShort(room);
         }
-        return vertices.isEven() ? readEven(cursor.at()) : readUneven(cursor);
+        if (!vertices.isEven()) {
+            return readUneven(cursor);
+        }
+        long begin = cursor.at();
+        cursor.pass(vertices);
+        requireEnd(cursor);
+        return readEven(begin);
+    }
+
+    /** What follows the vertices must end where the file does, or their number in the header is not to be trusted. */
+    private void requireEnd(PlyCursor cursor) throws IOException, BadBoardFile {
+        for (PlyElement element : header.behind()) {
+            try {
+                cursor.pass(element);
+            } catch (EOFException e) {
+                ScanFaults faults = new ScanFaults(file.name());
+                faults.add(element.line(), 1, element.count() + " of the element " + element.name()
+                    + " in the file, as this line says", "the end of the file", COPY_AGAIN);
+                throw faults.asException();
+            }
+        }
+        if (!file.isBlankFrom(cursor.at())) {
+            throw more(file.size() - cursor.at() + " bytes more");
+        }
     }
 
     /** Vertices of one size can be read anywhere, so by several hands. */
@@ -105,6 +136,7 @@ final class PlyScan {
         } catch (EOFException e) {
             throw cutShort(gone);
         }
+        requireEnd(cursor);
         pieces.filled(0, place);
         return scan(pieces);
     }
@@ -116,7 +148,14 @@ final class PlyScan {
     private BadBoardFile cutShort(long held) {
         ScanFaults faults = new ScanFaults(file.name());
         faults.add(vertices.line(), 1, vertices.count() + " vertices in the file, as this line says",
-            held + " that are whole", "The file has been cut short, or its header is wrong: export or copy it again.");
+            held + " that are whole", COPY_AGAIN);
+        return faults.asException();
+    }
+
+    private BadBoardFile more(String found) {
+        ScanFaults faults = new ScanFaults(file.name());
+        faults.add(vertices.line(), 1, vertices.count() + " vertices in the file, as this line says",
+            found + " than the header tells of", "Its header is wrong, so points would be missed: export it again.");
         return faults.asException();
     }
 }

@@ -13,6 +13,9 @@ import outwind.board.PointCloud;
  */
 public record Scan(List<HeaderLine> header, PointCloud points, long unmeasured) {
 
+    /** Fewer points than this fill too few cells to see anything that touching off would not. */
+    public static final int FEWEST = 1_000;
+
     public Scan {
         header = List.copyOf(header);
     }

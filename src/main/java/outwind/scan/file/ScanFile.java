@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import outwind.board.Fault;
+import outwind.board.PointCloud;
 import outwind.board.text.BadBoardFile;
 import outwind.scan.bytes.Opening;
 import outwind.scan.bytes.Progress;
@@ -79,6 +80,7 @@ public final class ScanFile {
             Scan scan = file.toString().toLowerCase(Locale.ROOT).endsWith(".ply")
                 ? PlyScan.read(bytes, plan) : TextScan.read(bytes, plan);
             refuseEmpty(file, scan);
+            refuseRunningNumbers(file, scan.points());
             plan.progress(bytes.size()).end();
             List<HeaderLine> header = new ArrayList<>(scan.header());
             header.addAll(beside);
@@ -92,6 +94,20 @@ public final class ScanFile {
             throw new ScanFaults(file.toString()).withLast("points",
                 scan.unmeasured() == 0 ? "nothing" : "only " + scan.unmeasured() + " points that are not finite",
                 "Export the scan again and look whether the points are in it.");
+        }
+    }
+
+    /** A face has points beside each other; whole numbers that rise from row to row throughout only count the rows. */
+    private static void refuseRunningNumbers(Path file, PointCloud points) throws BadBoardFile {
+        double[] x = points.x();
+        int at = 0;
+        while (at < x.length && x[at] == Math.rint(x[at]) && (at == 0 || x[at] > x[at - 1])) {
+            at++;
+        }
+        if (at == x.length && at >= Scan.FEWEST) {
+            throw new ScanFaults(file.toString()).withLast("places along the board in the column that is read as x",
+                "numbers that count the rows", "Take that column out, or name the columns in a row above, as"
+                    + " \"n x y z\".");
         }
     }
 

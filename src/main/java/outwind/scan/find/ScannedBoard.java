@@ -2,6 +2,7 @@ package outwind.scan.find;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import outwind.board.Board;
 import outwind.board.CellHeights;
@@ -30,9 +31,6 @@ import outwind.scan.file.Scan;
  */
 public final class ScannedBoard {
 
-    /** Fewer points than this fill too few cells to see anything that touching off would not. */
-    public static final int FEWEST = 1_000;
-
     /** A scan without a bed that slopes more than this was not taken from above; it is laid level. */
     private static final double STEEP = 0.1;
 
@@ -45,13 +43,18 @@ public final class ScannedBoard {
     /** Of the points, may lie out of all reach; with more of them the unit is wrong, or it is no scan. */
     private static final double MOST_ASTRAY = 0.05;
 
+    /** Least share of the cells that must hold points, or the sizes and the points are not of one board. */
+    private static final double LEAST_COVERED = 0.5;
+
     private final PointCloud points;
     private final int astray;
+    private final long unmeasured;
     private final ScanHeader header;
 
-    private ScannedBoard(OutlierCrop reach, ScanHeader header) {
+    private ScannedBoard(OutlierCrop reach, long unmeasured, ScanHeader header) {
         this.points = reach.points();
         this.astray = reach.astray();
+        this.unmeasured = unmeasured;
         this.header = header;
     }
 
@@ -69,12 +72,13 @@ public final class ScannedBoard {
         List<Statement> statements = lines.stream()
             .map(line -> new Statement(line.key(), line.value(), line.line(), line.column())).toList();
         ScanHeader header = ScanHeader.read(fileName, oneFile ? lines.get(0).file() : fileName, statements, given);
-        return new ScannedBoard(OutlierCrop.of(scan.points(), header.units().toMillimetres(1)), header).find();
+        return new ScannedBoard(OutlierCrop.of(scan.points(), header.units().toMillimetres(1)), scan.unmeasured(),
+            header).find();
     }
 
     private Board find() throws BadBoardFile {
-        if (points.size() + astray < FEWEST) {
-            throw header.fault("a scan of at least " + FEWEST + " points", String.valueOf(points.size() + astray),
+        if (points.size() + astray < Scan.FEWEST) {
+            throw header.fault("a scan of at least " + Scan.FEWEST + " points", String.valueOf(points.size() + astray),
                 "Scan more finely, or write the points as touch-offs into a board file with the header x,y,z.");
         }
         if (astray > MOST_ASTRAY * (points.size() + astray)) {
@@ -114,14 +118,41 @@ public final class ScannedBoard {
         });
         CellPoints kept = FlyingPoints.removedFrom(sorted.points());
         CellHeights cells = Cells.of(kept);
+        requireSense(squared, cells);
+        int onBed = overBed ? sorted.leftOut()[-CellPoints.BELOW] : 0;
+        requireMost(kept.size(), points.size() + astray - onBed);
         FindingNotes notes = new FindingNotes(header, overBed);
         double thickness = header.thickness().orElseGet(() -> lowest(cells));
         notes.onPlace(squared, levelled && !overBed);
         notes.onThickness(lowest(cells));
-        notes.onPoints(points.size() + astray, astray, sorted.leftOut(), sorted.points().size() - kept.size());
+        notes.onPoints(points.size() + astray + unmeasured, unmeasured, astray, sorted.leftOut(), sorted.points().size() - kept.size());
         notes.onCells(cells);
         return header.board(squared.length(), squared.width(), thickness,
             new ScannedFace(kept.points(), cells, overBed), notes.sentences());
+    }
+
+    /** Points and sizes in different units leave nearly all of the face empty, or make a board thicker than long. */
+    private void requireSense(Alignment squared, CellHeights cells) throws BadBoardFile {
+        String checkUnits = "Check the units, which are read as " + header.units().symbol() + ", and the length and"
+            + " width that are stated.";
+        if (header.thickness().isPresent() && squared.length() < header.thickness().getAsDouble()) {
+            throw header.fault("a board longer than thick", header.shown(squared.length()) + " by "
+                + header.shown(squared.width()) + " and " + header.shown(header.thickness().getAsDouble()) + " thick",
+                checkUnits);
+        }
+        if (cells.measuredShare() < LEAST_COVERED) {
+            throw header.fault("points over most of a face of " + header.shown(squared.length()) + " by "
+                + header.shown(squared.width()), String.format(Locale.ROOT, "points on %.1f %% of it",
+                100 * cells.measuredShare()), checkUnits);
+        }
+    }
+
+    /** Where most points must be left out, it was not the board that was found. */
+    private void requireMost(int kept, int all) throws BadBoardFile {
+        if (2L * kept < all) {
+            throw header.fault("most of the points on one face", kept + " of " + all,
+                "The others lie above, below or beyond it: crop the scan to the board, and check its units.");
+        }
     }
 
     private static double lowest(CellHeights cells) {
@@ -177,8 +208,8 @@ public final class ScannedBoard {
     }
 
     private void requireArea(double[][] face) throws BadBoardFile {
-        if (face[0].length < FEWEST) {
-            throw header.fault("a face with at least " + FEWEST + " points", String.valueOf(face[0].length),
+        if (face[0].length < Scan.FEWEST) {
+            throw header.fault("a face with at least " + Scan.FEWEST + " points", String.valueOf(face[0].length),
                 "The other points lie too far above and below it: crop the scan to the board, and check its units.");
         }
     }

@@ -1,6 +1,7 @@
 package outwind.board.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -48,6 +49,16 @@ class BoardFileTest {
 
     private static Reading onA(double x, double y, double z, int line) {
         return new Reading(x, y, z, Face.A, "", line);
+    }
+
+    @Test
+    void aThicknessIsOneReadingUnlessItIsSaidToBeEverywhere() throws BadBoardFile {
+        assertFalse(parse(SHELF).evenThickness());
+
+        Board planed = parse(SHELF.replace("thickness: 30", "thickness: 30 Everywhere"));
+        assertTrue(planed.evenThickness());
+        assertEquals(30, planed.thickness().getAsDouble());
+        assertTrue(planed.withTarget(20).withReadings(planed.readings()).evenThickness());
     }
 
     @Test

@@ -24,7 +24,7 @@ import outwind.board.text.TornTail;
 
 class RecordingTest {
 
-    private static final String KEYS = "# units: mm\n# length: 600\n# width: 150\n# thickness: 30\n";
+    private static final String KEYS = "# units: mm\n# length: 600\n# width: 150\n# thickness: 30 everywhere\n";
     private static final Place NEAR = new Place(20, 15);
     private static final Place MIDDLE = new Place(300, 15);
     private static final Place FAR = new Place(580, 15);
@@ -78,7 +78,7 @@ class RecordingTest {
     // One inch is 25.4 mm by definition; 5/64 and 46 1/2 of it by hand.
     @Test
     void fractionsOfInchesStayInTheFileAsTheyAreTyped() throws BadBoardFile {
-        Recording recording = Recording.of("b.csv", "# units: in\n# length: 46 1/2\n# width: 8\n# thickness: 1 1/4\n")
+        Recording recording = Recording.of("b.csv", "# units: in\n# length: 46 1/2\n# width: 8\n# thickness: 1 1/4 everywhere\n")
             .touched(new Place(25.4 * 0.625, 25.4 / 2), "-5/64").touched(new Place(25.4, 25.4), "3mm");
 
         assertEquals(46.5 * 25.4, recording.board().length());
@@ -110,11 +110,11 @@ class RecordingTest {
     @Test
     void aFinishedFileIsGoneOnWithAndItsHeaderAndRemarksStay() throws BadBoardFile {
         String file = "# board: lid\r\n# a remark\r\n# length: 600\r\n"
-            + "# width: 150\r\n# thickness: 30\r\n\r\nz;y;x;face\r\n0,5;15;20;\r\n# halfway\r\n0,7;15;580;A";
+            + "# width: 150\r\n# thickness: 30 everywhere\r\n\r\nz;y;x;face\r\n0,5;15;20;\r\n# halfway\r\n0,7;15;580;A";
 
         Recording more = Recording.of("b.csv", file).touched(MIDDLE, "0,6").noted("by hand").orElseThrow();
 
-        assertEquals("# board: lid\r\n# a remark\r\n# length: 600\r\n# width: 150\r\n# thickness: 30\r\n\r\n"
+        assertEquals("# board: lid\r\n# a remark\r\n# length: 600\r\n# width: 150\r\n# thickness: 30 everywhere\r\n\r\n"
             + TornTail.REMARK + "\r\nz;y;x;face;note\r\n0,5;15;20;\r\n# halfway\r\n0,7;15;580;A\r\n"
             + "0,6;15;300;;by hand\r\n", more.text());
         assertEquals("0.5 0.7 0.6", heights(more));

@@ -25,7 +25,7 @@ import outwind.report.words.Figures;
 
 class RecordingFileTest {
 
-    private static final String KEYS = "# units: mm\n# length: 600\n# width: 150\n# thickness: 30\n";
+    private static final String KEYS = "# units: mm\n# length: 600\n# width: 150\n# thickness: 30 everywhere\n";
 
     @TempDir
     private Path folder;

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -31,6 +32,7 @@ import outwind.board.Units;
 import outwind.cutting.Cut;
 import outwind.cutting.FaceBCheck;
 import outwind.cutting.Machining;
+import outwind.flatten.ThicknessRange;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
 import outwind.judge.Planned;
@@ -41,6 +43,7 @@ import outwind.report.drawing.Paper;
 import outwind.report.drawing.Profile;
 import outwind.report.drawing.TextStyle;
 import outwind.report.json.JsonReport;
+import outwind.report.text.DetailsReport;
 import outwind.report.text.TextReport;
 import outwind.report.words.Figures;
 import outwind.setup.Setup;
@@ -63,7 +66,7 @@ class FiguresAgreeTest {
         Cutter.usual("facing cutter", 40, 0.8, 3000, OptionalDouble.of(24), OptionalDouble.of(0.3))));
 
     /** One board in one unit, and everything that is said of it. */
-    private record Said(String name, Judgement judgement, Figures figures, String text, JsonNode json,
+    private record Said(String name, Judgement judgement, Figures figures, String text, String why, JsonNode json,
             BoardSheet.Drawn drawn, List<Paper.Words> details) {
 
         List<Paper.Words> sheet() {
@@ -77,6 +80,10 @@ class FiguresAgreeTest {
 
         String flat() {
             return text.replaceAll("\\s+", " ");
+        }
+
+        String flatDetails() {
+            return why.replaceAll("\\s+", " ");
         }
 
         @Override
@@ -99,7 +106,8 @@ class FiguresAgreeTest {
                 Judgement judgement = Judgement.of(board, JudgeOptions.usual(board, SHOP).withSeed(seed).cuttingAnyway());
                 Figures figures = new Figures(units);
                 all.add(new Said("board " + seed + " in " + units, judgement, figures,
-                    TextReport.of(judgement, figures).replace('\u00a0', ' '), json(judgement),
+                    TextReport.of(judgement, figures).replace('\u00a0', ' '),
+                    DetailsReport.of(judgement, figures).replace('\u00a0', ' '), json(judgement),
                     BoardSheet.drawn(judgement, figures), DetailSheet.drawn(judgement, figures).written()));
             }
         }
@@ -139,8 +147,8 @@ class FiguresAgreeTest {
 
     /** The shims in the text, cell by cell. */
     private static List<List<String>> shimRows(Said said) {
-        Pattern row = Pattern.compile("(?m)^ {6}( ?[-\\d]+ +.*(?:near|far|y ).*)$");
-        Matcher rows = row.matcher(said.text().substring(said.text().indexOf("What to do"), said.text().indexOf("Why")));
+        Pattern row = Pattern.compile("(?m)^ {2}( ?[-\\d]+ +.*(?:near|far|y ).*)$");
+        Matcher rows = row.matcher(said.why().substring(said.why().indexOf("  no. "), said.why().indexOf("On these shims")));
         List<List<String>> cells = new ArrayList<>();
         while (rows.find()) {
             cells.add(List.of(rows.group(1).strip().split(" {2,}")));
@@ -153,7 +161,7 @@ class FiguresAgreeTest {
     void shimsAreTheSameInTextAndJson(Said said) {
         Setup setup = said.judgement().setup();
         List<List<String>> rows = shimRows(said);
-        assertEquals(setup.places().size(), rows.size(), said.text());
+        assertEquals(setup.places().size(), rows.size(), said.why());
         int number = 0;
         for (int k = 0; k < rows.size(); k++) {
             Shim place = setup.places().get(k);
@@ -358,12 +366,12 @@ class FiguresAgreeTest {
         String flat = said.flat();
         String sheet = said.onSheet();
 
-        assertTrue(flat.contains(plain("Put the last pass " + figures.small(a.depth()) + " below that spot, about "
+        assertTrue(flat.contains(plain("Make the last pass " + figures.small(a.depth()) + " below that spot, about "
             + figures.length(a.aboveBed()) + " above the bed")), flat);
-        assertTrue(flat.contains(plain("Put the last pass of face B at " + figures.setting(b.aboveBed())
-            + " above it. That should be about " + figures.small(b.depth()) + " below the highest spot of face B")), flat);
+        assertTrue(flat.contains(plain("Make the last pass of face B at " + figures.setting(b.aboveBed())
+            + " above it, about " + figures.small(b.depth()) + " below its highest spot")), flat);
         assertTrue(flat.contains(plain("about " + Figures.minutes(way.minutes(Face.A)) + ".")), flat);
-        assertTrue(flat.contains(plain("In all: " + Figures.count(way.count(), "pass", "passes") + ", about "
+        assertTrue(said.flatDetails().contains(plain("In all: " + Figures.count(way.count(), "pass", "passes") + ", about "
             + Figures.minutes(way.minutes()))), flat);
         assertTrue(sheet.contains(plain(figures.small(a.depth()))), sheet);
         assertTrue(sheet.contains(plain("Last pass at " + figures.setting(b.aboveBed()))), sheet);
@@ -377,8 +385,8 @@ class FiguresAgreeTest {
                 json.get("keepBelow").asDouble(), json.get("meanDepth").asDouble(), json.get("removed").asDouble(),
                 json.get("minutes").asDouble()));
             Matcher row = Pattern.compile("(?m)^ +" + cut.face() + " +(\\S+) +(\\d+) +(\\d+) +(\\S+) +(\\S+) +(\\S.*?) {2,}(\\S.*)$")
-                .matcher(said.text().substring(said.text().indexOf("Cuts (")));
-            assertTrue(row.find(), said.text());
+                .matcher(said.why().substring(said.why().indexOf("\nCuts\n")));
+            assertTrue(row.find(), said.why());
             assertEquals(Stream.of(figures.number(cut.depth()), String.valueOf(way.on(cut.face()).size()),
                 Figures.decimals(way.minutes(cut.face()), 0), figures.number(cut.meanDepth()),
                 figures.volume(cut.removed())).map(FiguresAgreeTest::plain).toList(), List.of(row.group(1), row.group(2), row.group(3), row.group(4),
@@ -397,13 +405,61 @@ class FiguresAgreeTest {
         assertEquals(judgement.outlook().levelled().median(), said.json().at("/thickness/levelled").asDouble());
         assertEquals(judgement.outlook().levelled().low(), said.json().at("/thickness/low").asDouble());
         assertEquals(judgement.outlook().levelled().high(), said.json().at("/thickness/high").asDouble());
-        assertEquals(judgement.outlook().asItLies().median(), said.json().at("/thickness/asItLies").asDouble());
-        for (String thickness : List.of(figures.precise(judgement.outlook().levelled().median()),
-            figures.precise(judgement.outlook().levelled().low()),
-            figures.precise(judgement.outlook().levelled().high()))) {
-            assertTrue(said.flat().contains(plain(thickness)), thickness + " in " + said.flat());
-            assertTrue(chart.contains(plain(thickness)), thickness + " in " + chart);
+        assertEquals(judgement.outlook().asItLies().median(), said.json().at("/thickness/asMeasured").asDouble());
+        for (ThicknessRange range : List.of(judgement.outlook().levelled(), judgement.outlook().asItLies())) {
+            String said90 = plain(figures.precise(range.median()) + " (" + figures.preciseNumber(range.low()) + " to "
+                + figures.precise(range.high()));
+            assertTrue(said.flatDetails().contains(said90), said90 + " in " + said.why());
+            boolean isChosen = judgement.lifts() == (range == judgement.outlook().levelled());
+            assertEquals(said.flat().contains(said90), chart.contains(said90), said90 + " in " + chart);
+            assertTrue(!isChosen || said.flat().contains(said90), said90 + " in " + said.text());
         }
+    }
+
+    /** Reads a grid of the short report back: by the place's x and y as printed, the figure there. */
+    private static Map<String, String> grid(Said said, String before) {
+        List<String> lines = said.text().substring(said.text().indexOf(before)).lines()
+            .dropWhile(line -> !line.matches(" {6}x .*")).takeWhile(line -> line.startsWith("      ")).toList();
+        Map<String, String> figures = new TreeMap<>();
+        List<Integer> ends = new ArrayList<>();
+        List<String> places = new ArrayList<>();
+        for (String line : lines) {
+            if (line.matches(" {6}x .*")) {
+                ends.clear();
+                places.clear();
+                Matcher place = Pattern.compile("\\S+(?: \\S+)*").matcher(line.substring(7));
+                while (place.find()) {
+                    places.add(place.group());
+                    ends.add(7 + place.end());
+                }
+                continue;
+            }
+            String row = line.substring(6).split(" {2,}")[0];
+            String y = row.equals("near edge") ? "0" : row.equals("far edge")
+                ? plain(said.figures().place(said.judgement().board().width())) : row.substring(2);
+            Matcher cell = Pattern.compile("\\S+").matcher(line);
+            while (cell.find()) {
+                int k = ends.indexOf(cell.end());
+                if (k >= 0 && cell.start() > 6 + row.length()) {
+                    figures.put(places.get(k) + " | " + y, cell.group());
+                }
+            }
+        }
+        return figures;
+    }
+
+    // What is set under the board stands in the grid at its own place, no place twice and none left out.
+    @ParameterizedTest
+    @MethodSource("said")
+    void shimsStandInTheGridWhereTheyBelong(Said said) {
+        Map<String, String> expected = new TreeMap<>();
+        for (Shim shim : said.judgement().setup().places()) {
+            boolean isUnsure = shim.isNeeded() && said.judgement().setup().errorOf(shim) > shim.height();
+            expected.put(plain(said.figures().place(shim.x()) + " | " + said.figures().place(shim.y())),
+                said.figures().shim(shim.height()) + (isUnsure ? "*" : ""));
+        }
+
+        assertEquals(expected, grid(said, " 1. "), said.text());
     }
 
     @ParameterizedTest
@@ -417,8 +473,14 @@ class FiguresAgreeTest {
             assertEquals(check.tolerance(), checks.get(k).get("tolerance").asDouble());
             String row = said.figures().place(check.x()) + " " + said.figures().place(check.y()) + " "
                 + said.figures().fine(check.height()) + " " + said.figures().fine(check.tolerance());
-            assertTrue(said.flat().contains(plain(row)), row);
+            assertTrue(said.flatDetails().contains(plain(row)), row);
         }
+        Map<String, String> expected = new TreeMap<>();
+        said.judgement().checks().forEach(check -> expected.put(plain(said.figures().place(check.x()) + " | "
+            + said.figures().place(check.y())), said.figures().fine(check.height())));
+        assertEquals(expected, grid(said, " 4. "), said.text());
+        double limit = said.judgement().checks().stream().mapToDouble(FaceBCheck::tolerance).max().orElseThrow();
+        assertTrue(said.flat().contains("by over " + said.figures().fine(limit)), said.text());
     }
 
     // The section runs along the middle of the board and across the middle of its length, over the bed it is held on.

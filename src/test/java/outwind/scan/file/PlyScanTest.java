@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -214,5 +215,39 @@ class PlyScanTest {
     @Test
     void aMissingFileIsSaidByTheSystem() {
         assertThrows(IOException.class, () -> ScanFile.read(folder.resolve("none.ply"), Progress.UNSEEN));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "ply\nformat ascii 1.0\nelement vertex 2\nproperty float x\nproperty float y\nproperty float z\nend_header\n"
+            + "1 2 3\n4 5 6\n7 8 9\n",
+        "ply\nformat ascii 1.0\nelement vertex 1\nproperty float x\nproperty float y\nproperty float z\n"
+            + "element edge 1\nproperty int a\nend_header\n1 2 3\n4 5 6\n1\n",
+        "ply\nformat binary_little_endian 1.0\nelement vertex 1\nproperty char x\nproperty char y\n"
+            + "property char z\nend_header\nabcabc",
+        "ply\nformat binary_little_endian 1.0\nelement vertex 1\nproperty char x\nproperty char y\n"
+            + "property char z\nproperty list uchar char more\nend_header\nabc\0abc\0"})
+    void moreVerticesThanTheHeaderTellsOfAreRefused(String text) {
+        BadBoardFile refused = assertThrows(BadBoardFile.class, () -> disk.read("board.ply", text));
+
+        assertTrue(refused.getMessage().contains("more than the header tells of"), refused.getMessage());
+    }
+
+    @Test
+    void whatFollowsTheVerticesMustBeWhole() {
+        BadBoardFile refused = assertThrows(BadBoardFile.class, () -> disk.read("board.ply",
+            "ply\nformat binary_little_endian 1.0\nelement vertex 1\nproperty char x\nproperty char y\n"
+                + "property char z\nelement edge 2\nproperty int a\nend_header\nabc1234"));
+
+        assertTrue(refused.getMessage().contains("2 of the element edge"), refused.getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1 2 3\n", "1 2 3", "1 2 3\n\n \r\n\n", "1 2 3\n  "})
+    void blankLinesAtTheEndAreNoVertices(String rows) throws IOException, BadBoardFile {
+        Scan scan = disk.read("board.ply", "ply\nformat ascii 1.0\nelement vertex 1\nproperty float x\n"
+            + "property float y\nproperty float z\nend_header\n" + rows);
+
+        assertArrayEquals(new double[] {1, 2, 3}, OnDisk.flat(scan.points()));
     }
 }

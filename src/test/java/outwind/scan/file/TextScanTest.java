@@ -263,4 +263,18 @@ class TextScanTest {
 
         assertEquals(List.of(300_000L, 300_000L), told.subList(told.size() - 2, told.size()));
     }
+
+    // An export numbers its rows: 1 10.0 20.0 0.5. Read as x y z it is a board nobody scanned.
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 17})
+    void runningNumbersAreNoPlaces(int first) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 3_000; i++) {
+            text.append(first + i).append(' ').append(i % 100).append(' ').append(i / 100).append(" 0.5\n");
+        }
+
+        BadBoardFile refused = assertThrows(BadBoardFile.class, () -> disk.read("board.xyz", text.toString()));
+
+        assertTrue(refused.getMessage().contains("numbers that count the rows"), refused.getMessage());
+    }
 }

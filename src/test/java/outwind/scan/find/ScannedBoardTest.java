@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -250,5 +251,58 @@ class ScannedBoardTest {
 
         assertEquals(sized(made).scan().orElseThrow().cells().height()[7],
             board.scan().orElseThrow().cells().height()[7], 1e-9);
+    }
+
+    // A scan in m with its sizes in mm: all points in one corner, and everywhere else only the trend.
+    @Test
+    void aScanInMetresBesideSizesInMillimetresIsRefused() {
+        MadeScan made = scan(ScannedBoardTest::warped);
+        PointCloud metres = new PointCloud(thousandth(made.points().x()), thousandth(made.points().y()),
+            thousandth(made.points().z()));
+
+        for (Defaults sizes : List.of(given("900", "180"), given(null, null))) {
+            BadBoardFile refused = assertThrows(BadBoardFile.class,
+                () -> ScannedBoard.in(new Scan(List.of(), metres, 0), "board.xyz", sizes));
+
+            assertTrue(refused.getMessage().contains("Check the units, which are read as mm"), refused.getMessage());
+        }
+    }
+
+    @Test
+    void mostPointsLeftOutIsRefused() {
+        MadeScan made = scan(ScannedBoardTest::warped);
+        int n = made.points().size();
+        double[] x = Arrays.copyOf(made.points().x(), 4 * n);
+        double[] y = Arrays.copyOf(made.points().y(), 4 * n);
+        double[] z = Arrays.copyOf(made.points().z(), 4 * n);
+        for (int i = n; i < 4 * n; i++) {
+            x[i] = x[i % n];
+            y[i] = y[i % n] + 400.0 * (i / n);
+            z[i] = z[i % n];
+        }
+
+        BadBoardFile refused = assertThrows(BadBoardFile.class, () -> ScannedBoard.in(
+            new Scan(List.of(), new PointCloud(x, y, z), 0), "board.xyz", given("900", "180")));
+
+        assertTrue(refused.getMessage().contains("most of the points on one face"), refused.getMessage());
+    }
+
+    @Test
+    void pointsWithoutAWholePlaceAreCounted() throws BadBoardFile {
+        MadeScan made = scan(ScannedBoardTest::warped);
+
+        Board board = ScannedBoard.in(new Scan(List.of(), made.points(), 1_234), "board.xyz", given("900", "180"));
+
+        assertTrue(board.remarks().stream().anyMatch(remark -> remark.contains(
+            "points left out: 1\u00a0234 without a whole x, y and z")), "" + board.remarks());
+    }
+
+    private static double[] thousandth(double[] millimetres) {
+        return Arrays.stream(millimetres).map(mm -> mm / 1000).toArray();
+    }
+
+    private static Defaults given(String length, String width) {
+        return new Defaults(Optional.empty(), Optional.ofNullable(length), Optional.ofNullable(width),
+            Optional.of("30"));
     }
 }

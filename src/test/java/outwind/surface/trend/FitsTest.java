@@ -154,7 +154,8 @@ class FitsTest {
         Board corners = ShapeOf.board().read(2, 2, ShapeOf.board().twist(2));
         Board board = new Board(corners.name(), Units.MILLIMETRES, 900, 180, OptionalDouble.of(30), Optional.empty(),
             OptionalDouble.of(0.1), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Trim.NONE,
-            Underside.ALIKE, Optional.empty(), List.of(), corners.readings(), List.of(), List.of());
+            Underside.ALIKE, Optional.empty(), List.of(), corners.readings(), List.of(), List.of(), Optional.empty(),
+            true);
 
         Warp.Amount twist = Warp.of(board, Fits.of(board)).twist().orElseThrow();
 

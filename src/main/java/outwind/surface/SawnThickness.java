@@ -1,0 +1,110 @@
+package outwind.surface;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import java.util.stream.DoubleStream;
+import outwind.board.CaliperReading;
+import outwind.surface.trend.Term;
+
+/**
+ * The thickness of a sawn board: a wedge along and across, and the slow wander of the saw about it.
+ *
+ * <pre>
+ *   T(x, y) = c + a·u + b·v + w(x, y),   u, v from −1 to 1,   c unknown
+ *   a ~ normal(0, f·0.32),  b ~ normal(0, f·0.18),  log f ~ normal(0, 0.7),  w as {@link Prior#THICKNESS} has it
+ *   one figure t read at an unknown place P of the outline:   T(x, y) = t + ε + g(x, y) − g(P),   g = T − c
+ * </pre>
+ * Where c may be anything, one reading tells nothing of g, so that the last line is exact and needs no likelihood.
+ *
+ * <p>The sizes are ours. They are held to what is published of sawn boards: within one board the thickness strays by a
+ * standard deviation of 0.40 mm (T. D. Brown, Lumber Size Control, Part 2, Oregon State University Extension EM 8731,
+ * 2000, table 3: eight boards, four caliper readings each).
+ */
+final class SawnThickness implements Thickness {
+
+    /** Standard deviation of the wedge at the ends and at the edges (mm). */
+    private static final List<KrigedField.Shrunk> WEDGE = List.of(
+        new KrigedField.Shrunk(Term.X, 0.32), new KrigedField.Shrunk(Term.Y, 0.18));
+
+    /** Places round the board where somebody may have put the caliper. */
+    private static final int OUTLINE = 12;
+
+    /** Any reading of the centre serves to hold the field there (mm); the less noise, the less it matters. */
+    private static final double HELD = 0.01;
+
+    private final KrigedField field;
+    /** The one figure stated; empty where calipers were read at known places. */
+    private final OptionalDouble stated;
+    private final double length;
+    private final double width;
+
+    private SawnThickness(KrigedField field, OptionalDouble stated, double length, double width) {
+        this.field = field;
+        this.stated = stated;
+        this.length = length;
+        this.width = width;
+    }
+
+    /** Learnt from caliper readings, at least one. */
+    static SawnThickness through(List<CaliperReading> calipers, double length, double width) {
+        return new SawnThickness(field(Observations.of(
+            calipers.stream().mapToDouble(CaliperReading::x).toArray(),
+            calipers.stream().mapToDouble(CaliperReading::y).toArray(),
+            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CALIPER, length, width),
+            length, width), OptionalDouble.empty(), length, width);
+    }
+
+    /** As one figure for the whole board leaves it. */
+    static SawnThickness stated(double thickness, double length, double width) {
+        return new SawnThickness(field(Observations.alike(new double[] {length / 2}, new double[] {width / 2},
+            new double[] {thickness}, HELD), length, width), OptionalDouble.of(thickness), length, width);
+    }
+
+    private static KrigedField field(Observations observations, double length, double width) {
+        return KrigedField.of(observations, List.of(Term.CONSTANT), WEDGE, Prior.THICKNESS, length, width);
+    }
+
+    @Override
+    public double at(double x, double y) {
+        return stated.isPresent() ? stated.getAsDouble() : field.mean(x, y);
+    }
+
+    @Override
+    public double[][] draws(double[] x, double[] y, int count, SplittableRandom random) {
+        return stated.isPresent() ? throughUnknownPlace(x, y, count, random) : field.draws(x, y, count, random);
+    }
+
+    private double[][] throughUnknownPlace(double[] x, double[] y, int count, SplittableRandom random) {
+        int m = x.length;
+        double[][] draws = field.draws(and(x, outline(true)), and(y, outline(false)), count, random);
+        double[][] moved = new double[count][m];
+        for (int d = 0; d < count; d++) {
+            double lift = stated.getAsDouble() + random.nextGaussian(0, STATED)
+                - draws[d][m + random.nextInt(OUTLINE)];
+            for (int i = 0; i < m; i++) {
+                moved[d][i] = draws[d][i] + lift;
+            }
+        }
+        return moved;
+    }
+
+    private static double[] and(double[] places, double[] others) {
+        return DoubleStream.concat(DoubleStream.of(places), DoubleStream.of(others)).toArray();
+    }
+
+    /** Places spread evenly round the outline (mm): their x, or their y. */
+    private double[] outline(boolean along) {
+        double[] places = new double[OUTLINE];
+        for (int k = 0; k < OUTLINE; k++) {
+            double way = (k + 0.5) / OUTLINE * 2 * (length + width);
+            double back = way - length - width;
+            boolean isThere = way < length + width;
+            double on = isThere ? way : back;
+            double x = Math.min(on, length);
+            double y = Math.max(0, on - length);
+            places[k] = along ? (isThere ? x : length - x) : (isThere ? y : width - y);
+        }
+        return places;
+    }
+}

@@ -1,0 +1,11 @@
+// What the page reads of a judgement and of a stack as scripts get them; the names of their fields stand here alone.
+export const boardOf = seen => seen.judgement.board;
+export const setupOf = (seen, position) => position === 'chosen' ? seen.judgement.setup : seen.judgement.setup.other;
+const POSITIONS = { asMeasured: 'as measured', levelled: 'levelled' };
+export const positionsOf = seen => [['chosen', POSITIONS[seen.judgement.setup.choice]],
+  ['other', POSITIONS[seen.judgement.setup.other.choice]]];
+export const suspectsOf = seen => seen.judgement.readings.suspects;
+export const pricedOf = answer => answer.stack ? answer.stack.boards : [];
+export const boughtOf = answer => answer.stack && answer.stack.bill ? answer.stack.bill.boards.map(one =>
+  ({ name: one.name, file: one.file, blanks: one.layout.sections.flat() })) : [];
+export const shown = (mm, units) => units === 'in' ? (mm / 25.4).toFixed(3) + ' in' : mm.toFixed(1) + ' mm';
