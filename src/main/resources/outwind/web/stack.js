@@ -1,7 +1,7 @@
 import { ask, el, say, svg } from './ask.js';
 import { boughtOf, pricedOf, shown } from './contract.js';
 
-const share = chance => chance === undefined ? '' : chance > 0.99 ? 'over 99 %' : chance < 0.01 ? 'under 1 %' : Math.round(chance * 100) + ' %';
+const share = chance => chance == null ? '' : chance > 0.99 ? 'over 99 %' : chance < 0.01 ? 'under 1 %' : Math.round(chance * 100) + ' %';
 
 export async function stack(put, _, gone) {
   let answer;
@@ -11,7 +11,7 @@ export async function stack(put, _, gone) {
 
   const cells = [['name', 'Board', one => one.name], ['verdict', 'Verdict', one => one.verdict],
     ['chance', 'Chance', one => share(one.chance)], ['median', 'Finishes at', one => shown(one.median, answer.units)],
-    ['cost', 'Cost', one => one.cost === undefined ? '' : one.cost.toFixed(2)],
+    ['cost', 'Cost', one => one.cost == null ? '' : one.cost.toFixed(2)],
     ['waste', 'Waste', one => Math.round(one.waste * 100) + ' %']];
 
   async function load() {

@@ -107,7 +107,7 @@ class ScannedBoardTest {
 
         assertEquals(39_600, board.pointsOnFaceA(), 5);
         assertTrue(board.remarks().stream().anyMatch(remark -> remark.startsWith("Of 40\u00a0000 points left out: ")
-            && remark.contains("400 out of all reach")), "" + board.remarks());
+            && remark.contains("400 far away")), "" + board.remarks());
         assertEquals(warp(sized(scan(ScannedBoardTest::warped))).twist().orElseThrow().value(),
             warp(board).twist().orElseThrow().value(), 0.02);
     }
