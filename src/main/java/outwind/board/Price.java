@@ -16,7 +16,7 @@ public record Price(BigDecimal amount, String currency, PriceUnit per) {
 
     // Twelve digits hold any price of wood in any currency, and keep the arithmetic short.
     private static final Pattern WRITTEN = Pattern.compile("(?<before>[\\p{L}\\p{Sc}.]{1,6})?\\s*+"
-        + "(?<amount>\\d{1,12}(?:\\.\\d{1,6})?)\\s*+"
+        + "(?<amount>(?:\\d{1,3}(?:,\\d{3}){1,3}|\\d{1,12})(?:\\.\\d{1,6})?)\\s*+"
         + "(?<after>[\\p{L}\\p{Sc}.]{1,6}?)?\\s*+(?:per\\s|/)(?<per>[^/]*)", Pattern.CASE_INSENSITIVE);
 
     public Price {
@@ -27,7 +27,7 @@ public record Price(BigDecimal amount, String currency, PriceUnit per) {
         }
     }
 
-    /** Reads {@code 9.50 per bf}, {@code $9.50 per bf}, {@code 1400 EUR per m3} or {@code 38 per board}. */
+    /** Reads {@code 9.50 per bf}, {@code $9.50 per bf}, {@code 1400 EUR per m3} {@code 38 per board} or {@code GBP 1,400 per m3}. */
     public static Price parse(String text, boolean decimalComma) {
         Matcher written = WRITTEN.matcher(decimalComma ? text.replace(',', '.') : text);
         if (!written.matches() || written.group("before") != null && written.group("after") != null) {
@@ -36,11 +36,11 @@ public record Price(BigDecimal amount, String currency, PriceUnit per) {
         PriceUnit per = PriceUnit.find(written.group("per")).orElseThrow(() -> unreadable(text));
         String before = Objects.requireNonNullElse(written.group("before"), "");
         String after = Objects.requireNonNullElse(written.group("after"), "");
-        return new Price(new BigDecimal(written.group("amount")), before + after, per);
+        return new Price(new BigDecimal(written.group("amount").replace(",", "")), before + after, per);
     }
 
     private static BadValue unreadable(String text) {
-        return new BadValue("price per bf, m3, m2 or board", text,
+        return new BadValue("price per bf, ft3, m3, m2 or board", text,
             "Write it like \"9.50 per bf\", \"1400 EUR per m3\" or \"38 per board\", with a decimal point.");
     }
 }

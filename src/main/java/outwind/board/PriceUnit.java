@@ -12,6 +12,9 @@ public enum PriceUnit {
     /** A cubic metre of rough wood. */
     CUBIC_METRE,
 
+    /** A cubic foot of rough wood. */
+    CUBIC_FOOT,
+
     /** A square metre of rough face. */
     SQUARE_METRE,
 
@@ -22,6 +25,7 @@ public enum PriceUnit {
         return switch (name.strip().toLowerCase(Locale.ROOT)) {
             case "bf", "bd ft", "board foot", "board feet" -> Optional.of(BOARD_FOOT);
             case "m3", "m³", "cubic metre", "cubic meter" -> Optional.of(CUBIC_METRE);
+            case "ft3", "ft³", "cu ft", "cubic foot", "cubic feet" -> Optional.of(CUBIC_FOOT);
             case "m2", "m²", "square metre", "square meter" -> Optional.of(SQUARE_METRE);
             case "board" -> Optional.of(BOARD);
             default -> Optional.empty();

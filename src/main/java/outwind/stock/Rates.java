@@ -16,6 +16,9 @@ import outwind.board.Price;
  */
 public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
 
+    /** mm³ in a cubic foot of exactly 304.8 mm. */
+    private static final double CUBIC_FOOT = 304.8 * 304.8 * 304.8;
+
     private static final BigDecimal MINUTES_AN_HOUR = BigDecimal.valueOf(60);
 
     /** Label of the money that a board is priced in; empty if it has no price or the price no label. */
@@ -51,6 +54,7 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
         return board.price().or(() -> price).map(known -> known.amount().multiply(
             BigDecimal.valueOf(switch (known.per()) {
                 case BOARD_FOOT -> feet.paid();
+                case CUBIC_FOOT -> rough / CUBIC_FOOT;
                 case CUBIC_METRE -> rough / 1e9;
                 case SQUARE_METRE -> board.length() * board.width() / 1e6;
                 case BOARD -> 1;

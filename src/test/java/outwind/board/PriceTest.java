@@ -40,7 +40,7 @@ class PriceTest {
     void refusesWhatIsNoPrice(String text) {
         BadValue bad = assertThrows(BadValue.class, () -> Price.parse(text, false));
 
-        assertEquals("price per bf, m3, m2 or board", bad.expected());
+        assertEquals("price per bf, ft3, m3, m2 or board", bad.expected());
     }
 
     @Test
@@ -49,5 +49,15 @@ class PriceTest {
 
         assertEquals("price must not be negative, got -0.01", assertThrows(IllegalArgumentException.class,
             () -> new Price(amount, "", PriceUnit.BOARD)).getMessage());
+    }
+
+    // Exact: a foot is 304.8 mm.
+    @Test
+    void thousandsMayBeSetApartAndCubicFeetPriced() {
+        assertEquals(new Price(new BigDecimal("1400"), "GBP", PriceUnit.CUBIC_METRE),
+            Price.parse("GBP 1,400 per m3", false));
+        assertEquals(new Price(new BigDecimal("1400.50"), "£", PriceUnit.CUBIC_FOOT),
+            Price.parse("£1,400.50 per ft3", false));
+        assertEquals(new Price(new BigDecimal("9.50"), "", PriceUnit.BOARD_FOOT), Price.parse("9,50 per bf", true));
     }
 }

@@ -83,8 +83,8 @@ public final class StackReport {
         if (wanted.isPresent()) {
             String area = figures.area(wanted.getAsDouble());
             page.paragraph(stack.cheapestFor(wanted.getAsDouble()).map(bought -> buying(bought, area))
-                .orElse("The whole stack is not enough for " + area + " of finished boards to be "
-                    + Figures.percent(Stack.CONFIDENCE) + " sure."));
+                .orElse("The whole stack is not enough for " + area + " of finished boards at a chance of "
+                    + Figures.percent(Stack.CONFIDENCE) + "."));
         }
         stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost) + ", for "
             + (labour().signum() > 0 ? money(cost.subtract(labour())) + " of wood and " + money(labour())
@@ -111,8 +111,8 @@ public final class StackReport {
             + (cost.isPresent() ? "costs less." : "takes less rough wood.")
             : "Another choice might save up to " + Figures.decimals(100 * bought.gap(), 1) + "\u00a0%.";
         return "For " + area + " of finished boards buy " + (bought.boards().size() == 1 ? "board " : "boards ")
-            + numbers + " of the list" + cost.map(known -> ", for " + money(known)).orElse("") + ": that is "
-            + Figures.chance(Math.floor(100 * bought.chance()) / 100) + " sure to be enough. " + least;
+            + numbers + " of the list" + cost.map(known -> ", for " + money(known)).orElse("") + ". The chance that they do is "
+            + Figures.chance(Math.floor(100 * bought.chance()) / 100) + ". " + least;
     }
 
     private void unpriced() {
@@ -143,10 +143,10 @@ public final class StackReport {
         page.gap();
         page.paragraph("Finishes: thickness to expect in " + figures.unitInFull()
             + ", levelled where needed. Waste: share"
-            + " of the rough wood that ends as shavings, trim or defects. Wood"
+            + " of rough wood that ends as shavings, trim or defects. Wood"
             + (stack.currency().isEmpty() ? "" : ", in " + stack.currency()) + ": the price of the board. Labour:"
             + " flattening it; nothing for a board that is sure to fail. Per " + figures.areaUnit()
-            + ": wood and labour for finished board, those that fail paid for as well.");
+            + ": the cost of finished board, with the failed ones paid for.");
     }
 
     private static String shortened(String name) {

@@ -121,4 +121,10 @@ class BillFileTest {
     void faultsAreToldInWhole(String name, String text, String message) {
         assertEquals(message, assertThrows(BadBoardFile.class, () -> parse(text)).getMessage());
     }
+
+    @Test
+    void columnsMayBeNamedAsInSpreadsheets() throws BadBoardFile {
+        assertEquals(BillFile.parse("b.csv", "name,quantity,length,width,thickness\nleg,4,700,60,45\n",
+            Units.MILLIMETRES), BillFile.parse("b.csv", "Part,Qty,L,W,T\nleg,4,700,60,45\n", Units.MILLIMETRES));
+    }
 }
