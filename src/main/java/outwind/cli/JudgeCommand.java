@@ -159,8 +159,6 @@ final class JudgeCommand implements Callable<Integer> {
         }
         if (sheet != null) {
             OutputOptions.drawn(terminal, reports, name + ".png", sheet::join).ifPresent(written::add);
-        }
-        if (drawing != null) {
             OutputOptions.drawn(terminal, reports, name + DETAILS + ".png", drawing::join).ifPresent(written::add);
         }
         terminal.println((files.size() > 1 ? "  " : "") + "Written: " + written.get(0) + written.stream().skip(1)

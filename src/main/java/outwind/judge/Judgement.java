@@ -206,6 +206,16 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         return doubts.isEmpty() && verdict() != Verdict.YES && verdict() != Verdict.NO;
     }
 
+    /** Places to read next; none where no further reading may change the answer. */
+    public List<NextReading> worthReading() {
+        return isOpen() ? next() : List.of();
+    }
+
+    /** What comes off face A at a place (mm); negative where the cutter meets air. */
+    public double depthAt(double x, double y) {
+        return shape().topAt(x, y) - cuts().faceA().plane().at(x, y);
+    }
+
     /**
      * The fewest crosscuts that would save a board which does not make its target in one piece, or may not; empty if it
      * does, if it has no target, or if none save it. Reckoned when asked for, because few boards need it.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.DoubleStream;
 import outwind.numeric.Covariance;
 import outwind.numeric.KrigedPlaces;
 import outwind.numeric.Kriging;
@@ -117,6 +118,9 @@ final class KrigedField implements TopFace {
             }
         }
         double[][] trend = design(terms, observations, scaling);
+        double[] sizes = shrunk.isEmpty() ? new double[] {1}
+            : DoubleStream.of(SIZE_STEPS).map(step -> Math.exp(SIZE_LOG * step)).toArray();
+        double[] shares = shrunk.isEmpty() ? new double[] {1} : SIZE_WEIGHTS;
         List<Setting> all = new ArrayList<>();
         for (double s : SPREAD_STEPS) {
             double spread = prior.spread() * Math.exp(s * prior.spreadLog());
@@ -126,12 +130,12 @@ final class KrigedField implements TopFace {
                         length * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
                         width * prior.rangeAcross() * Math.exp(across * prior.rangeLog())), unseen, 1, scaling);
                     double logPrior = -(s * s + along * along + across * across) / 2;
-                    for (int k = 0; k < (shrunk.isEmpty() ? 1 : SIZE_STEPS.length); k++) {
+                    for (int k = 0; k < sizes.length; k++) {
                         Kriging kriging = Kriging.of(
-                            plus(residual, shrunk, Math.exp(SIZE_LOG * SIZE_STEPS[k]), scaling), observations.x(),
+                            plus(residual, shrunk, sizes[k], scaling), observations.x(),
                             observations.y(), trend, observations.z(), observations.noiseVariance());
                         all.add(new Setting(kriging, kriging.restrictedLogLikelihood() + logPrior
-                            + (shrunk.isEmpty() ? 0 : Math.log(SIZE_WEIGHTS[k]))));
+                            + Math.log(shares[k])));
                     }
                 }
             }

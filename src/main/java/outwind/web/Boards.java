@@ -115,25 +115,31 @@ final class Boards {
     ObjectNode list() throws IOException {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         ArrayNode boards = root.putArray("boards");
-        for (String name : folder.names().stream().filter(name -> !holdsBill(name)).toList()) {
-            ObjectNode node = boards.addObject().put("file", name);
-            try {
-                Recording recording = Recording.read(folder.file(name));
-                node.put("name", recording.board().name()).put("readings", recording.board().readings().size())
-                    .put("left", recording.plan().stream().filter(planned -> planned.entry().isEmpty()).count());
-            } catch (BadBoardFile | IOException | Refused e) {
-                readable(name, node);
-            }
+        for (String name : folder.names()) {
+            described(name).ifPresent(boards::add);
         }
         return root;
     }
 
-    private void readable(String name, ObjectNode node) {
+    /** A file of the folder as the list shows it; empty if it is a cutting bill. */
+    private Optional<ObjectNode> described(String name) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode().put("file", name);
+        try {
+            Recording recording = Recording.read(folder.file(name));
+            return Optional.of(node.put("name", recording.board().name())
+                .put("readings", recording.board().readings().size())
+                .put("left", recording.plan().stream().filter(planned -> planned.entry().isEmpty()).count()));
+        } catch (BadBoardFile | IOException | Refused e) {
+            return holdsBill(name) ? Optional.empty() : Optional.of(readable(name, node));
+        }
+    }
+
+    private ObjectNode readable(String name, ObjectNode node) {
         try {
             Board board = BoardFile.read(folder.file(name), Defaults.NOTHING);
-            node.put("name", board.name()).put("readings", board.readings().size()).put("left", 0);
+            return node.put("name", board.name()).put("readings", board.readings().size()).put("left", 0);
         } catch (BadBoardFile | IOException | Refused e) {
-            node.put("name", name).put("trouble", e.getMessage());
+            return node.put("name", name).put("trouble", e.getMessage());
         }
     }
 
@@ -276,12 +282,18 @@ final class Boards {
     Pile pile(String bill) throws IOException, BadBoardFile, Refused {
         Shop shop = folder.shop();
         Rates rates = new Rates(Optional.empty(), shop.rate());
-        List<String> bills = folder.names().stream().filter(this::holdsBill).toList();
-        List<Priced> priced = folder.names().parallelStream().filter(name -> !bills.contains(name))
-            .map(name -> price(name, shop, rates)).toList();
+        List<Priced> priced = folder.names().parallelStream().map(name -> price(name, shop, rates)).toList();
+        List<String> bills = new ArrayList<>();
         Map<String, String> troubles = new LinkedHashMap<>();
-        priced.stream().filter(one -> !one.trouble().isEmpty())
-            .forEach(one -> troubles.put(one.file(), one.trouble()));
+        for (Priced one : priced) {
+            if (!one.trouble().isEmpty()) {
+                if (holdsBill(one.file())) {
+                    bills.add(one.file());
+                } else {
+                    troubles.put(one.file(), one.trouble());
+                }
+            }
+        }
         List<String> currencies = priced.stream().map(Priced::currency).filter(label -> !label.isEmpty()).distinct()
             .toList();
         if (currencies.size() > 1) {

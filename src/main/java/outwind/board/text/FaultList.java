@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import outwind.board.BadValue;
 import outwind.board.Fault;
-import outwind.board.OneCause;
 
 /** The faults of one file, collected while it is read so that they can all be told at once. */
 public final class FaultList {

@@ -40,6 +40,8 @@ public final class Paper {
     private static final int PLATE_PADDING = 4;
 
     private static final BasicStroke HALO = new BasicStroke(5);
+    private static final BasicStroke DASHES = new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
+        new float[] {9, 6}, 0);
 
     /**
      * What was written somewhere on the sheet.
@@ -131,6 +133,23 @@ public final class Paper {
         pen.setStroke(HALO);
         pen.draw(box);
         crossed(pen, box);
+    }
+
+    /** The border of what is kept of a board when it is trimmed. */
+    public void trim(Rectangle2D box) {
+        pen.setColor(WHITE);
+        pen.setStroke(HALO);
+        pen.draw(box);
+        pen.setColor(INK);
+        pen.setStroke(DASHES);
+        pen.draw(box);
+    }
+
+    /** A piece of that border, as in a key. */
+    public static void dashed(Graphics2D pen, double x, double y) {
+        pen.setColor(INK);
+        pen.setStroke(DASHES);
+        pen.draw(new Line2D.Double(x - 20, y, x + 20, y));
     }
 
     /** A crossed box, as in a key. */

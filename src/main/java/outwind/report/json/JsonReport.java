@@ -2,7 +2,6 @@ package outwind.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.Optional;
 import outwind.board.Board;
 import outwind.board.Face;

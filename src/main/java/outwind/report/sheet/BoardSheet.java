@@ -241,7 +241,7 @@ public final class BoardSheet {
         String how = "from above" + (frame.isToScale() ? "" : ", not to scale");
         paper.fromLeft(how, TextStyle.LABEL, Paper.SOFT_INK, MARGIN, top + 42.0);
         int left = right - scale.width(paper, figures) - 4;
-        paper.fromRight("mm down to the cut".replace("mm", figures.unit()), TextStyle.LABEL, Paper.INK, left - 16.0,
+        paper.fromRight(figures.unit() + " down to the cut", TextStyle.LABEL, Paper.INK, left - 16.0,
             top + 12.0);
         scale.draw(paper, figures, left, top);
         plan.draw(frame, map, scale);

@@ -1,26 +1,19 @@
 package outwind.report.sheet;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.Arrays;
-import java.util.Optional;
 import outwind.board.Board;
 import outwind.judge.Judgement;
-import outwind.numeric.plane.Plane;
 import outwind.report.drawing.DepthScale;
 import outwind.report.drawing.SmoothGrid;
 
 /**
- * How much comes off face A, all over the board, and where that is only guessed.
+ * How much comes off face A, all over the board.
  *
- * @param depth     face A above the plane it is cut to (mm); negative where the cutter meets air
- * @param deviation standard deviation of face A (mm); empty if there are so many touch-offs that nothing is guessed
+ * @param depth face A above the plane it is cut to (mm); negative where the cutter meets air
  */
-public record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
-
-    /** Where face A may well be this much higher or lower (mm), twice its standard deviation, it is only guessed. */
-    static final double GUESSED = 0.5;
+record DepthMap(SmoothGrid depth) {
 
     /** Pixels from one sampled place to the next; the face is smooth between them. */
     private static final int SPACING = 12;
@@ -28,59 +21,35 @@ public record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
     /** The same on a scanned face, whose cells are a few pixels wide. */
     private static final int SCAN_SPACING = 4;
 
-    /** Pixels from one place to the next where its deviation is sampled, which takes longer and is smoother still. */
-    private static final int DEVIATION_SPACING = 26;
-
     /** Enough to tell a row of touch-offs near the edge from the wood beside it. */
     private static final int FEWEST_LINES = 13;
 
     /** A sampled place takes time in step with the touch-offs; a scan of thousands is sampled more coarsely. */
     private static final int MOST_WORK = 8_000_000;
 
-    /** Beyond so many touch-offs the time for deviations, which goes with their square, is not spent. */
-    private static final int MOST_FOR_DEVIATION = 300;
-
     /** The cutter meets air where the face lies this far below the cut (mm): beyond what rounding does. */
     private static final double AIR = -0.005;
 
-    /** Distance between strokes that mark air, and between those that mark what is guessed (px). */
+    /** Distance between strokes that mark air (px). */
     private static final int AIR_HATCH = 12;
-    private static final int GUESS_HATCH = 14;
 
     private static final int PAPER = 0xffffff;
     private static final int AIR_STROKE = 0x8a847d;
-    private static final int GUESS_STROKE = 0xb5afa8;
 
     /** Share of a band's brightness that is left on its border. */
     private static final double BORDER = 0.62;
 
     /** Samples a judged board for a picture of this size (px). */
-    public static DepthMap of(Judgement judgement, int width, int height) {
+    static DepthMap of(Judgement judgement, int width, int height) {
         Board board = judgement.board();
-        Plane cut = judgement.cuts().faceA().plane();
-        if (board.scan().isPresent()) {
-            return ofScan(judgement, width, height);
-        }
-        int readings = board.readings().size();
-        double work = (double) width * height / (SPACING * SPACING) * readings;
-        double spacing = SPACING * Math.sqrt(Math.max(1, work / MOST_WORK));
-        SmoothGrid depth = SmoothGrid.of(lines(width, spacing), lines(height, spacing), board.length(), board.width(),
-            (x, y) -> judgement.shape().topAt(x, y) - cut.at(x, y));
-        Optional<SmoothGrid> deviation = readings > MOST_FOR_DEVIATION ? Optional.empty()
-            : Optional.of(SmoothGrid.of(lines(width, DEVIATION_SPACING), lines(height, DEVIATION_SPACING),
-                board.length(), board.width(), judgement.shape()::topDeviationAt));
-        return new DepthMap(depth, deviation);
+        double spacing = board.scan().isPresent() ? SCAN_SPACING : spacing(board.readings().size(), width, height);
+        return new DepthMap(SmoothGrid.of(lines(width, spacing), lines(height, spacing), board.length(), board.width(),
+            judgement::depthAt));
     }
 
-    /** A scanned face is rough, and quick to look up: it is sampled more finely. */
-    private static DepthMap ofScan(Judgement judgement, int width, int height) {
-        Board board = judgement.board();
-        Plane cut = judgement.cuts().faceA().plane();
-        int columns = lines(width, SCAN_SPACING);
-        int rows = lines(height, SCAN_SPACING);
-        return new DepthMap(SmoothGrid.of(columns, rows, board.length(), board.width(),
-            (x, y) -> judgement.shape().topAt(x, y) - cut.at(x, y)), Optional.of(SmoothGrid.of(columns, rows,
-                board.length(), board.width(), judgement.shape()::topDeviationAt)));
+    private static double spacing(int readings, int width, int height) {
+        double work = (double) width * height / (SPACING * SPACING) * readings;
+        return SPACING * Math.sqrt(Math.max(1, work / MOST_WORK));
     }
 
     private static int lines(int pixels, double spacing) {
@@ -90,11 +59,6 @@ public record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
     /** True if the cutter meets air anywhere. */
     boolean hasAir() {
         return depth.least() < AIR;
-    }
-
-    /** True if face A is only guessed anywhere. */
-    public boolean hasGuesses() {
-        return deviation.stream().anyMatch(grid -> 2 * grid.most() > GUESSED);
     }
 
     /** The board from above in the colours of a scale, far edge up, from what {@link SmoothGrid#enlarged} gives. */
@@ -110,17 +74,6 @@ public record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
                     border(scale, depths[k], steepness(depths, width, height, i, j)));
             }
             image.setRGB(0, j, width, 1, line, 0, width);
-        }
-        return image;
-    }
-
-    /** White paper with strokes where face A is only guessed, far edge up. */
-    BufferedImage guesses(int width, int height) {
-        double[] deviations = hasGuesses() ? deviation.orElseThrow().enlarged(width, height)
-            : new double[width * height];
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        for (int k = 0; k < deviations.length; k++) {
-            image.setRGB(k % width, k / width, 2 * deviations[k] > GUESSED ? guess(k % width, k / width) : PAPER);
         }
         return image;
     }
@@ -155,19 +108,5 @@ public record DepthMap(SmoothGrid depth, Optional<SmoothGrid> deviation) {
     /** Strokes that rise to the right, on bare paper. */
     private static int air(int i, int j) {
         return (i + j) % AIR_HATCH < 2 ? AIR_STROKE : PAPER;
-    }
-
-    /** Strokes that fall to the right, on bare paper. */
-    private static int guess(int i, int j) {
-        return Math.floorMod(i - j, GUESS_HATCH) < 2 ? GUESS_STROKE : PAPER;
-    }
-
-    /** A sample of the strokes that mark what is guessed (px). */
-    static void paintGuess(Graphics2D pen, int left, int top, int width, int height) {
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        for (int k = 0; k < width * height; k++) {
-            image.setRGB(k % width, k / width, guess(k % width, k / width));
-        }
-        pen.drawImage(image, left, top, null);
     }
 }

@@ -1,7 +1,6 @@
 package outwind.report.sheet;
 
 import java.awt.BasicStroke;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -10,7 +9,6 @@ import outwind.board.Board;
 import outwind.board.Defect;
 import outwind.board.Trim;
 import outwind.cutting.Datum;
-import outwind.flatten.NextReading;
 import outwind.judge.Judgement;
 import outwind.judge.Planned;
 import outwind.report.drawing.DepthScale;
@@ -41,9 +39,6 @@ final class DepthPlan {
     private static final int KEY_LINE = 34;
 
     private static final BasicStroke OUTLINE = new BasicStroke(3);
-    private static final BasicStroke HALO = new BasicStroke(5);
-    private static final BasicStroke DASHES = new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
-        new float[] {9, 6}, 0);
 
     private final Paper paper;
     private final Judgement judgement;
@@ -122,13 +117,7 @@ final class DepthPlan {
 
     private void trim(Frame frame) {
         if (!board.trim().equals(Trim.NONE)) {
-            Rectangle2D box = frame.box(Region.kept(board));
-            paper.pen().setColor(Paper.WHITE);
-            paper.pen().setStroke(HALO);
-            paper.pen().draw(box);
-            paper.pen().setColor(Paper.INK);
-            paper.pen().setStroke(DASHES);
-            paper.pen().draw(box);
+            paper.trim(frame.box(Region.kept(board)));
         }
     }
 
@@ -157,7 +146,7 @@ final class DepthPlan {
     }
 
     private void figure(Frame frame, Labels labels, double x, double y, double middleX, double middleY) {
-        double depth = judgement.shape().topAt(x, y) - judgement.cuts().faceA().plane().at(x, y);
+        double depth = judgement.depthAt(x, y);
         String text = EdgeView.depth(depth, figures);
         Rectangle2D plate = paper.plateFor(text, TextStyle.STRONG);
         double halfWidth = plate.getWidth() / 2 + 4;
@@ -205,12 +194,8 @@ final class DepthPlan {
         return judgement.planned() != Planned.NONE && judgement.cuts().faceA().datum() != Datum.BED;
     }
 
-    private List<NextReading> next() {
-        return judgement.isOpen() ? judgement.next() : List.of();
-    }
-
     private void marks(Frame frame, Labels labels, List<Rectangle2D> suspects) {
-        List<Rectangle2D> places = next().stream()
+        List<Rectangle2D> places = judgement.worthReading().stream()
             .map(next -> marked(frame, labels, Mark.NEXT, next.x(), next.y())).toList();
         if (hasHighest()) {
             int spot = judgement.whole().highestOver(judgement.cuts().faceA().plane());
@@ -306,7 +291,7 @@ final class DepthPlan {
             key.add(Mark.SHIM::paint, far.hasHeights() && near.hasHeights() ? "shim, its height in " + figures.unit()
                 : "shim; heights are on the sheet with the details");
         }
-        if (!next().isEmpty()) {
+        if (!judgement.worthReading().isEmpty()) {
             key.add(Mark.NEXT::paint, "read here next");
         }
         if (!judgement.doubts().isEmpty()) {
@@ -316,14 +301,7 @@ final class DepthPlan {
             key.add((pen, x, y1) -> Hatch.paint(pen, new Rectangle2D.Double(x - 20, y1 - 9, 40, 18)), "below the cut");
         }
         if (!board.trim().equals(Trim.NONE)) {
-            key.add((pen, x, y1) -> {
-                Path2D line = new Path2D.Double();
-                line.moveTo(x - 20, y1);
-                line.lineTo(x + 20, y1);
-                pen.setColor(Paper.INK);
-                pen.setStroke(DASHES);
-                pen.draw(line);
-            }, "trim");
+            key.add(Paper::dashed, "trim");
         }
         if (!board.defects().isEmpty()) {
             key.add((pen, x, y1) -> Paper.crossed(pen, new Rectangle2D.Double(x - 18, y1 - 9, 36, 18)), "defect");

@@ -2,7 +2,6 @@ package outwind.report.sheet;
 
 import java.util.stream.DoubleStream;
 import outwind.judge.Judgement;
-import outwind.numeric.plane.Plane;
 
 /**
  * What comes off face A along one line of the board, end to end.
@@ -20,12 +19,11 @@ record EdgeDepths(double[] place, double[] depth) {
 
     /** Along the grain at a place across (mm). */
     static EdgeDepths along(Judgement judgement, double y) {
-        Plane cut = judgement.cuts().faceA().plane();
         double[] place = new double[PLACES];
         double[] depth = new double[PLACES];
         for (int i = 0; i < PLACES; i++) {
             place[i] = judgement.board().length() * i / (PLACES - 1);
-            depth[i] = judgement.shape().topAt(place[i], y) - cut.at(place[i], y);
+            depth[i] = judgement.depthAt(place[i], y);
         }
         return new EdgeDepths(place, depth);
     }

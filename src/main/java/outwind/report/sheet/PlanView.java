@@ -1,9 +1,6 @@
 package outwind.report.sheet;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.knowm.xchart.XYChart;
@@ -47,9 +44,6 @@ final class PlanView {
     /** More readings than this are not written beside their marks. */
     private static final int MOST_WRITTEN = 60;
 
-    private static final BasicStroke DASHES = new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
-        new float[] {9, 6}, 0);
-    private static final BasicStroke HALO = new BasicStroke(5);
 
     private final Paper paper;
     private final Judgement judgement;
@@ -57,7 +51,7 @@ final class PlanView {
     private final List<Reading> readings;
     private final Figures figures;
     private final Frame frame;
-    private final DepthMap map;
+    private final GuessMap map;
 
     /** @param frame made by {@link Frame#ofBoard} for the same board */
     PlanView(Paper paper, Judgement judgement, Figures figures, Frame frame) {
@@ -68,7 +62,7 @@ final class PlanView {
         this.readings = board.scan().isPresent() ? List.of() : board.readingsOf(Face.A);
         this.figures = figures;
         this.frame = frame;
-        this.map = DepthMap.of(judgement, frame.width(), frame.height());
+        this.map = GuessMap.of(judgement, frame.width(), frame.height());
     }
 
     Frame frame() {
@@ -83,7 +77,7 @@ final class PlanView {
     int draw() {
         heading();
         Graphics2D pen = paper.pen();
-        pen.drawImage(map.guesses(frame.width(), frame.height()), frame.left(), frame.top(), null);
+        pen.drawImage(map.painted(frame.width(), frame.height()), frame.left(), frame.top(), null);
         trim();
         BoardOutline outline = new BoardOutline(paper, figures, board, frame);
         outline.draw();
@@ -108,18 +102,9 @@ final class PlanView {
         return frame.left() - BoardOutline.AXIS_GAP - 26.0;
     }
 
-    private void outlined(Rectangle2D box, BasicStroke stroke, Color colour) {
-        paper.pen().setColor(colour);
-        paper.pen().setStroke(stroke);
-        paper.pen().draw(box);
-    }
-
     private void trim() {
         if (!board.trim().equals(Trim.NONE)) {
-            Region kept = Region.kept(board);
-            Rectangle2D box = frame.box(kept);
-            outlined(box, HALO, Color.WHITE);
-            outlined(box, DASHES, Paper.INK);
+            paper.trim(frame.box(Region.kept(board)));
         }
     }
 
@@ -145,16 +130,11 @@ final class PlanView {
                 judgement.doubts().stream().mapToDouble(doubt -> doubt.suspect().reading().x()).toArray(),
                 judgement.doubts().stream().mapToDouble(doubt -> doubt.suspect().reading().y()).toArray());
         }
-        if (!next().isEmpty()) {
-            scatter(chart, Mark.NEXT, next().stream().mapToDouble(NextReading::x).toArray(),
-                next().stream().mapToDouble(NextReading::y).toArray());
+        if (!judgement.worthReading().isEmpty()) {
+            scatter(chart, Mark.NEXT, judgement.worthReading().stream().mapToDouble(NextReading::x).toArray(),
+                judgement.worthReading().stream().mapToDouble(NextReading::y).toArray());
         }
         wide.paint(chart, paper.pen());
-    }
-
-    /** Places to touch off next; none where the answer no longer hangs on them. */
-    private List<NextReading> next() {
-        return judgement.isOpen() ? judgement.next() : List.of();
     }
 
     private static void scatter(XYChart chart, Mark mark, double[] x, double[] y) {
@@ -198,10 +178,10 @@ final class PlanView {
         judgement.pose().restsAt().forEach(rest -> labels.keepClear(around(Mark.REST, rest.x(), rest.y())));
         judgement.doubts().forEach(doubt -> labels.keepClear(around(Mark.SUSPECT, doubt.suspect().reading().x(),
             doubt.suspect().reading().y())));
-        next().forEach(place -> labels.keepClear(around(Mark.NEXT, place.x(), place.y())));
+        judgement.worthReading().forEach(place -> labels.keepClear(around(Mark.NEXT, place.x(), place.y())));
 
-        for (int i = 0; i < next().size(); i++) {
-            labels.write(paper, TextStyle.LABEL, around(Mark.NEXT, next().get(i).x(), next().get(i).y()), Labels.Side.ALL,
+        for (int i = 0; i < judgement.worthReading().size(); i++) {
+            labels.write(paper, TextStyle.LABEL, around(Mark.NEXT, judgement.worthReading().get(i).x(), judgement.worthReading().get(i).y()), Labels.Side.ALL,
                 "next " + (i + 1), String.valueOf(i + 1));
         }
         if (hasSpread()) {
@@ -249,7 +229,7 @@ final class PlanView {
         if (!judgement.doubts().isEmpty()) {
             key.add(Mark.SUSPECT::paint, "reading that looks wrong");
         }
-        if (!next().isEmpty()) {
+        if (!judgement.worthReading().isEmpty()) {
             key.add(Mark.NEXT::paint, readings.isEmpty() ? "not scanned, and tells most"
                 : "read here next: it tells most");
         }
@@ -257,18 +237,14 @@ final class PlanView {
             key.add(Mark.REST::paint, "rests here by itself, with its share of the weight");
         }
         if (!board.trim().equals(Trim.NONE)) {
-            key.add((pen, x, y) -> {
-                pen.setColor(Paper.INK);
-                pen.setStroke(DASHES);
-                pen.draw(new Line2D.Double(x - 20, y, x + 20, y));
-            }, "trimmed off later, need not clean up");
+            key.add(Paper::dashed, "trimmed off later, need not clean up");
         }
         if (!board.defects().isEmpty()) {
             key.add((pen, x, y) -> Paper.crossed(pen, new Rectangle2D.Double(x - 18, y - 9, 36, 18)), "defect");
         }
         if (map.hasGuesses()) {
-            key.add((pen, x, y) -> DepthMap.paintGuess(pen, (int) x - 20, (int) y - 9, 40, 18),
-                "only guessed, to ± " + figures.small(DepthMap.GUESSED) + " or worse");
+            key.add((pen, x, y) -> GuessMap.paintSample(pen, (int) x - 20, (int) y - 9, 40, 18),
+                "only guessed, to ± " + figures.small(GuessMap.GUESSED) + " or worse");
         }
     }
 }

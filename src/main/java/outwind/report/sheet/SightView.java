@@ -5,7 +5,6 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import outwind.judge.Judgement;
-import outwind.numeric.plane.Plane;
 import outwind.report.drawing.Exaggeration;
 import outwind.report.drawing.Frame;
 import outwind.report.drawing.Hatch;
@@ -69,11 +68,6 @@ final class SightView {
             : "Out of line by " + figures.length(Math.abs(twist)) + ".";
     }
 
-    private double depthAt(double x, double y) {
-        Plane cut = judgement.cuts().faceA().plane();
-        return judgement.shape().topAt(x, y) - cut.at(x, y);
-    }
-
     /**
      * Draws it.
      *
@@ -87,7 +81,7 @@ final class SightView {
         paper.fromLeft("Sighted along the board", TextStyle.HEADING, Paper.INK, left, top + 16.0);
         paper.fromLeft("from the end you measured from", TextStyle.LABEL, Paper.SOFT_INK, left, top + 43.0);
         double length = judgement.board().length();
-        double[] ends = {depthAt(0, 0), depthAt(0, width), depthAt(length, 0), depthAt(length, width)};
+        double[] ends = {judgement.depthAt(0, 0), judgement.depthAt(0, width), judgement.depthAt(length, 0), judgement.depthAt(length, width)};
         double low = 0;
         double high = 0;
         for (double end : ends) {

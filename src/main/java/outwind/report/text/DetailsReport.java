@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import outwind.board.Board;
-import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;

@@ -164,13 +164,13 @@ public final class Sentences {
     }
 
     /** What the limit to lifting costs. */
-private Optional<String> limited() {
+    private Optional<String> limited() {
         return freer().map(slab -> "No corner is lifted by more than " + figures.length(judgement.limit().most())
             + ". A lift of " + figures.length(judgement.limit().liftFor(slab.slab().faceA()))
             + " would most likely give " + figures.precise(slab.thickness()) + " (--max-lift).");
     }
 
-private String range(ThicknessRange range) {
+    private String range(ThicknessRange range) {
         return figures.precise(range.median()) + " (" + figures.preciseNumber(range.low()) + " to "
             + figures.precise(range.high()) + ", 90\u00a0%)";
     }
@@ -256,10 +256,10 @@ private String range(ThicknessRange range) {
 
     /** Where to measure next, if the verdict depends on it. */
     public Optional<String> next() {
-        if (!judgement.isOpen() || judgement.next().isEmpty()) {
+        if (judgement.worthReading().isEmpty()) {
             return Optional.empty();
         }
-        List<String> places = judgement.next().stream().map(next -> place(next.x(), next.y())).toList();
+        List<String> places = judgement.worthReading().stream().map(next -> place(next.x(), next.y())).toList();
         double left = judgement.next().get(0).left();
         if (isScanned()) {
             return Optional.of("Part of the face was not scanned, and the verdict depends on it. Scan all of the face"

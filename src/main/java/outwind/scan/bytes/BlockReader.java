@@ -15,7 +15,7 @@ import java.util.concurrent.atomic.AtomicReference;
 public final class BlockReader {
 
     /** Whoever does one piece after another, with tools of its own. */
-    public interface Hand {
+    public interface Worker {
 
         /**
          * Does a piece.
@@ -26,14 +26,14 @@ public final class BlockReader {
     }
 
     private final int pieces;
-    private final List<? extends Hand> hands;
+    private final List<? extends Worker> hands;
     private final PacedProgress progress;
     private final AtomicInteger begun = new AtomicInteger();
     private final AtomicInteger done = new AtomicInteger();
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final AtomicReference<Throwable> failure = new AtomicReference<>();
 
-    private BlockReader(int pieces, List<? extends Hand> hands, PacedProgress progress) {
+    private BlockReader(int pieces, List<? extends Worker> hands, PacedProgress progress) {
         this.pieces = pieces;
         this.hands = hands;
         this.progress = progress;
@@ -45,14 +45,14 @@ public final class BlockReader {
      * @param progress told by the caller's thread how many are done
      * @throws IOException what a hand threw, after all have come to an end
      */
-    public static void work(int pieces, List<? extends Hand> hands, PacedProgress progress) throws IOException {
+    public static void work(int pieces, List<? extends Worker> hands, PacedProgress progress) throws IOException {
         new BlockReader(pieces, hands, progress).work();
     }
 
     private void work() throws IOException {
         Thread[] threads = new Thread[hands.size()];
         for (int i = 1; i < threads.length; i++) {
-            Hand hand = hands.get(i);
+            Worker hand = hands.get(i);
             threads[i] = new Thread(() -> follow(hand, false), "scan-" + i);
             threads[i].setDaemon(true);
             threads[i].start();
@@ -64,7 +64,7 @@ public final class BlockReader {
         rethrow(failure.get());
     }
 
-    private void follow(Hand hand, boolean tells) {
+    private void follow(Worker hand, boolean tells) {
         try {
             for (int piece = begun.getAndIncrement(); piece < pieces && !stopped.get();
                     piece = begun.getAndIncrement()) {

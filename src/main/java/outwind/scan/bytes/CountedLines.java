@@ -21,7 +21,7 @@ public record CountedLines(LineBlocks blocks, long[] firstLine) {
     public static CountedLines of(ScanBytes file, long from, long firstLine, ReadingPlan plan) throws IOException {
         LineBlocks blocks = new LineBlocks(file, from, plan.blockSize());
         int[] lines = new int[blocks.count()];
-        List<BlockReader.Hand> hands = new ArrayList<>();
+        List<BlockReader.Worker> hands = new ArrayList<>();
         for (int i = 0; i < plan.hands(lines.length); i++) {
             LineBlocks.Block block = blocks.block();
             hands.add(piece -> {

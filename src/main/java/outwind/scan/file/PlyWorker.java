@@ -8,7 +8,7 @@ import outwind.scan.bytes.PointPieces;
 import outwind.scan.bytes.ScanBytes;
 
 /** Reads binary vertices of one size, piece by piece. */
-final class PlyWorker implements BlockReader.Hand {
+final class PlyWorker implements BlockReader.Worker {
 
     private final ScanBytes file;
     private final long begin;

@@ -61,7 +61,7 @@ final class RowPoints {
     static Scan read(ScanBytes file, RowLayout layout, Rows rows, CountedLines lines, List<HeaderLine> before,
             ReadingPlan plan) throws IOException, BadBoardFile {
         RowPoints points = new RowPoints(file.name(), layout, rows, lines);
-        List<BlockReader.Hand> hands = new ArrayList<>();
+        List<BlockReader.Worker> hands = new ArrayList<>();
         for (int i = 0; i < plan.hands(lines.blocks().count()); i++) {
             hands.add(new RowWorker(points));
         }

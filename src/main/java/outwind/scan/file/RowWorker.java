@@ -13,7 +13,7 @@ import outwind.scan.bytes.ScanFaults;
  * Reads the points of one block of lines after another. Most rows are x, y and z with single delimiters between them
  * and are read in one go; whatever else a line may be is looked at cell by cell.
  */
-final class RowWorker implements BlockReader.Hand {
+final class RowWorker implements BlockReader.Worker {
 
     private final RowPoints all;
     private final RowLayout layout;

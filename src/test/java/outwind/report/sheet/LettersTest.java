@@ -1,4 +1,4 @@
-package outwind.report;
+package outwind.report.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -17,7 +17,6 @@ import outwind.board.Units;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
 import outwind.report.drawing.TextStyle;
-import outwind.report.sheet.BoardSheet;
 import outwind.report.words.Figures;
 import outwind.surface.ShapeOf;
 

@@ -1,4 +1,4 @@
-package outwind.report;
+package outwind.report.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -30,8 +30,6 @@ import outwind.report.drawing.Frame;
 import outwind.report.drawing.Mark;
 import outwind.report.drawing.Paper;
 import outwind.report.drawing.SmoothGrid;
-import outwind.report.sheet.BoardSheet;
-import outwind.report.sheet.DepthMap;
 import outwind.report.words.Figures;
 
 /** What sheets are drawn with, and what may be read off their pixels. */
@@ -131,8 +129,8 @@ class DrawingTest {
         Board edgesOnly = board("edges", 900, 180, 30, OptionalDouble.empty(), Trim.NONE, List.of(),
             grid(5, 2, 900, 180, (u, v) -> u * v));
 
-        assertFalse(DepthMap.of(judged(everywhere), 900, 180).hasGuesses());
-        assertTrue(DepthMap.of(judged(edgesOnly), 900, 180).hasGuesses());
+        assertFalse(GuessMap.of(judged(everywhere), 900, 180).hasGuesses());
+        assertTrue(GuessMap.of(judged(edgesOnly), 900, 180).hasGuesses());
     }
 
     // A cubic spline of this kind is exact for straight lines everywhere, and for parabolas but at its ends.

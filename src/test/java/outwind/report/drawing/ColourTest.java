@@ -1,4 +1,4 @@
-package outwind.report;
+package outwind.report.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,7 +7,6 @@ import java.awt.Color;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
-import outwind.report.drawing.DepthScale;
 
 /** Colours that mean something are told apart by everybody, and on a grey print. */
 class ColourTest {

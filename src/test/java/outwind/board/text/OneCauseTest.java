@@ -1,4 +1,4 @@
-package outwind.board;
+package outwind.board.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -8,7 +8,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import outwind.board.file.BoardFile;
 import outwind.board.file.Defaults;
-import outwind.board.text.BadBoardFile;
 
 /** Files that are wrong in one way get one message, which names it. */
 class OneCauseTest {

@@ -1,15 +1,16 @@
-package outwind.board;
+package outwind.board.text;
 
 import java.util.List;
 import java.util.function.Predicate;
+import outwind.board.Fault;
 
 /** Leaves out of a list of faults those that only follow from another: one cause, one message. */
-public final class OneCause {
+final class OneCause {
 
     private OneCause() { }
 
     /** The faults that name a cause, in their order. */
-    public static List<Fault> of(List<Fault> faults) {
+    static List<Fault> of(List<Fault> faults) {
         for (Fault fault : faults) {
             if (isUnknownColumn(fault) && fault.found().equals("\"quantity\"")) {
                 return List.of(new Fault(fault.file(), fault.line(), 1, "a board file", "a cutting bill",
