@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -146,6 +147,28 @@ class BillSearchTest {
             return answer.patterns().keySet().stream().mapToDouble(j -> cost[j]).sum();
         }
 
+        /**
+         * The same by trying every pattern of every board after every other: exact, and the same each time. ojAlgo once
+         * in some hundred runs calls an answer optimal that is not.
+         */
+        OptionalDouble byTryingAll(boolean mayBeShort) {
+            Map<List<Integer>, Double> costs = new HashMap<>();
+            costs.put(Arrays.stream(wanted).boxed().toList(), 0.0);
+            for (int j = 0; j < boards.size(); j++) {
+                Map<List<Integer>, Double> next = new HashMap<>(costs);
+                for (List<Integer> pattern : boards.get(j).patterns(wanted.length)) {
+                    double more = mayBeShort ? 0 : cost[j];
+                    costs.forEach((left, spent) -> next.merge(IntStream.range(0, wanted.length)
+                        .mapToObj(i -> Math.max(0, left.get(i) - pattern.get(i))).toList(), spent + more, Math::min));
+                }
+                costs = next;
+            }
+            return costs.entrySet().stream()
+                .map(end -> new double[] {IntStream.range(0, wanted.length)
+                    .mapToDouble(i -> end.getKey().get(i) * areas[i]).sum(), end.getValue()})
+                .filter(end -> mayBeShort || end[0] == 0).mapToDouble(end -> mayBeShort ? end[0] : end[1]).min();
+        }
+
         /** The integer programme over every pattern: least cost, or least area that is short whatever it costs. */
         OptionalDouble byIntegerProgramme(boolean mayBeShort) {
             ExpressionsBasedModel model = new ExpressionsBasedModel();
@@ -184,7 +207,8 @@ class BillSearchTest {
         }
     }
 
-    // Reference: ojAlgo, ExpressionsBasedModel.minimise, over every pattern of every board, listed by enumeration.
+    // Reference: every pattern of every board, listed by enumeration, and every way to combine them. ojAlgo,
+    // ExpressionsBasedModel.minimise, is held to the same patterns below.
     @Test
     void smallStacksAreCutAsAnIntegerProgrammeOverEveryPatternCutsThem() {
         SplittableRandom random = new SplittableRandom(41);
@@ -193,7 +217,7 @@ class BillSearchTest {
         int proven = 0;
         for (int run = 0; run < 150; run++) {
             Case c = Case.random(random);
-            OptionalDouble expected = c.byIntegerProgramme(false);
+            OptionalDouble expected = c.byTryingAll(false);
 
             Optional<BillSearch.Answer> answer = c.cheapest();
 
@@ -228,7 +252,7 @@ class BillSearchTest {
             Map<Integer, Yield.Pattern> cheapest = small.cheapest(c.wanted, c.cost).orElseThrow();
             int[] left = small.most(c.areas).orElseThrow().left();
 
-            OptionalDouble expected = c.byIntegerProgramme(false);
+            OptionalDouble expected = c.byTryingAll(false);
             assertEquals(expected.isPresent(), !cheapest.isEmpty(), "run " + run);
             if (expected.isPresent()) {
                 met++;
@@ -236,8 +260,10 @@ class BillSearchTest {
                 assertEquals(expected.getAsDouble(), cheapest.keySet().stream().mapToDouble(j -> c.cost[j]).sum(),
                     1e-6, "run " + run);
             }
-            assertEquals(c.byIntegerProgramme(true).orElseThrow(),
-                IntStream.range(0, left.length).mapToDouble(i -> left[i] * c.areas[i]).sum(), 1e-4, "run " + run);
+            double missed = IntStream.range(0, left.length).mapToDouble(i -> left[i] * c.areas[i]).sum();
+            assertEquals(c.byTryingAll(true).orElseThrow(), missed, 1e-4, "run " + run);
+            assertTrue(c.byIntegerProgramme(true).orElseThrow() >= missed - 1e-4, "run " + run);
+            assertTrue(c.byIntegerProgramme(false).orElse(Double.MAX_VALUE) >= expected.orElse(0) - 1e-6, "run " + run);
         }
         assertTrue(met > 60, met + " met");
     }
@@ -298,7 +324,7 @@ class BillSearchTest {
         return best;
     }
 
-    // Reference: as above, with a variable for what is short, weighed by area.
+    // Reference: as above, by what is short, weighed by area.
     @Test
     void whereTheBillCannotBeMetAsMuchAsPossibleIs() {
         SplittableRandom random = new SplittableRandom(42);
@@ -306,7 +332,7 @@ class BillSearchTest {
         int best = 0;
         for (int run = 0; run < 100; run++) {
             Case c = Case.random(random);
-            double expected = c.byIntegerProgramme(true).orElseThrow();
+            double expected = c.byTryingAll(true).orElseThrow();
 
             BillSearch.Answer answer = BillSearch.most(c.yields(), c.wanted, c.areas);
 
