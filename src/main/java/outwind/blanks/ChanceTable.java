@@ -14,7 +14,7 @@ import outwind.surface.Region;
  * purpose, where the rectangle common to them all is not sure enough, or where the two differ by less than
  * {@link #CLOSE}; else it is halved, large blocks first. What is settled by closeness, because the positions are less
  * than a raster apart, or because {@link #MOST_BLOCKS} were looked at, takes the chance of the rectangle around: never
- * more than the true one. Chances here are quick bounds; those of the blanks that are cut are reckoned anew, in full.
+ * more than the true one. Chances here are quick bounds; those of the blanks that are cut are computed again, in full.
  */
 final class ChanceTable {
 

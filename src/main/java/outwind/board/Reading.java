@@ -17,7 +17,7 @@ public record Reading(double x, double y, double z, Face face, String note, int 
     public Reading {
         Quantity.X.require(x);
         Quantity.Y.require(y);
-        // What a person types is held to what a hand can touch; a height may also be reckoned from another zero.
+        // What a person types is held to what a hand can touch; a height may also be computed from another zero.
         if (!Double.isFinite(z)) {
             throw new IllegalArgumentException("height must be finite, got " + z);
         }

@@ -3,7 +3,7 @@ package outwind.flatten;
 /** The reference planes that are compared. */
 public enum PlaneName {
     /** Parallel to the bed, with the board in the position it was measured in. */
-    AS_IT_LIES("as measured"),
+    AS_MEASURED("as measured"),
     /** Parallel to the least-squares plane of face A (ISO 12781-1: LSPL). */
     LEAST_SQUARES("least squares"),
     /** Parallel to the minimum zone planes of face A (ISO 12781-1: MZPL). */

@@ -40,7 +40,7 @@ public record Planes(List<ReferencePlane> all, ReferencePlane chosen, Optional<R
     public static Planes compare(SampledBoard whole, SampledBoard kept, Region region, Fits fits, double skim,
                                  LiftLimit limit, boolean liesWell, boolean liftingDecides) {
         Map<PlaneName, Plane> slopes = new EnumMap<>(PlaneName.class);
-        slopes.put(PlaneName.AS_IT_LIES, new Plane(0, 0, 0));
+        slopes.put(PlaneName.AS_MEASURED, new Plane(0, 0, 0));
         slopes.put(PlaneName.LEAST_SQUARES, new Plane(0, fits.plane().coefficient(Term.X).orElse(0),
             fits.plane().coefficient(Term.Y).orElse(0)));
         slopes.put(PlaneName.MINIMUM_ZONE, WidestGap.minimumZone(kept.x(), kept.y(), kept.top()).middle());
@@ -51,14 +51,14 @@ public record Planes(List<ReferencePlane> all, ReferencePlane chosen, Optional<R
         slopes.put(PlaneName.THICKEST_SLAB, within);
         List<ReferencePlane> all = slopes.entrySet().stream()
             .map(entry -> ReferencePlane.of(entry.getKey(), entry.getValue(), whole, kept, skim)).toList();
-        ReferencePlane asItLies = named(all, PlaneName.AS_IT_LIES);
-        ReferencePlane best = thicker(named(all, PlaneName.THICKEST_SLAB), asItLies);
-        boolean littleToGain = !liftingDecides && best.thickness() - asItLies.thickness() < WORTH_LIFTING;
+        ReferencePlane asMeasured = named(all, PlaneName.AS_MEASURED);
+        ReferencePlane best = thicker(named(all, PlaneName.THICKEST_SLAB), asMeasured);
+        boolean littleToGain = !liftingDecides && best.thickness() - asMeasured.thickness() < WORTH_LIFTING;
         Optional<ReferencePlane> freer = limit.isReachedBy(within)
             ? Optional.of(ReferencePlane.of(PlaneName.THICKEST_SLAB,
                 free.between(kept.top(), kept.underside()).upper(), whole, kept, skim))
             .filter(slab -> slab.thickness() - best.thickness() >= WORTH_LIFTING) : Optional.empty();
-        return new Planes(all, liesWell || littleToGain ? asItLies : best, freer);
+        return new Planes(all, liesWell || littleToGain ? asMeasured : best, freer);
     }
 
     private static ReferencePlane named(List<ReferencePlane> all, PlaneName name) {
@@ -71,7 +71,7 @@ public record Planes(List<ReferencePlane> all, ReferencePlane chosen, Optional<R
 
     /** The plane that leaves the thickest board, whether it was chosen or not. */
     public ReferencePlane best() {
-        return thicker(named(PlaneName.THICKEST_SLAB), named(PlaneName.AS_IT_LIES));
+        return thicker(named(PlaneName.THICKEST_SLAB), named(PlaneName.AS_MEASURED));
     }
 
     public ReferencePlane named(PlaneName name) {

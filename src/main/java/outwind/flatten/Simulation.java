@@ -15,12 +15,12 @@ import outwind.surface.SampledBoard;
  * <p>Each possible board is judged like a measured one: cut as it lies, and by its own thickest slab. Where the
  * readings are few or far apart the possible boards differ, and the range is wide.
  *
- * @param asItLies finished thickness cut parallel to the bed as it lay when it was touched off
+ * @param asMeasured finished thickness cut parallel to the bed as it lay when it was touched off
  * @param levelled finished thickness of the thickest slab that the limit to lifting allows
  * @param boards   the possible boards, in the order of {@code slabs}
  * @param slabs    thickest slab of each after skims (mm)
  */
-public record Simulation(ThicknessRange asItLies, ThicknessRange levelled, List<SampledBoard> boards, double[] slabs) {
+public record Simulation(ThicknessRange asMeasured, ThicknessRange levelled, List<SampledBoard> boards, double[] slabs) {
 
     /**
      * Possible boards to draw. The 5th percentile of 1000 has a standard error of 2 % of the range's width, and a

@@ -39,7 +39,7 @@ public record Forecast(Faces faces, JudgeOptions request, Fits fits, RestingPose
     private static final double FINEST_SETTING = 0.1;
 
     /**
-     * Foretells what a board yields, with the target that it states.
+     * Predicts what a board yields, with the target that it states.
      *
      * @throws ImpossibleBoard if no board can have given such readings
      */
@@ -51,7 +51,7 @@ public record Forecast(Faces faces, JudgeOptions request, Fits fits, RestingPose
         LiftLimit limit = limit(pose, board, request);
         Simulation outlook = Simulation.of(faces.shape(), faces.region(), request.skim(), limit, request.seed());
         Verdict verdict = verdict(outlook.levelled(), board.target());
-        Verdict lyingVerdict = verdict(outlook.asItLies(), board.target());
+        Verdict lyingVerdict = verdict(outlook.asMeasured(), board.target());
         Planes planes = Planes.compare(faces.whole(), faces.kept(), faces.region(), fits, request.skim(), limit,
             lyingVerdict == Verdict.YES, lyingVerdict != verdict);
         return new Forecast(faces, request, fits, pose, limit, outlook, verdict, planes);
@@ -90,21 +90,21 @@ public record Forecast(Faces faces, JudgeOptions request, Fits fits, RestingPose
 
     /** True if the board is to be lifted with shims so that the thickest board comes out. */
     public boolean lifts() {
-        return planes.chosen().name() != PlaneName.AS_IT_LIES;
+        return planes.chosen().name() != PlaneName.AS_MEASURED;
     }
 
     /** Both cuts for the plane that was chosen. */
     public CuttingPlan cuts() {
-        return lifts() ? cutsLevelled() : cutsAsItLies();
+        return lifts() ? cutsLevelled() : cutsAsMeasured();
     }
 
     /** Both cuts parallel to the bed as the board lay when it was touched off. */
-    public CuttingPlan cutsAsItLies() {
-        Slab slab = planes.named(PlaneName.AS_IT_LIES).slab();
+    public CuttingPlan cutsAsMeasured() {
+        Slab slab = planes.named(PlaneName.AS_MEASURED).slab();
         // Heights that were measured from the bed need no underside to know where it is.
         return faces.board().isToldFromBed()
-            ? cuts(slab, new Plane(0, 0, 0), Datum.BED, outlook.asItLies())
-            : cuts(slab, Setup.bedUnder(faces.whole(), slab.faceA()), Datum.HIGHEST_SPOT, outlook.asItLies());
+            ? cuts(slab, new Plane(0, 0, 0), Datum.BED, outlook.asMeasured())
+            : cuts(slab, Setup.bedUnder(faces.whole(), slab.faceA()), Datum.HIGHEST_SPOT, outlook.asMeasured());
     }
 
     /** Both cuts for the thickest board. */

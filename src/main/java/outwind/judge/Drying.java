@@ -17,10 +17,10 @@ import outwind.setup.Moisture;
 import outwind.setup.Shrinkage;
 
 /**
- * A board reckoned as it will be at another moisture: thinner and narrower by what its wood shrinks, as long as before.
+ * A board computed as it will be at another moisture: thinner and narrower by what its wood shrinks, as long as before.
  *
- * <p>What lies across the board moves with its width. Warp is kept as it was read: how a board warps anew while it
- * dries nobody can foretell from its shape, and the remark says so.
+ * <p>What lies across the board moves with its width. Warp is kept as it was read: how a board warps again while it
+ * dries nobody can predict from its shape, and the remark says so.
  */
 public final class Drying {
 

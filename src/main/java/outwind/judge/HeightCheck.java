@@ -7,7 +7,7 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Place;
 import outwind.board.file.Recording;
-import outwind.surface.ForetoldHeight;
+import outwind.surface.PredictedHeight;
 import outwind.surface.MeasuredShape;
 import outwind.surface.SuspectReading;
 
@@ -19,7 +19,7 @@ import outwind.surface.SuspectReading;
  * @param bound   how many standard deviations a height may be off; shared out over all readings that there will be, so
  *                that a sound board is rarely asked about
  */
-public record HeightCheck(List<ForetoldHeight> pointed, double bound) {
+public record HeightCheck(List<PredictedHeight> pointed, double bound) {
 
     /** With fewer readings even a plane fits them all, and they point to nothing. */
     private static final int FEWEST = 4;
@@ -40,7 +40,7 @@ public record HeightCheck(List<ForetoldHeight> pointed, double bound) {
         if (recording.board().readingsOf(Face.A).size() < FEWEST) {
             return new HeightCheck(List.of(), bound);
         }
-        ForetoldHeight byAll = shape.get().foretell(place.x(), place.y());
+        PredictedHeight byAll = shape.get().predict(place.x(), place.y());
         if (suspects.isEmpty()) {
             return new HeightCheck(List.of(byAll), bound);
         }
@@ -48,11 +48,11 @@ public record HeightCheck(List<ForetoldHeight> pointed, double bound) {
         for (SuspectReading suspect : suspects) {
             trusted = trusted.without(suspect.reading());
         }
-        return new HeightCheck(List.of(MeasuredShape.of(trusted).foretell(place.x(), place.y()), byAll), bound);
+        return new HeightCheck(List.of(MeasuredShape.of(trusted).predict(place.x(), place.y()), byAll), bound);
     }
 
     /** What the others point to, if a height (mm) is far from it whichever of them are trusted. */
-    public Optional<ForetoldHeight> contradicts(double z) {
+    public Optional<PredictedHeight> contradicts(double z) {
         boolean far = pointed.stream().allMatch(height -> Math.abs(z - height.mean()) > bound * height.deviation());
         return far ? pointed.stream().findFirst() : Optional.empty();
     }

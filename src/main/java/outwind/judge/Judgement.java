@@ -48,7 +48,7 @@ import outwind.surface.trend.Warp;
  * @param doubts   readings that look wrong
  * @param next     places worth touching off next, the best first
  * @param faceDown which face is better down
- * @param asItLies how to hold it as it was touched off
+ * @param asMeasured how to hold it as it was touched off
  * @param levelled how to hold it so that the thickest board comes out
  * @param cuts     both cuts, for the plane that was chosen
  * @param otherCuts both cuts for the way of holding that was not chosen
@@ -56,7 +56,7 @@ import outwind.surface.trend.Warp;
  * @param checks   what face B should read once face A is cut
  */
 public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, List<Doubt> doubts,
-                        List<NextReading> next, FaceDown faceDown, Setup asItLies, Setup levelled, CuttingPlan cuts,
+                        List<NextReading> next, FaceDown faceDown, Setup asMeasured, Setup levelled, CuttingPlan cuts,
                         CuttingPlan otherCuts, List<Machining> machining, List<FaceBCheck> checks) {
 
     /** More places than anybody walks back for. */
@@ -66,7 +66,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     private static final int LAID_ALONG = 13;
     private static final int LAID_ACROSS = 5;
 
-    /** Where more readings than this look wrong, the board had better be touched off anew. */
+    /** Where more readings than this look wrong, the board had better be touched off again. */
     private static final int MOST_DOUBTS = 3;
 
     public Judgement {
@@ -84,7 +84,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     public static Judgement of(Board measured, JudgeOptions request) {
         Faces faces = Faces.of(measured);
         Forecast.requireWood(faces);
-        // Asks for nothing that is reckoned below; on a second core it costs no time.
+        // Asks for nothing that is computed below; on a second core it costs no time.
         CompletableFuture<List<SampledBoard>> laid = CompletableFuture.supplyAsync(() -> laidDown(faces, request));
         CompletableFuture<Setup> lies = laid.thenApply(possible ->
             held(faces, new Plane(0, 0, 0), possible, request));
@@ -92,7 +92,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         Board board = faces.board();
         MeasuredShape shape = faces.shape();
         Setup levelled = held(faces, forecast.planes().best().slab().faceA(), laid.join(), request);
-        CuttingPlan lying = forecast.cutsAsItLies();
+        CuttingPlan lying = forecast.cutsAsMeasured();
         CuttingPlan lifted = forecast.cutsLevelled();
         CuttingPlan cuts = forecast.lifts() ? lifted : lying;
         Simulation outlook = forecast.outlook();
@@ -218,7 +218,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
 
     /**
      * The fewest crosscuts that would save a board which does not make its target in one piece, or may not; empty if it
-     * does, if it has no target, or if none save it. Reckoned when asked for, because few boards need it.
+     * does, if it has no target, or if none save it. Computed when asked for, because few boards need it.
      */
     public Optional<EqualLengths> rescue() {
         if (verdict() != Verdict.NO && verdict() != Verdict.DOUBTFUL) {
@@ -235,7 +235,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
 
     /** How to hold the board for face A. */
     public Setup setup() {
-        return lifts() ? levelled : asItLies;
+        return lifts() ? levelled : asMeasured;
     }
 
     /** What makes this board awkward to hold or to cut. */

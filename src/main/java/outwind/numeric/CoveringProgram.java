@@ -27,7 +27,7 @@ public final class CoveringProgram {
     /** A pivot smaller than this, or a reduced cost against the dearest column, is rounding. */
     private static final double ROUNDING = 1e-9;
 
-    /** Steps after which the inverse is reckoned anew, whether one solve made them or several. */
+    /** Steps after which the inverse is computed again, whether one solve made them or several. */
     private static final int FRESH = 60;
 
     /** Steps without gain after which the rule against cycling takes over. */

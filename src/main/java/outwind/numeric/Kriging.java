@@ -188,7 +188,7 @@ public final class Kriging {
     }
 
     /**
-     * What each observation differs by from what all others foretell, and the variance of that difference, noise
+     * What each observation differs by from what all others predict, and the variance of that difference, noise
      * included.
      */
     public LeftOut leavingOut() {
@@ -208,7 +208,7 @@ public final class Kriging {
         double[] variances = new double[n];
         for (int i = 0; i < n; i++) {
             double diagonal = projection.get(i, i) - outer.get(i, i);
-            // Where the trend leans on one observation alone, nothing foretells it.
+            // Where the trend leans on one observation alone, nothing predicts it.
             variances[i] = diagonal > 1e-12 * projection.get(i, i) ? 1 / diagonal : Double.POSITIVE_INFINITY;
             residuals[i] = Double.isInfinite(variances[i]) ? 0 : weights[i] / diagonal;
         }
@@ -218,8 +218,8 @@ public final class Kriging {
     /**
      * Differences found by leaving out one observation at a time.
      *
-     * @param residuals observed minus foretold, length n
-     * @param variances of the residuals, length n; infinite where nothing foretells the observation
+     * @param residuals observed minus predicted, length n
+     * @param variances of the residuals, length n; infinite where nothing predicts the observation
      */
     public record LeftOut(double[] residuals, double[] variances) { }
 }

@@ -30,7 +30,7 @@ import outwind.numeric.CoveringProgram;
  *     even where that programme is not solved to the end. {@link BoardChoice} draws a closer one from the same v_j.
  * <li>The cheapest choice of boards by all bounds so far is looked into: its own prices may show that it does not do,
  *     which joins the bounds.
- * <li>Diving makes answers: what the relaxation takes most of is taken whole, and the rest is relaxed anew; first from
+ * <li>Diving makes answers: what the relaxation takes most of is taken whole, and the rest is relaxed again; first from
  *     all boards, then from the cheapest choices that have something to spare. While some of the bill is short, a
  *     few boards at a time are given up and made again.
  * </ol>

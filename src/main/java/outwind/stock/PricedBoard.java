@@ -42,7 +42,7 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
                           Optional<BigDecimal> cost) {
 
     /**
-     * Foretells and prices a board; what was drawn and sampled for it is let go.
+     * Predicts and prices a board; what was drawn and sampled for it is let go.
      *
      * @param bought as it was measured, which is what is paid for
      * @param used   as it will be used: the same, or dried since

@@ -12,7 +12,7 @@ import outwind.board.Reading;
  * An underside that lies flat on the bed.
  *
  * @param height    of the bed in the frame of the readings (mm)
- * @param deviation how sure that height is (mm): the error of the thickness it was reckoned from
+ * @param deviation how sure that height is (mm): the error of the thickness it was computed from
  */
 record FlatUnderside(double height, double deviation) implements UndersideShape {
 

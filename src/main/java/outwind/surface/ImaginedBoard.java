@@ -108,7 +108,7 @@ public final class ImaginedBoard {
     public Board touchedOff(List<TouchGrid.Spot> spots, SplittableRandom random) {
         List<Reading> readings = spots.stream()
             .map(spot -> new Reading(spot.x(), spot.y(), at(spot.x(), spot.y())
-                + random.nextGaussian() * TouchOffNoise.USUAL, Face.A, "", 1))
+                + random.nextGaussian() * ReadingNoise.USUAL, Face.A, "", 1))
             .toList();
         return Board.untouched("imagined", Units.MILLIMETRES, length, width, OptionalDouble.of(THICKNESS),
             OptionalDouble.empty()).evenlyThick().withReadings(readings);

@@ -251,18 +251,18 @@ final class KrigedField implements TopFace {
     /**
      * What each observation should have been by all the others.
      *
-     * <p>Every setting is weighted anew without the observation: its restricted likelihood of the others is that of all
-     * divided by the density it foretold the observation with. So a misreading cannot hide behind the roughness that
+     * <p>Every setting is weighted again without the observation: its restricted likelihood of the others is that of all
+     * divided by the density it predicted the observation with. So a misreading cannot hide behind the roughness that
      * it makes the whole field seem to have.
      *
      * @return mean and standard deviation (mm, noise of the observation in it) for each, length n; the deviation is
-     *     infinite where nothing foretells it
+     *     infinite where nothing predicts it
      */
     @Override
-    public List<Foretold> leavingOut() {
+    public List<Predicted> leavingOut() {
         int n = observations.size();
         List<Kriging.LeftOut> leftOut = all.stream().map(s -> s.kriging().leavingOut()).toList();
-        List<Foretold> foretold = new ArrayList<>();
+        List<Predicted> predicted = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             double[] logWeights = new double[all.size()];
             double best = Double.NEGATIVE_INFINITY;
@@ -288,9 +288,9 @@ final class KrigedField implements TopFace {
                 square += weight * (residual * residual + leftOut.get(k).variances()[i]);
             }
             mean /= sum;
-            foretold.add(new Foretold(observations.z()[i] - mean, Math.sqrt(square / sum - mean * mean)));
+            predicted.add(new Predicted(observations.z()[i] - mean, Math.sqrt(square / sum - mean * mean)));
         }
-        return foretold;
+        return predicted;
     }
 
     @Override

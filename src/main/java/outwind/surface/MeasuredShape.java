@@ -29,8 +29,8 @@ import outwind.surface.trend.TrendModel;
  */
 public final class MeasuredShape implements BoardShape {
 
-    /** The six terms of the curved trend fit any six readings; with one more they begin to foretell each other. */
-    private static final int FEWEST_FORETELLING = 7;
+    /** The six terms of the curved trend fit any six readings; with one more they begin to predict each other. */
+    private static final int FEWEST_TO_PREDICT = 7;
 
     /** A scanned face has dips; between lines so much closer they are put no more than a finger's breadth off. */
     private static final int FINE = 3;
@@ -38,11 +38,11 @@ public final class MeasuredShape implements BoardShape {
     /** As it was read, and with the heights told from the bed. */
     private final Board measured;
     private final Board board;
-    private final TouchOffNoise noise;
+    private final ReadingNoise noise;
     private final TopFace top;
     private final UndersideShape underside;
 
-    private MeasuredShape(Board measured, Board board, TouchOffNoise noise, TopFace top,
+    private MeasuredShape(Board measured, Board board, ReadingNoise noise, TopFace top,
                           UndersideShape underside) {
         this.measured = measured;
         this.board = board;
@@ -61,10 +61,10 @@ public final class MeasuredShape implements BoardShape {
         Board board = Bed.measuredFrom(measured);
         if (board.scan().isPresent()) {
             ScannedTop scanned = ScannedTop.of(board, board.scan().get().cells());
-            return new MeasuredShape(measured, board, TouchOffNoise.usual(), scanned, underside(board, scanned));
+            return new MeasuredShape(measured, board, ReadingNoise.usual(), scanned, underside(board, scanned));
         }
         List<Reading> readings = board.readingsOf(Face.A);
-        TouchOffNoise noise = TouchOffNoise.of(measured, measured.readingsOf(Face.A));
+        ReadingNoise noise = ReadingNoise.of(measured, measured.readingsOf(Face.A));
         KrigedField top = KrigedField.of(Observations.of(
             readings.stream().mapToDouble(Reading::x).toArray(),
             readings.stream().mapToDouble(Reading::y).toArray(),
@@ -102,16 +102,16 @@ public final class MeasuredShape implements BoardShape {
     }
 
     /**
-     * What the readings foretell one more touch-off to read at a place on the board (mm). Where a place was touched
+     * What the readings predict one more touch-off to read at a place on the board (mm). Where a place was touched
      * already, that tells most.
      */
-    public ForetoldHeight foretell(double x, double y) {
-        return new ForetoldHeight(top.mean(x, y) + Bed.heightUnder(measured, x, y),
+    public PredictedHeight predict(double x, double y) {
+        return new PredictedHeight(top.mean(x, y) + Bed.heightUnder(measured, x, y),
             Math.hypot(top.deviation(x, y), noise.deviation()));
     }
 
     /** How far one touch-off may be from the face. */
-    public TouchOffNoise noise() {
+    public ReadingNoise noise() {
         return noise;
     }
 
@@ -122,8 +122,8 @@ public final class MeasuredShape implements BoardShape {
     Optional<SuspectReading> suspect() {
         List<Reading> readings = measured.readingsOf(Face.A);
         List<Reading> overBed = board.readingsOf(Face.A);
-        List<TopFace.Foretold> foretold = top.leavingOut();
-        if (foretold.size() < readings.size()) {
+        List<TopFace.Predicted> predicted = top.leavingOut();
+        if (predicted.size() < readings.size()) {
             // So many readings that they were averaged: none of them alone can mislead.
             return Optional.empty();
         }
@@ -131,7 +131,7 @@ public final class MeasuredShape implements BoardShape {
         TrendFit curved = TrendFit.of(TrendModel.CURVED, overBed, board.length(), board.width());
         return IntStream.range(0, readings.size())
             .mapToObj(i -> new SuspectReading(readings.get(i),
-                foretold.get(i).mean() + readings.get(i).z() - overBed.get(i).z(), foretold.get(i).deviation(),
+                predicted.get(i).mean() + readings.get(i).z() - overBed.get(i).z(), predicted.get(i).deviation(),
                 curved.studentised(i, overBed.get(i).x(), overBed.get(i).y())))
             .filter(suspect -> Math.abs(suspect.standardised()) > bound)
             .max(Comparator.comparingDouble(suspect -> Math.abs(suspect.standardised())));
@@ -146,7 +146,7 @@ public final class MeasuredShape implements BoardShape {
     public List<SuspectReading> suspects(int most) {
         List<SuspectReading> suspects = new ArrayList<>();
         MeasuredShape rest = this;
-        while (suspects.size() < most && rest.measured.readingsOf(Face.A).size() >= FEWEST_FORETELLING) {
+        while (suspects.size() < most && rest.measured.readingsOf(Face.A).size() >= FEWEST_TO_PREDICT) {
             Optional<SuspectReading> worst = rest.suspect();
             if (worst.isEmpty()) {
                 break;

@@ -166,7 +166,7 @@ final class ScannedTop implements TopFace {
     }
 
     @Override
-    public List<Foretold> leavingOut() {
+    public List<Predicted> leavingOut() {
         return List.of();
     }
 

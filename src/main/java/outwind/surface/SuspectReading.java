@@ -15,7 +15,7 @@ import outwind.surface.trend.TrendFit;
  * in at most one board of twenty.
  *
  * @param reading     what was read
- * @param expected    what the other readings foretell there (mm)
+ * @param expected    what the other readings predict there (mm)
  * @param deviation   standard deviation of the difference to expect (mm)
  * @param studentised the same told by the curved fit alone; see {@link TrendFit#studentised}. It is beside the point
  *                    on a board with a kink, which no curved fit follows, so it is told and does not decide

@@ -23,7 +23,7 @@ interface TopFace {
      * What each reading should have been by all the others; empty where no single reading can mislead, because there
      * are so many.
      */
-    List<Foretold> leavingOut();
+    List<Predicted> leavingOut();
 
     /**
      * Faces that the readings leave possible, each as likely as the next.
@@ -35,12 +35,12 @@ interface TopFace {
     Drawn draws(Places places, double[][] anchors, int count, SplittableRandom random);
 
     /**
-     * What the others foretell a reading to be.
+     * What the others predict a reading to be.
      *
      * @param mean      mm
      * @param deviation standard deviation (mm), the reading's own noise in it
      */
-    record Foretold(double mean, double deviation) { }
+    record Predicted(double mean, double deviation) { }
 
     /**
      * Drawn faces, each of two arrays count × (places and anchors).

@@ -20,7 +20,7 @@ import outwind.surface.trend.TrendModel;
  *   underside(x, y) = −zB + a + b·x + c·y
  * </pre>
  * Height and tilt a, b, c are not in the readings, because the board lay otherwise when face B was touched. They come
- * from the caliper readings, by least squares of top − thickness − (−zB). For a draw the calipers are drawn anew too.
+ * from the caliper readings, by least squares of top − thickness − (−zB). For a draw the calipers are drawn again too.
  */
 final class TouchedUnderside implements UndersideShape {
 
@@ -45,7 +45,7 @@ final class TouchedUnderside implements UndersideShape {
     static TouchedUnderside of(Board board, TopFace top) {
         List<Reading> readings = board.readingsOf(Face.B);
         Turned turned = board.turned().orElseThrow();
-        double noise = TouchOffNoise.of(board, readings).deviation();
+        double noise = ReadingNoise.of(board, readings).deviation();
         KrigedField mirrored = KrigedField.of(Observations.of(
             readings.stream().mapToDouble(r -> turned.alongFaceA(r.x(), board.length())).toArray(),
             readings.stream().mapToDouble(r -> turned.acrossFaceA(r.y(), board.width())).toArray(),

@@ -20,7 +20,7 @@ import outwind.report.files.RecordingFile;
 import outwind.report.files.RecordingLock;
 import outwind.report.words.Figures;
 import outwind.report.words.RecordingWords;
-import outwind.surface.ForetoldHeight;
+import outwind.surface.PredictedHeight;
 import outwind.surface.ImpossibleBoard;
 import outwind.surface.MeasuredShape;
 import outwind.surface.SuspectReading;
@@ -104,7 +104,7 @@ final class TouchDesk {
             }
         }
         Optional<HeightCheck> check = touch.insists() ? Optional.empty() : Optional.of(check(recording, place));
-        Optional<ForetoldHeight> against = check.flatMap(known -> known.contradicts(z));
+        Optional<PredictedHeight> against = check.flatMap(known -> known.contradicts(z));
         if (against.isPresent()) {
             double off = check.get().bound() * against.get().deviation();
             Figures figures = figures(recording);

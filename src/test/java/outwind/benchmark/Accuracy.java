@@ -115,7 +115,7 @@ public final class Accuracy {
     private void nextReading() {
         double suggested = 0;
         double atRandom = 0;
-        double foretold = 0;
+        double predicted = 0;
         int count = 0;
         for (SimulatedBoard.Family family : SimulatedBoard.Family.values()) {
             for (int i = 0; i < boards / 3; i++) {
@@ -132,12 +132,12 @@ public final class Accuracy {
                     / width(before.levelled());
                 atRandom += width(further(simulated, board, random.nextDouble(10, board.length() - 10),
                     random.nextDouble(10, board.width() - 10), random)) / width(before.levelled());
-                foretold += next.get(0).left();
+                predicted += next.get(0).left();
                 count++;
             }
         }
         System.out.printf(Locale.ROOT, "One further touch-off leaves of the range's width, mean of %d boards, 5x3:"
-            + " suggested %.3f (foretold %.3f), at random %.3f%n", count, suggested / count, foretold / count,
+            + " suggested %.3f (predicted %.3f), at random %.3f%n", count, suggested / count, predicted / count,
             atRandom / count);
     }
 

@@ -57,7 +57,7 @@ public final class FollowingThePlan {
                 TrueBoard truth = TrueBoard.of(family, random);
                 Board read = truth.read(OptionalDouble.empty(), random);
                 Judgement open = judge(read);
-                count(truth, open.asItLies(), new Plane(0, 0, 0), lying);
+                count(truth, open.asMeasured(), new Plane(0, 0, 0), lying);
                 count(truth, open.levelled(), open.planes().best().slab().faceA(), levelled);
                 double makes = truth.makes(open.lifts() ? open.cuts().faceA().plane() : new Plane(0, 0, 0));
                 spare.add(follow(truth, read.withTarget(tenths(makes - 1)), random));

@@ -13,7 +13,7 @@ import outwind.board.Reading;
 import outwind.board.TouchGrid;
 import outwind.flatten.Verdict;
 import outwind.judge.Prospect;
-import outwind.surface.ForetoldHeight;
+import outwind.surface.PredictedHeight;
 import outwind.surface.MeasuredShape;
 import outwind.surface.SuspectReading;
 
@@ -29,7 +29,7 @@ public final class RecordingCost {
     /** Time on a core of one's own, however busy the others are; all is done on one. */
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
 
-    private static final int FEWEST_FORETELLING = 4;
+    private static final int FEWEST_TO_PREDICT = 4;
     private static final double[] MISREAD = {0.5, 1, 3};
 
     private final List<Double> milliseconds = new ArrayList<>();
@@ -70,7 +70,7 @@ public final class RecordingCost {
         Verdict last = Verdict.NONE;
         for (TouchGrid.Spot spot : tour) {
             Reading reading = truth.touchOff(spot.x(), spot.y(), readings.size() + 2, random);
-            if (readings.size() >= FEWEST_FORETELLING) {
+            if (readings.size() >= FEWEST_TO_PREDICT) {
                 hold(SimulatedBoard.with(whole, readings), reading, tour.size() + 3, random);
             }
             readings.add(reading);
@@ -95,14 +95,14 @@ public final class RecordingCost {
     }
 
     private void hold(Board board, Reading reading, int planned, SplittableRandom random) {
-        ForetoldHeight foretold = MeasuredShape.of(board).foretell(reading.x(), reading.y());
-        double most = SuspectReading.bound(planned) * foretold.deviation();
+        PredictedHeight predicted = MeasuredShape.of(board).predict(reading.x(), reading.y());
+        double most = SuspectReading.bound(planned) * predicted.deviation();
         sound++;
-        askedAgain += Math.abs(reading.z() - foretold.mean()) > most ? 1 : 0;
+        askedAgain += Math.abs(reading.z() - predicted.mean()) > most ? 1 : 0;
         misreadTried++;
         double way = random.nextBoolean() ? 1 : -1;
         for (int i = 0; i < MISREAD.length; i++) {
-            misreadFound[i] += Math.abs(reading.z() + way * MISREAD[i] - foretold.mean()) > most ? 1 : 0;
+            misreadFound[i] += Math.abs(reading.z() + way * MISREAD[i] - predicted.mean()) > most ? 1 : 0;
         }
     }
 

@@ -27,7 +27,7 @@ import outwind.scan.find.ScannedBoard;
  * reading it, finding the board and judging it. With the most memory that the process held.
  *
  * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=ScanWholeProcess}; what it measures is a plain process of its
- * own, started anew for each figure.
+ * own, started again for each figure.
  */
 public final class ScanWholeProcess {
 

@@ -77,7 +77,7 @@ public final class SettingDown {
                 TrueBoard truth = TrueBoard.of(family, random);
                 Board read = truth.read(OptionalDouble.empty(), random);
                 Judgement judged = Judgement.of(read, JudgeOptions.usual(read));
-                lying.add(truth, judged.asItLies(), new Plane(0, 0, 0));
+                lying.add(truth, judged.asMeasured(), new Plane(0, 0, 0));
                 levelled.add(truth, judged.levelled(), judged.planes().best().slab().faceA());
                 if (judged.faceDown().isSteady()) {
                     steady++;

@@ -16,7 +16,7 @@ import outwind.numeric.ReferenceTable;
 import outwind.surface.MeasuredShape;
 
 /**
- * Measured height grids (src/test/resources/grids) thinned to a few readings and foretold at the rest.
+ * Measured height grids (src/test/resources/grids) thinned to a few readings and predicted at the rest.
  *
  * <p>None of them is wood. Heights are scaled to a spread of 3 mm and places to a board of 1000 x 200 mm, so that they
  * are what a board's readings might be; hills are rougher than boards.
@@ -33,7 +33,7 @@ final class ThinnedGrids {
     private ThinnedGrids() { }
 
     static void print() {
-        System.out.println("| grid | readings kept | foretold | rms error, mm | within 90 % range |");
+        System.out.println("| grid | readings kept | predicted | rms error, mm | within 90 % range |");
         System.out.println("| --- | --- | --- | --- | --- |");
         print("probe_plate_a", 3, 3);
         print("probe_plate_b_tilted", 3, 3);

@@ -187,7 +187,7 @@ class RecordCommandTest {
     }
 
     @Test
-    void aHeightFarFromWhatTheOthersForetellIsAskedForAgain() throws IOException, BadBoardFile {
+    void aHeightFarFromWhatTheOthersPredictIsAskedForAgain() throws IOException, BadBoardFile {
         List<String> lines = new ArrayList<>(answers());
         double right = Double.parseDouble(lines.get(12));
         lines.set(12, (right + 9) + "\n" + (right + 8) + "\n" + (right + 8));

@@ -42,7 +42,7 @@ class MovementTest {
 
     // Worked by hand: a twist of ±1 mm is cut at −1; face B then lies 30 − 1 − z under it, from 28 to 30 mm.
     @Test
-    void faceBIsForetoldFromTheNewFace() {
+    void faceBIsPredictedFromTheNewFace() {
         for (FaceBCheck check : FaceBCheck.of(BEFORE, MEASURED, CUTS, 0.1, 1)) {
             double onA = SHAPE.twist(1).applyAsDouble(check.x(), 180 - check.y());
             assertEquals(29 - onA, check.height(), 1e-9);
@@ -51,7 +51,7 @@ class MovementTest {
     }
 
     @Test
-    void aBoardThatReadsAsForetoldHasNotMoved() {
+    void aBoardThatReadsAsPredictedHasNotMoved() {
         // Zeroed elsewhere, lying a little tilted: neither is movement.
         Movement movement = Movement.between(MEASURED, CUTS, BEFORE, after((x, y) -> 7 + 0.001 * x - 0.002 * y), 1);
 

@@ -38,12 +38,12 @@ class PlanesTest {
     void aBoardThatOnlyTiltsLosesItsTiltUnlessItIsLevelled() {
         Planes planes = compare((x, y) -> 0.005 * x, 0, FREE, false, false);
 
-        ReferencePlane asItLies = planes.named(PlaneName.AS_IT_LIES);
-        assertEquals(26.4, asItLies.thickness(), 1e-12);
-        assertEquals(4.05, asItLies.deepestCut(), 1e-12);
-        assertEquals(4.05 * 810 / 2 * 180, asItLies.removed(), 1e-6);
+        ReferencePlane asMeasured = planes.named(PlaneName.AS_MEASURED);
+        assertEquals(26.4, asMeasured.thickness(), 1e-12);
+        assertEquals(4.05, asMeasured.deepestCut(), 1e-12);
+        assertEquals(4.05 * 810 / 2 * 180, asMeasured.removed(), 1e-6);
         for (PlaneName name : PlaneName.values()) {
-            if (name != PlaneName.AS_IT_LIES) {
+            if (name != PlaneName.AS_MEASURED) {
                 assertEquals(0.005, planes.named(name).slab().faceA().slopeX(), 1e-12, name.words());
                 assertEquals(30, planes.named(name).thickness(), 1e-9, name.words());
                 assertEquals(0, planes.named(name).removed(), 1e-6, name.words());
@@ -57,12 +57,12 @@ class PlanesTest {
     // The same board, 0.3 mm of skim on each face: both cuts lie that much deeper in the wood.
     @Test
     void skimMovesBothCutsIntoTheWood() {
-        ReferencePlane asItLies = compare((x, y) -> 0.005 * x, 0.3, FREE, false, false).named(PlaneName.AS_IT_LIES);
+        ReferencePlane asMeasured = compare((x, y) -> 0.005 * x, 0.3, FREE, false, false).named(PlaneName.AS_MEASURED);
 
-        assertEquals(0.45 - 0.3, asItLies.slab().faceA().height(), 1e-12);
-        assertEquals(4.05 - 30 + 0.3, asItLies.slab().faceB().height(), 1e-12);
-        assertEquals(25.8, asItLies.thickness(), 1e-12);
-        assertEquals(4.35, asItLies.deepestCut(), 1e-12);
+        assertEquals(0.45 - 0.3, asMeasured.slab().faceA().height(), 1e-12);
+        assertEquals(4.05 - 30 + 0.3, asMeasured.slab().faceB().height(), 1e-12);
+        assertEquals(25.8, asMeasured.thickness(), 1e-12);
+        assertEquals(4.35, asMeasured.deepestCut(), 1e-12);
     }
 
     // Identity: of a face that is a plane, the least-squares, minimum zone and least-wood planes are that plane.
@@ -78,13 +78,13 @@ class PlanesTest {
 
     @Test
     void aBoardThatLiesWellIsNotLifted() {
-        assertEquals(PlaneName.AS_IT_LIES, compare((x, y) -> 0.005 * x, 0, FREE, true, false).chosen().name());
+        assertEquals(PlaneName.AS_MEASURED, compare((x, y) -> 0.005 * x, 0, FREE, true, false).chosen().name());
     }
 
     // Over the 720 mm that are kept, a tilt of 0.0003 costs 0.22 mm, one of 0.0004 costs 0.29 mm.
     @Test
     void liftingForLessThanAQuarterIsAskedForOnlyWhereItDecides() {
-        assertEquals(PlaneName.AS_IT_LIES, compare((x, y) -> 0.0003 * x, 0, FREE, false, false).chosen().name());
+        assertEquals(PlaneName.AS_MEASURED, compare((x, y) -> 0.0003 * x, 0, FREE, false, false).chosen().name());
         assertEquals(PlaneName.THICKEST_SLAB, compare((x, y) -> 0.0003 * x, 0, FREE, false, true).chosen().name());
         assertEquals(PlaneName.THICKEST_SLAB, compare((x, y) -> 0.0004 * x, 0, FREE, false, false).chosen().name());
     }
@@ -106,14 +106,14 @@ class PlanesTest {
 
     // Worked by hand: held to a seat that slopes by 0.01, the slab of a level board loses 7.2 mm over the 720 mm kept.
     @Test
-    void whatLiftingMaySpoilIsCutAsItLies() {
+    void whatLiftingMaySpoilIsCutAsMeasured() {
         LiftLimit tilted = new LiftLimit(new Plane(0, 0.01, 0), 0, 900, 180);
 
         Planes planes = compare((x, y) -> 0, 0, tilted, false, true);
 
         assertEquals(22.8, planes.named(PlaneName.THICKEST_SLAB).thickness(), 1e-9);
-        assertEquals(PlaneName.AS_IT_LIES, planes.best().name());
-        assertEquals(PlaneName.AS_IT_LIES, planes.chosen().name());
+        assertEquals(PlaneName.AS_MEASURED, planes.best().name());
+        assertEquals(PlaneName.AS_MEASURED, planes.chosen().name());
     }
 
     @Test

@@ -30,11 +30,11 @@ class SimulationTest {
     }
 
     @Test
-    void levelledIsNeverThinnerThanAsItLies() {
+    void levelledIsNeverThinnerThanAsMeasured() {
         Simulation simulation = simulate(SHAPE.read(5, 3, SHAPE.twist(2)));
 
-        assertTrue(simulation.asItLies().median() <= simulation.levelled().median());
-        assertTrue(simulation.asItLies().low() <= simulation.levelled().low());
+        assertTrue(simulation.asMeasured().median() <= simulation.levelled().median());
+        assertTrue(simulation.asMeasured().low() <= simulation.levelled().low());
     }
 
     // The noise-free slab of a bow of 2 mm is 28; the range lies about it and is not wider than the noise explains.
@@ -56,7 +56,7 @@ class SimulationTest {
         for (int i = 0; i < Simulation.DRAWS; i++) {
             assertEquals(bare.slabs()[i] - 0.6, skimmed.slabs()[i], 1e-9);
         }
-        assertEquals(bare.asItLies().median() - 0.6, skimmed.asItLies().median(), 1e-9);
+        assertEquals(bare.asMeasured().median() - 0.6, skimmed.asMeasured().median(), 1e-9);
         assertEquals(bare.levelled().median() - 0.6, skimmed.levelled().median(), 1e-9);
     }
 
@@ -69,8 +69,8 @@ class SimulationTest {
 
         Simulation held = Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, none, 1);
 
-        assertArrayEquals(held.asItLies().sorted(), held.levelled().sorted(), 1e-9);
-        assertEquals(25.5, held.asItLies().median(), 0.3);
+        assertArrayEquals(held.asMeasured().sorted(), held.levelled().sorted(), 1e-9);
+        assertEquals(25.5, held.asMeasured().median(), 0.3);
         assertEquals(30, simulate(board).levelled().median(), 0.3);
     }
 

@@ -45,13 +45,13 @@ class JudgementTest {
 
         assertEquals(4, judged.readings().minimumZone().width(), 1e-9);
         assertEquals(26, judged.planes().best().thickness(), 1e-9);
-        assertEquals(26, judged.planes().named(PlaneName.AS_IT_LIES).thickness(), 1e-9);
+        assertEquals(26, judged.planes().named(PlaneName.AS_MEASURED).thickness(), 1e-9);
         assertTrue(judged.pose().rocks());
         assertEquals(List.of(0.5, 0.5), judged.pose().contacts().stream()
             .map(c -> Math.rint(c.load() * 1e9) / 1e9).toList());
         assertEquals(4, judged.pose().widest(), 1e-9);
         assertEquals(0, judged.pose().bed().slopeX(), 1e-9);
-        assertEquals(List.of(4.0, 0.0, 4.0, 0.0), gaps(judged.asItLies(), 0));
+        assertEquals(List.of(4.0, 0.0, 4.0, 0.0), gaps(judged.asMeasured(), 0));
     }
 
     /** Gaps over the lowest of the corners and of what the most likely board rests on; possible boards lie lower. */
@@ -68,7 +68,7 @@ class JudgementTest {
 
         assertEquals(27, judged.planes().best().thickness(), 1e-9);
         assertTrue(judged.pose().rocks());
-        assertEquals(List.of(3.0, 3.0, 3.0, 3.0), gaps(judged.asItLies(), 3));
+        assertEquals(List.of(3.0, 3.0, 3.0, 3.0), gaps(judged.asMeasured(), 3));
     }
 
     @Test
@@ -94,7 +94,7 @@ class JudgementTest {
     void tiltedBoardIsWholeAgainWhenLetDown() {
         Judgement judged = judge(SHAPE.read(5, 3, (x, y) -> 0.005 * x));
 
-        assertEquals(25.5, judged.planes().named(PlaneName.AS_IT_LIES).thickness(), 1e-9);
+        assertEquals(25.5, judged.planes().named(PlaneName.AS_MEASURED).thickness(), 1e-9);
         assertEquals(30, judged.planes().best().thickness(), 1e-9);
         assertEquals(0.005, judged.planes().best().slab().faceA().slopeX(), 1e-12);
         assertTrue(judged.lifts());
@@ -113,7 +113,7 @@ class JudgementTest {
         Judgement judged = judge(SHAPE.read(5, 3, (x, y) -> x / 225, calipers));
 
         assertEquals(28, judged.planes().best().thickness(), 0.005);
-        assertEquals(28, judged.planes().named(PlaneName.AS_IT_LIES).thickness(), 0.005);
+        assertEquals(28, judged.planes().named(PlaneName.AS_MEASURED).thickness(), 0.005);
     }
 
     // Identity: of one thickness T, slab = T − minimum zone of the sampled face, for any shape.
@@ -170,7 +170,7 @@ class JudgementTest {
         double lessB = judged.cuts().faceB().plane().height() - judged.planes().chosen().slab().faceB().height();
 
         assertEquals(0.9, lessA + lessB, 1e-9);
-        ThicknessRange range = judged.lifts() ? judged.outlook().levelled() : judged.outlook().asItLies();
+        ThicknessRange range = judged.lifts() ? judged.outlook().levelled() : judged.outlook().asMeasured();
         double kept = Math.min(0.6, range.high() - range.low());
         assertTrue(lessB >= kept - 1e-9 && lessA >= kept / 2 - 1e-9, "A " + lessA + ", B " + lessB);
     }
@@ -221,7 +221,7 @@ class JudgementTest {
     void cutParallelToTheBedIsAsDeepAsTheSpread() {
         Judgement judged = judge(SHAPE.read(5, 3, (x, y) -> SHAPE.twist(2.5).applyAsDouble(x, y) + 0.002 * x));
 
-        assertEquals(judged.readings().spread(), judged.planes().named(PlaneName.AS_IT_LIES).deepestCut(), 1e-9);
+        assertEquals(judged.readings().spread(), judged.planes().named(PlaneName.AS_MEASURED).deepestCut(), 1e-9);
     }
 
     @Test
@@ -242,7 +242,7 @@ class JudgementTest {
     }
 
     @Test
-    void noLiftingIsAskedForWhereTheBoardMakesItAsItLies() {
+    void noLiftingIsAskedForWhereTheBoardMakesItAsMeasured() {
         DoubleBinaryOperator propped = (x, y) -> 0.005 * x;
 
         assertFalse(judge(SHAPE.wanted(25).read(5, 3, propped)).lifts());
@@ -317,13 +317,13 @@ class JudgementTest {
 
     // Once a board that made it as it lies was refused, because the verdict looked at the limited levelling alone.
     @Test
-    void whatMakesItAsItLiesIsNotRefusedForTheLimitToLifting() {
+    void whatMakesItAsMeasuredIsNotRefusedForTheLimitToLifting() {
         Board board = SHAPE.wanted(26).read(9, 3, (x, y) -> 0.04 * Math.max(0, x - 450) - 0.02 * x);
 
         Judgement judged = Judgement.of(board, JudgeOptions.usual(board).liftingAtMost(0));
 
-        assertTrue(judged.outlook().levelled().median() >= judged.outlook().asItLies().median());
-        assertTrue(judged.planes().best().thickness() >= judged.planes().named(PlaneName.AS_IT_LIES).thickness());
+        assertTrue(judged.outlook().levelled().median() >= judged.outlook().asMeasured().median());
+        assertTrue(judged.planes().best().thickness() >= judged.planes().named(PlaneName.AS_MEASURED).thickness());
     }
 
     // Once a lifting that decided the verdict was left out, because it gained under a tenth of a mm.
@@ -336,7 +336,7 @@ class JudgementTest {
             Judgement judged = judge(board);
 
             assertEquals(judged.verdict(), Verdict.of(judged.chanceOn(judged.lifts() ? judged.outlook().levelled()
-                : judged.outlook().asItLies()).orElseThrow()), "case " + trial);
+                : judged.outlook().asMeasured()).orElseThrow()), "case " + trial);
         }
     }
 

@@ -60,7 +60,7 @@ class CoveringProgramTest {
         }
     }
 
-    // Solved after every few columns, so that the inverse is reckoned anew between solves; the same reference.
+    // Solved after every few columns, so that the inverse is computed again between solves; the same reference.
     @Test
     void manyShortSolvesEndAtTheSameOptimum() {
         SplittableRandom random = new SplittableRandom(32);

@@ -189,10 +189,10 @@ class KrigingTest {
     }
 
     // Worked by hand: three places on a line and one beside it, all that a trend 1, x, y has to tell the slope across
-    // by. Left out, nothing foretells it, in any unit of height; each of the others is foretold by the rest.
+    // by. Left out, nothing predicts it, in any unit of height; each of the others is predicted by the rest.
     @ParameterizedTest
     @ValueSource(doubles = {1e-5, 1, 1e5})
-    void whatTheTrendLeansOnAloneIsForetoldByNothing(double unit) {
+    void whatTheTrendLeansOnAloneIsPredictedByNothing(double unit) {
         double[] x = {0, 100, 200, 100};
         double[] y = {0, 0, 0, 90};
         double[] z = {0, 2 * unit, unit, 5 * unit};

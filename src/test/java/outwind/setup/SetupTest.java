@@ -59,7 +59,7 @@ class SetupTest {
         assertEquals(-0.02, bed.slopeY());
     }
 
-    // Nothing less than the thinnest place is reckoned with: a wedge that thins from 40 to 20 mm needs as many shims as
+    // Nothing less than the thinnest place is computed with: a wedge that thins from 40 to 20 mm needs as many shims as
     // a board of 20 mm, not as one of 40.
     @Test
     void stiffnessIsThatOfTheThinnestPlace() {

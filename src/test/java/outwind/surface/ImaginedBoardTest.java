@@ -51,6 +51,6 @@ class ImaginedBoardTest {
         double squares = board.readings().stream()
             .mapToDouble(reading -> Math.pow(reading.z() - imagined.at(reading.x(), reading.y()), 2)).sum();
         // A standard deviation from 90 readings is good to 7.5 %; three of them.
-        assertEquals(TouchOffNoise.USUAL, Math.sqrt(squares / 90), 0.225 * TouchOffNoise.USUAL);
+        assertEquals(ReadingNoise.USUAL, Math.sqrt(squares / 90), 0.225 * ReadingNoise.USUAL);
     }
 }

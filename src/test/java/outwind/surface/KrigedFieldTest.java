@@ -9,10 +9,10 @@ import outwind.surface.trend.TrendModel;
 
 class KrigedFieldTest {
 
-    // A row of readings and one beside it, which alone holds the slope across: nothing foretells it. Heights so rough
+    // A row of readings and one beside it, which alone holds the slope across: nothing predicts it. Heights so rough
     // that settings of small spread have no weight at all; they made the deviation not a number.
     @Test
-    void aReadingThatNothingForetellsHasAnInfiniteDeviationHoweverRoughTheOthersAre() {
+    void aReadingThatNothingPredictsHasAnInfiniteDeviationHoweverRoughTheOthersAre() {
         SplittableRandom random = new SplittableRandom(20260301);
         double[] x = new double[41];
         double[] y = new double[41];
@@ -21,7 +21,7 @@ class KrigedFieldTest {
         Arrays.setAll(y, i -> i < 40 ? 20 : 180);
         Arrays.setAll(z, i -> random.nextDouble(-60, 60));
 
-        TopFace.Foretold last = KrigedField.of(Observations.of(x, y, z, 0.05, 1500, 200), TrendModel.CURVED,
+        TopFace.Predicted last = KrigedField.of(Observations.of(x, y, z, 0.05, 1500, 200), TrendModel.CURVED,
             Prior.FACE, 1500, 200).leavingOut().get(40);
 
         assertEquals(Double.POSITIVE_INFINITY, last.deviation());

@@ -74,7 +74,7 @@ class MeasuredShapeTest {
         MeasuredShape shape = MeasuredShape.of(SHAPE.read(5, 3, SHAPE.bow(1)));
 
         assertTrue(shape.topDeviationAt(450, 90) < shape.topDeviationAt(900, 180));
-        assertTrue(shape.topDeviationAt(450, 90) < TouchOffNoise.USUAL);
+        assertTrue(shape.topDeviationAt(450, 90) < ReadingNoise.USUAL);
     }
 
     @Test
@@ -122,10 +122,10 @@ class MeasuredShapeTest {
         readings.add(new Reading(100, 50, 0.1, Face.A, "", 20));
         readings.add(new Reading(100, 50, 0.3, Face.A, "", 21));
 
-        TouchOffNoise noise = TouchOffNoise.of(board, readings);
+        ReadingNoise noise = ReadingNoise.of(board, readings);
 
         assertEquals(Math.sqrt(0.00912 + 0.0025), noise.deviation(), 1e-12);
-        assertEquals(TouchOffNoise.Source.REPEATS, noise.source());
+        assertEquals(ReadingNoise.Source.REPEATS, noise.source());
         assertEquals(1, noise.repeats());
     }
 
@@ -138,12 +138,12 @@ class MeasuredShapeTest {
         readings.add(new Reading(100, 50, 3, Face.A, "", 20));
         readings.add(new Reading(100, 50, 31.004, Face.A, "", 21));
 
-        TouchOffNoise alone = TouchOffNoise.of(board, readings);
+        ReadingNoise alone = ReadingNoise.of(board, readings);
         readings.add(new Reading(200, 50, 0.1, Face.A, "", 22));
         readings.add(new Reading(200, 50, 0.3, Face.A, "", 23));
-        TouchOffNoise pooled = TouchOffNoise.of(board, readings);
+        ReadingNoise pooled = ReadingNoise.of(board, readings);
 
-        assertEquals(TouchOffNoise.usual(), alone);
+        assertEquals(ReadingNoise.usual(), alone);
         assertEquals(Math.sqrt(0.00912 + 0.0025), pooled.deviation(), 1e-12);
         assertEquals(1, pooled.repeats());
     }
@@ -159,7 +159,7 @@ class MeasuredShapeTest {
             readings.add(board.readings().get(i).withHeight(-stray));
         }
 
-        TouchOffNoise noise = TouchOffNoise.of(board, readings);
+        ReadingNoise noise = ReadingNoise.of(board, readings);
 
         assertEquals(9, noise.repeats());
         assertTrue(noise.deviation() > 0.5, noise.toString());
@@ -186,7 +186,7 @@ class MeasuredShapeTest {
         Board board = with(SHAPE.read(3, 3, (x, y) -> 0), SHAPE.read(3, 3, (x, y) -> 0).readings(),
             OptionalDouble.of(0.12));
 
-        assertEquals(0.13, TouchOffNoise.of(board, board.readings()).deviation(), 1e-12);
+        assertEquals(0.13, ReadingNoise.of(board, board.readings()).deviation(), 1e-12);
     }
 
     // Worked by hand: heights in 64ths of an inch are rounded by up to half of 0.396875 mm; evenly spread, that is a
@@ -196,6 +196,6 @@ class MeasuredShapeTest {
         Board board = SHAPE.read(5, 3, (x, y) -> Math.rint(x / 100) * 25.4 / 64);
 
         assertEquals(Math.sqrt(0.08 * 0.08 + 0.05 * 0.05 + Math.pow(25.4 / 64, 2) / 12),
-            TouchOffNoise.of(board, board.readings()).deviation(), 1e-12);
+            ReadingNoise.of(board, board.readings()).deviation(), 1e-12);
     }
 }

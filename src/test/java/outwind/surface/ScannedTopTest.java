@@ -104,7 +104,7 @@ class ScannedTopTest {
         ThicknessRange range = judged(scanned((x, y) -> 0, 2));
 
         // Truth 30. The lowest of 2400 cells of 25 points each is by itself 3.4 · 0.03/5 = 0.02 mm low, and where it is
-        // drawn anew as much again: 0.04 mm if nothing were done about it.
+        // drawn again as much again: 0.04 mm if nothing were done about it.
         assertEquals(30, range.median(), 0.04);
         assertTrue(range.high() - range.low() < 0.1, range.low() + " to " + range.high());
     }

@@ -63,7 +63,7 @@ final class Assembly {
         Measurements measured = new Measurements(gauge, statedLength, statedWidth, faults);
         if (Table.read(sheet, gauge.units(), measured, faults)) {
             requireThickness(thickness, measured);
-            requireTouchOffs(measured);
+            requireReadings(measured);
         }
 
         List<String> remarks = new ArrayList<>();
@@ -168,7 +168,7 @@ final class Assembly {
         }
     }
 
-    private void requireTouchOffs(Measurements measured) {
+    private void requireReadings(Measurements measured) {
         if (measured.touchedOnA() < fewest) {
             faults.addForFile("at least " + fewest + " touch-offs on face A",
                 String.valueOf(measured.touchedOnA()),

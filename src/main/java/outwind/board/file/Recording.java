@@ -25,7 +25,7 @@ import outwind.board.text.TornTail;
 
 /**
  * A board that is being touched off: its file's text and what that says. It never changes; each step gives another
- * recording, whose text has been read anew, so that what is on the disk is what is known and can be read again.
+ * recording, whose text has been read again, so that what is on the disk is what is known and can be read again.
  *
  * <p>The file is a board file with a table of named columns. A row without a height plans a touch-off. Each touch-off
  * is a row with a height, added at the end; the first of them at a place does the first row that plans that place, the

@@ -21,14 +21,14 @@ import outwind.judge.Prospect;
 import outwind.report.files.RecordingFile;
 import outwind.report.words.Figures;
 import outwind.report.words.RecordingWords;
-import outwind.surface.ForetoldHeight;
+import outwind.surface.PredictedHeight;
 import outwind.surface.ImpossibleBoard;
 import outwind.surface.MeasuredShape;
 import outwind.surface.SuspectReading;
-import outwind.surface.TouchOffNoise;
+import outwind.surface.ReadingNoise;
 
 /**
- * Takes a board's touch-offs one by one: asks for each, holds it against what the others foretell, keeps it, and says
+ * Takes a board's touch-offs one by one: asks for each, holds it against what the others predict, keeps it, and says
  * what the board looks like so far. Every answer is kept in the file before the next question is asked.
  */
 public final class Dialogue {
@@ -166,7 +166,7 @@ public final class Dialogue {
         }
         boolean insisted = doubted.isPresent() && doubted.getAsDouble() == z;
         Optional<HeightCheck> check = insisted ? Optional.empty() : Optional.of(check(place.get()));
-        Optional<ForetoldHeight> against = check.flatMap(known -> known.contradicts(z));
+        Optional<PredictedHeight> against = check.flatMap(known -> known.contradicts(z));
         if (against.isPresent()) {
             doubted = OptionalDouble.of(z);
             complaints.println(words.unexpected(against.get(), check.get().bound(), recording.touchedAt(place.get())
@@ -325,7 +325,7 @@ public final class Dialogue {
     private void finish() throws IOException {
         keep(recording.tidied());
         OptionalDouble deviation = recording.board().repeatability().isPresent() ? OptionalDouble.empty()
-            : TouchOffNoise.repeatability(recording.board());
+            : ReadingNoise.repeatability(recording.board());
         if (deviation.isPresent()) {
             keep(recording.stating(words.repeatabilityLine(deviation.getAsDouble())));
             out.println(words.repeatability(deviation.getAsDouble()));

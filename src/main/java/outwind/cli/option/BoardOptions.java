@@ -86,7 +86,7 @@ public final class BoardOptions {
         }
     }
 
-    /** What is said of many boards that are reckoned at another moisture; empty if they are not. */
+    /** What is said of many boards that are computed at another moisture; empty if they are not. */
     public Optional<String> drying() {
         return Optional.ofNullable(moisture).map(Drying::ofMany);
     }

@@ -5,7 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A report laid out for 80 columns, laid out anew for a narrower terminal.
+ * A report laid out for 80 columns, laid out again for a narrower terminal.
  *
  * <p>Paragraphs are put together again and wrapped. That a line goes on in the next one shows by that line's first
  * word: it would not have fitted behind. Rows of tables stay rows, their columns closer to each other; where one is too

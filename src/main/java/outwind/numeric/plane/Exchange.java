@@ -65,7 +65,7 @@ final class Exchange {
     }
 
     /**
-     * Starts anew.
+     * Starts again.
      *
      * @param widest what holds the slopes until points do: the most that a plane may rise over a unit
      * @param start  an earlier answer whose contacts hold the planes at first, or null

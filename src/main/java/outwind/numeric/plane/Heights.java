@@ -3,10 +3,10 @@ package outwind.numeric.plane;
 import outwind.numeric.Range;
 
 /**
- * How the heights of one program are reckoned.
+ * How the heights of one program are computed.
  *
  * @param range      from the lowest to the highest, 1 where all are alike
- * @param middle     halfway; heights are reckoned from here, so that an offset does not cost digits
+ * @param middle     halfway; heights are computed from here, so that an offset does not cost digits
  * @param resolution a few units in the last place: what lies less than this beyond a plane lies on it
  */
 record Heights(double range, double middle, double resolution) {

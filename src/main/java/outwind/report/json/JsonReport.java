@@ -154,15 +154,15 @@ public final class JsonReport {
     }
 
     private static String code(PlaneName name) {
-        return name == PlaneName.AS_IT_LIES ? AS_MEASURED : JsonText.code(name);
+        return name == PlaneName.AS_MEASURED ? AS_MEASURED : JsonText.code(name);
     }
 
     private void thickness() {
         ObjectNode node = root.putObject("thickness");
         node.put("atReadings", judgement.readings().promise());
-        node.put("asMeasured", judgement.outlook().asItLies().median());
-        node.put("asMeasuredLow", judgement.outlook().asItLies().low());
-        node.put("asMeasuredHigh", judgement.outlook().asItLies().high());
+        node.put("asMeasured", judgement.outlook().asMeasured().median());
+        node.put("asMeasuredLow", judgement.outlook().asMeasured().low());
+        node.put("asMeasuredHigh", judgement.outlook().asMeasured().high());
         node.put("levelled", judgement.outlook().levelled().median());
         node.put("low", judgement.outlook().levelled().low());
         node.put("high", judgement.outlook().levelled().high());
@@ -181,7 +181,7 @@ public final class JsonReport {
         ObjectNode chosen = root.putObject("setup");
         describe(chosen, judgement.lifts() ? "levelled" : AS_MEASURED, judgement.setup());
         describe(chosen.putObject("other"), judgement.lifts() ? AS_MEASURED : "levelled",
-            judgement.lifts() ? judgement.asItLies() : judgement.levelled());
+            judgement.lifts() ? judgement.asMeasured() : judgement.levelled());
     }
 
     private void describe(ObjectNode node, String choice, Setup setup) {

@@ -45,7 +45,7 @@ public final class BenchWords {
 
     /** What levelling on shims gains over cutting the board as it was measured. */
     public static String gain(Judgement judgement, Figures figures) {
-        double measured = judgement.outlook().asItLies().median();
+        double measured = judgement.outlook().asMeasured().median();
         double levelled = judgement.outlook().levelled().median();
         if (levelled <= 0) {
             return "Levelling does not help: the two cuts would still meet.";

@@ -227,8 +227,8 @@ private void numbers() {
     private void setups() {
         page.line("Gap under each corner, as measured and levelled (" + figures.unit() + ")");
         List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < judgement.asItLies().corners().size(); i++) {
-            Corner lying = judgement.asItLies().corners().get(i);
+        for (int i = 0; i < judgement.asMeasured().corners().size(); i++) {
+            Corner lying = judgement.asMeasured().corners().get(i);
             Corner level = judgement.levelled().corners().get(i);
             rows.add(List.of("corner", figures.place(lying.x()), edge(lying.y()), figures.number(lying.gap()),
                 figures.number(level.gap())));
@@ -236,7 +236,7 @@ private void numbers() {
         page.table("  ", List.of("", "x", "edge", "as measured", "levelled"), rows);
         page.gap();
         page.paragraph((judgement.lifts() ? "As measured" : "Levelled") + " it would stand on "
-            + inWords(judgement.lifts() ? judgement.asItLies() : judgement.levelled()) + ".");
+            + inWords(judgement.lifts() ? judgement.asMeasured() : judgement.levelled()) + ".");
         page.gap();
     }
 

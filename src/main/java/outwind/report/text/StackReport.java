@@ -39,7 +39,7 @@ public final class StackReport {
      *
      * @param wanted finished area that is wanted (mm²), if one is
      * @param plan   of a cutting bill against the stack, if there is one
-     * @param remark on how all boards were reckoned, if there is anything to say
+     * @param remark on how all boards were computed, if there is anything to say
      */
     public static String of(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan,
                             Optional<String> remark) {

@@ -12,7 +12,7 @@ import outwind.flatten.NextReading;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.judge.Prospect;
-import outwind.surface.ForetoldHeight;
+import outwind.surface.PredictedHeight;
 import outwind.surface.SuspectReading;
 
 /** What is said while a board is touched off. */
@@ -113,17 +113,17 @@ public final class RecordingWords {
     }
 
     /**
-     * That a height is far from what the others foretell.
+     * That a height is far from what the others predict.
      *
      * @param bound how many standard deviations are still believed
      * @param before what was read at the same place before, if it was touched
      */
-    public String unexpected(ForetoldHeight foretold, double bound, OptionalDouble before) {
-        double off = bound * foretold.deviation();
+    public String unexpected(PredictedHeight predicted, double bound, OptionalDouble before) {
+        double off = bound * predicted.deviation();
         return paragraph((before.isPresent() ? "You read " + figures.fineLength(before.getAsDouble())
             + " here before. " : "")
-            + "I expected between " + figures.fine(foretold.mean() - off) + " and "
-            + figures.fineLength(foretold.mean() + off) + ". If it is right, type it again; then an earlier one may be wrong.");
+            + "I expected between " + figures.fine(predicted.mean() - off) + " and "
+            + figures.fineLength(predicted.mean() + off) + ". If it is right, type it again; then an earlier one may be wrong.");
     }
 
     /** Touch-offs that do not go with the others. */
@@ -141,7 +141,7 @@ public final class RecordingWords {
     }
 
     /** Where the verdict comes from. */
-    public String why(Optional<Prospect> prospect, Optional<ForetoldHeight> here) {
+    public String why(Optional<Prospect> prospect, Optional<PredictedHeight> here) {
         Page page = new Page();
         if (prospect.isEmpty()) {
             page.paragraph("The verdict starts at reading " + Prospect.FEWEST + ".");
@@ -156,9 +156,9 @@ public final class RecordingWords {
                 + figures.fineLength(2 * known.shape().noise().deviation()) + " (95\u00a0%).");
             suspects(known).ifPresent(page::paragraph);
         });
-        here.filter(foretold -> Double.isFinite(foretold.deviation())).ifPresent(foretold ->
-            page.paragraph("Here the other readings point to " + figures.fine(foretold.mean()) + " ± "
-                + figures.fineLength(2 * foretold.deviation()) + "."));
+        here.filter(predicted -> Double.isFinite(predicted.deviation())).ifPresent(predicted ->
+            page.paragraph("Here the other readings point to " + figures.fine(predicted.mean()) + " ± "
+                + figures.fineLength(2 * predicted.deviation()) + "."));
         return page.toString().stripTrailing();
     }
 

@@ -32,7 +32,7 @@ import outwind.setup.Shim;
 import outwind.setup.Stiffness;
 import outwind.setup.Supports;
 import outwind.shop.Shop;
-import outwind.surface.TouchOffNoise;
+import outwind.surface.ReadingNoise;
 import outwind.surface.trend.Term;
 import outwind.surface.trend.TrendFit;
 import outwind.surface.trend.Warp;
@@ -109,7 +109,7 @@ public final class Sentences {
         if (median() <= 0) {
             return "The two cuts would meet before both faces are clean. Try shorter or narrower blanks.";
         }
-        ThicknessRange measured = judgement.outlook().asItLies();
+        ThicknessRange measured = judgement.outlook().asMeasured();
         ThicknessRange levelled = judgement.outlook().levelled();
         if (judgement.lifts()) {
             return "Levelled on shims it gives " + range(levelled) + ". " + (measured.median() > 0
@@ -142,7 +142,7 @@ public final class Sentences {
 
     /** What comes out as measured and levelled, each with its range. */
     public List<String> ranges() {
-        ThicknessRange measured = judgement.outlook().asItLies();
+        ThicknessRange measured = judgement.outlook().asMeasured();
         List<String> ranges = new ArrayList<>();
         if (median() <= 0) {
             ranges.add("Nothing is left between the two cuts.");
@@ -155,7 +155,7 @@ public final class Sentences {
     }
 
     private ThicknessRange chosen() {
-        return judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asItLies();
+        return judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asMeasured();
     }
 
     /** What comes out if it is lifted further than the limit; empty if that gains nothing, or the board is to lie. */
@@ -211,7 +211,7 @@ public final class Sentences {
 
     private List<String> remedies() {
         double target = judgement.board().target().getAsDouble();
-        double safe = (judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asItLies()).low();
+        double safe = (judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asMeasured()).low();
         // The whole board in one length is no crosscut: it only shows what lifting it further would do.
         Optional<EqualLengths> rescue = judgement.rescue()
             .filter(found -> found.count() > 1 || found.length() < judgement.board().length() - Saw.USUAL_KERF);
@@ -303,14 +303,14 @@ public final class Sentences {
         if (isScanned()) {
             return least + scatter(judgement.board().scan().get().cells());
         }
-        TouchOffNoise noise = judgement.shape().noise();
+        ReadingNoise noise = judgement.shape().noise();
         String source = switch (noise.source()) {
             case REPEATABILITY -> "the repeatability in the file";
             case REPEATS -> "from the places measured more than once";
             case USUAL -> "usual on rough wood";
         };
         return least + " One reading is good to ±" + figures.fineLength(2 * noise.deviation()) + " (95\u00a0%; "
-            + source + ")." + (noise.source() == TouchOffNoise.Source.USUAL
+            + source + ")." + (noise.source() == ReadingNoise.Source.USUAL
             ? " To do better, measure one place five times and state the repeatability." : "") + evenThickness();
     }
 
@@ -410,7 +410,7 @@ public final class Sentences {
     /** Why it is to be levelled, or why not; in one sentence, with what lifting would save. */
     public String choice() {
         double gain = judgement.planes().best().thickness()
-            - judgement.planes().named(PlaneName.AS_IT_LIES).thickness();
+            - judgement.planes().named(PlaneName.AS_MEASURED).thickness();
         double chosen = judgement.cuts().faceA().depth() + judgement.cuts().faceB().depth();
         double other = judgement.otherCuts().faceA().depth() + judgement.otherCuts().faceB().depth();
         String saves = figures.length(Math.max(0, gain)) + " of thickness and "
@@ -466,7 +466,7 @@ public final class Sentences {
         }
         double gives = judgement.movementJustSetDown();
         String gain = judgement.lifts() ? "Levelling gains "
-            + figures.small(judgement.outlook().levelled().median() - judgement.outlook().asItLies().median())
+            + figures.small(judgement.outlook().levelled().median() - judgement.outlook().asMeasured().median())
             + " of thickness." : "The shims keep it from bending under the cutter.";
         String moves = Double.isFinite(gives) ? " moves it by up to " + figures.fineLength(gives) : " tips it";
         return Optional.of("It lies steady by itself, so you can also set it down without shims. Then a push of "

@@ -8,7 +8,7 @@ import outwind.numeric.Median;
 
 /**
  * The points of a scan within reach of its middle. Where nothing came back, some scanners write a number that is far
- * beyond anything; nothing could be reckoned with it.
+ * beyond anything; nothing could be computed with it.
  *
  * @param points those within reach, in the order of the file; the scan's own where all of them are
  * @param astray how many were not

@@ -203,7 +203,7 @@ public final class ScannedBoard {
         }
         if (xx * yy - xy * xy <= NO_SPREAD * (xx + yy) * (xx + yy)) {
             throw header.fault("points over the whole of a face", "points at one place or in one line",
-                "Save the scan anew with x along the board, y across it and z up, and all of the face in view.");
+                "Save the scan again with x along the board, y across it and z up, and all of the face in view.");
         }
     }
 

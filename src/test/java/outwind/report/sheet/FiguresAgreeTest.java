@@ -405,8 +405,8 @@ class FiguresAgreeTest {
         assertEquals(judgement.outlook().levelled().median(), said.json().at("/thickness/levelled").asDouble());
         assertEquals(judgement.outlook().levelled().low(), said.json().at("/thickness/low").asDouble());
         assertEquals(judgement.outlook().levelled().high(), said.json().at("/thickness/high").asDouble());
-        assertEquals(judgement.outlook().asItLies().median(), said.json().at("/thickness/asMeasured").asDouble());
-        for (ThicknessRange range : List.of(judgement.outlook().levelled(), judgement.outlook().asItLies())) {
+        assertEquals(judgement.outlook().asMeasured().median(), said.json().at("/thickness/asMeasured").asDouble());
+        for (ThicknessRange range : List.of(judgement.outlook().levelled(), judgement.outlook().asMeasured())) {
             String said90 = plain(figures.precise(range.median()) + " (" + figures.preciseNumber(range.low()) + " to "
                 + figures.precise(range.high()));
             assertTrue(said.flatDetails().contains(said90), said90 + " in " + said.why());

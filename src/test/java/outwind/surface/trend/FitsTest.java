@@ -164,7 +164,7 @@ class FitsTest {
         assertTrue(twist.isReal());
     }
 
-    // Identity: the studentised residual is the reading less what the fit of all others foretells, over the standard
+    // Identity: the studentised residual is the reading less what the fit of all others predicts, over the standard
     // error of that difference, s₍ᵢ₎·√(1 + f'(X'X)⁻¹f).
     @Test
     void studentisedResidualIsThatOfTheOtherReadings() {

@@ -13,16 +13,16 @@ import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.TouchGrid;
 
-class ForetoldHeightTest {
+class PredictedHeightTest {
 
     private static final ShapeOf SHAPE = ShapeOf.board();
 
-    // What is foretold should differ from what is read by what is said of it: then the squares, in units of what is to
+    // What is predicted should differ from what is read by what is said of it: then the squares, in units of what is to
     // be expected, are 1 on average. One of each board, so that they do not hang together: the mean of 300 has a
     // standard error of 0.08. It came to 0.76 and 0.87 on 400 boards of two other seeds, a little on the wary side.
     // Deviations a quarter too large or too small are out of bounds.
     @Test
-    void whatIsForetoldOfBoardsOfKnownNoiseIsAsFarOffAsItSays() {
+    void whatIsPredictedOfBoardsOfKnownNoiseIsAsFarOffAsItSays() {
         SplittableRandom random = new SplittableRandom(20260301);
         TouchGrid grid = new TouchGrid(1180, 212, 4, 3, 15);
         double sum = 0;
@@ -30,9 +30,9 @@ class ForetoldHeightTest {
             Board board = ImaginedBoard.of(1180, 212, (trial + 0.5) / 300, random).touchedOff(grid.tour(), random);
             Reading reading = board.readings().get(random.nextInt(12));
 
-            ForetoldHeight foretold = MeasuredShape.of(board.without(reading)).foretell(reading.x(), reading.y());
+            PredictedHeight predicted = MeasuredShape.of(board.without(reading)).predict(reading.x(), reading.y());
 
-            sum += Math.pow((reading.z() - foretold.mean()) / foretold.deviation(), 2);
+            sum += Math.pow((reading.z() - predicted.mean()) / predicted.deviation(), 2);
         }
 
         assertTrue(sum > 0.55 * 300 && sum < 1.25 * 300, "mean square " + sum / 300);
@@ -41,7 +41,7 @@ class ForetoldHeightTest {
     // Where one touch-off is known without end, another differs from it by its own noise alone; with n of them the
     // mean is sure to noise/√n, and the deviation is noise·√(1 + 1/n).
     @Test
-    void aPlaceTouchedOftenForetellsItselfToWithinTheNoise() {
+    void aPlaceTouchedOftenPredictsItselfToWithinTheNoise() {
         Board board = SHAPE.read(4, 3, SHAPE.twist(1));
         List<Reading> often = new ArrayList<>(board.readings());
         for (int i = 0; i < 40; i++) {
@@ -49,16 +49,16 @@ class ForetoldHeightTest {
         }
 
         MeasuredShape shape = MeasuredShape.of(board.withReadings(often));
-        ForetoldHeight foretold = shape.foretell(0, 0);
+        PredictedHeight predicted = shape.predict(0, 0);
 
-        assertEquals(1.2, foretold.mean(), 0.02);
-        assertEquals(shape.noise().deviation() * Math.sqrt(1 + 1 / 41.0), foretold.deviation(),
-            0.01 * foretold.deviation());
+        assertEquals(1.2, predicted.mean(), 0.02);
+        assertEquals(shape.noise().deviation() * Math.sqrt(1 + 1 / 41.0), predicted.deviation(),
+            0.01 * predicted.deviation());
     }
 
     // Identity: heights told from a bed that is tilted are the same heights once the bed's own are taken off.
     @Test
-    void heightsAreForetoldAsTheyAreReadOverATiltedBed() {
+    void heightsArePredictedAsTheyAreReadOverATiltedBed() {
         Board level = SHAPE.read(4, 3, SHAPE.twist(1));
         List<Reading> tilted = new ArrayList<>();
         level.readings().forEach(r -> tilted.add(r.withHeight(r.z() + 30 + bed(r.x(), r.y()))));
@@ -66,10 +66,10 @@ class ForetoldHeightTest {
             tilted.add(new Reading(corner[0], corner[1], bed(corner[0], corner[1]), Face.BED, "", 1));
         }
 
-        ForetoldHeight foretold = MeasuredShape.of(level).foretell(450, 60);
-        ForetoldHeight overBed = MeasuredShape.of(level.withReadings(tilted)).foretell(450, 60);
+        PredictedHeight predicted = MeasuredShape.of(level).predict(450, 60);
+        PredictedHeight overBed = MeasuredShape.of(level.withReadings(tilted)).predict(450, 60);
 
-        assertEquals(foretold.mean() + 30 + bed(450, 60), overBed.mean(), 1e-6);
+        assertEquals(predicted.mean() + 30 + bed(450, 60), overBed.mean(), 1e-6);
     }
 
     private static double bed(double x, double y) {
@@ -89,9 +89,9 @@ class ForetoldHeightTest {
         }
         Board touched = board.withReadings(repeated);
 
-        double repeatability = TouchOffNoise.repeatability(touched).orElseThrow();
+        double repeatability = ReadingNoise.repeatability(touched).orElseThrow();
         Board stated = new Board(touched.name(), touched.units(), touched.length(), touched.width(),
-            touched.thickness(), touched.species(), TouchOffNoise.repeatability(touched), touched.price(),
+            touched.thickness(), touched.species(), ReadingNoise.repeatability(touched), touched.price(),
             touched.target(), touched.skim(), touched.trim(), touched.underside(), touched.turned(),
             touched.defects(), touched.readings(), touched.calipers(), touched.remarks(), Optional.empty(),
             touched.thickness().isPresent());
@@ -99,6 +99,6 @@ class ForetoldHeightTest {
         assertEquals(Math.sqrt((4 * 0.08 * 0.08 + 2 * 0.02) / 8), repeatability, 1e-9);
         assertEquals(MeasuredShape.of(touched).noise().deviation(), MeasuredShape.of(stated).noise().deviation(),
             1e-12);
-        assertTrue(TouchOffNoise.repeatability(board).isEmpty());
+        assertTrue(ReadingNoise.repeatability(board).isEmpty());
     }
 }

@@ -33,7 +33,7 @@ import outwind.surface.trend.FRatio;
  * @param source    where it comes from
  * @param repeats   degrees of freedom that repeated touch-offs gave; zero unless they were used
  */
-public record TouchOffNoise(double deviation, Source source, int repeats) {
+public record ReadingNoise(double deviation, Source source, int repeats) {
 
     /** What the noise was taken from. */
     public enum Source { REPEATABILITY, REPEATS, USUAL }
@@ -59,22 +59,22 @@ public record TouchOffNoise(double deviation, Source source, int repeats) {
     private static final double SLIP = 0.01;
 
     /** What touching off is usually good for on a rough face, where none was read. */
-    static TouchOffNoise usual() {
-        return new TouchOffNoise(Math.hypot(USUAL, TEXTURE), Source.USUAL, 0);
+    static ReadingNoise usual() {
+        return new ReadingNoise(Math.hypot(USUAL, TEXTURE), Source.USUAL, 0);
     }
 
     /** A spread from n repeats is itself off by 1/√(2n) of it: from fewer than three, by half and more. */
     private static final int FEWEST_REPEATS = 3;
 
     /** Noise of the touch-offs on one face. */
-    static TouchOffNoise of(Board board, List<Reading> readings) {
+    static ReadingNoise of(Board board, List<Reading> readings) {
         double always = TEXTURE * TEXTURE + Math.pow(step(readings), 2) / 12;
         if (board.repeatability().isPresent()) {
             double given = board.repeatability().getAsDouble();
-            return new TouchOffNoise(Math.sqrt(given * given + always), Source.REPEATABILITY, 0);
+            return new ReadingNoise(Math.sqrt(given * given + always), Source.REPEATABILITY, 0);
         }
         Repeats repeats = Repeats.among(readings);
-        return new TouchOffNoise(Math.sqrt(repeats.variance() + always), repeats.count() > 0 ? Source.REPEATS
+        return new ReadingNoise(Math.sqrt(repeats.variance() + always), repeats.count() > 0 ? Source.REPEATS
             : Source.USUAL, repeats.count());
     }
 
