@@ -77,7 +77,7 @@ final class LabelSearch {
     /**
      * @param worth   of one blank of each item
      * @param wanted  how often each item at most
-     * @param prices  of the items, at which bounds are told
+     * @param prices  of the items, at which bounds are reported
      * @param nothing gains up to this are none
      * @param most    labels kept at one stop
      */

@@ -73,7 +73,7 @@ public record Board(String name, Units units, double length, double width, Optio
         return scan.map(face -> face.points().size()).orElseGet(() -> readingsOf(Face.A).size());
     }
 
-    /** Whether heights are told from the bed, because it was touched off or scanned too. */
+    /** Whether heights are measured from the bed, because it was touched off or scanned too. */
     public boolean isToldFromBed() {
         return !readingsOf(Face.BED).isEmpty() || scan.map(ScannedFace::aboveBed).orElse(false);
     }

@@ -5,7 +5,7 @@ import java.util.Locale;
 /**
  * One thing in a board file that cannot be read, and its cure.
  *
- * @param file     the file as its reader was told of it
+ * @param file     the file as it was given to the reader
  * @param line     line of the file, 1-based; 1 where the fault belongs to the whole file
  * @param column   place of the cell's first character in the line, 1-based, not counting a byte order mark
  * @param expected what should have stood there, for instance {@code z in mm}

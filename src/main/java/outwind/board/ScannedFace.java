@@ -7,7 +7,7 @@ import java.util.Objects;
  *
  * @param points   on the face, in the board's own axes (mm), stray ones left out
  * @param cells    the same in cells
- * @param aboveBed true if the bed was scanned as well, so that heights are told from it
+ * @param aboveBed true if the bed was scanned as well, so that heights are measured from it
  */
 public record ScannedFace(PointCloud points, CellHeights cells, boolean aboveBed) {
 

@@ -101,7 +101,7 @@ final class BlanksCommand implements Callable<Integer> {
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
     }
 
-    /** A plan; what the command line asks for in vain is told as such. */
+    /** A plan; what the command line asks for in vain is refused. */
     private <T> T asked(Supplier<T> maker) {
         try {
             return maker.get();

@@ -120,7 +120,7 @@ final class PointsCommand implements Callable<Integer> {
 
     private TouchSheet sheet() {
         try {
-            // A line break would end the line of the board file that the name stands on.
+            // A line break would end the line of the board file that holds the name.
             Board board = Board.untouched(OneLine.of(name), units, length.in(units),
                 width.in(units), LengthOption.in(units, thickness), LengthOption.in(units, target));
             return new TouchSheet(board, TouchPlan.of(grid(2, 2), asked(), LengthOption.in(units, within),

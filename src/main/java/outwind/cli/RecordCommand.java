@@ -123,7 +123,7 @@ final class RecordCommand implements Callable<Integer> {
             ShopSearch.ofThisUser().shopNear(file).bed().flatMap(bed -> BedWarning.of(bed, begun.board(),
                 new Figures(begun.board().units()))).ifPresent((isQuiet ? err : out)::println);
             boolean all = new Dialogue(asker, out, isQuiet ? err : out, kept, file.toString(), begun).run();
-            // A person has been told at once.
+            // The person has seen it at once.
             return isTyped() || all ? 0 : 1;
         } catch (BadBoardFile e) {
             err.println(e.getMessage());

@@ -190,7 +190,7 @@ final class StackCommand implements Callable<Integer> {
         }
     }
 
-    /** Which boards to cut into what; what the command line asks for in vain is told as such. */
+    /** Which boards to cut into what; what the command line asks for in vain is refused. */
     private Optional<StackPlan> plan(List<Outcome> outcomes, Units units) throws IOException, BadBoardFile {
         if (bill == null) {
             return Optional.empty();

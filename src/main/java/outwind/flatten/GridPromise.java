@@ -10,7 +10,7 @@ import outwind.surface.MeasuredShape;
 import outwind.surface.Region;
 
 /**
- * How well a board's thickness will be known once it is touched off on a grid, told before any touch-off.
+ * How well a board's thickness will be known once it is touched off on a grid, stated before any reading.
  *
  * <p>Boards are made up as a board of this size may be, touched off on the grid with the usual noise, and judged like
  * real ones; what is expected is the mean width of their ranges. Every grid sees the same boards, so that grids differ
@@ -68,12 +68,12 @@ public record GridPromise(TouchGrid grid, double range) {
         return levelled.high() - levelled.low();
     }
 
-    /** True if a sharp kink, as at a knot, is told from a bow. Where it is not, the range is too narrow. */
+    /** True if a sharp kink, as at a knot, can be told from a bow. Where it is not, the range is too narrow. */
     public boolean seesKinks() {
         return grid.columns() >= COLUMNS_FOR_KINKS;
     }
 
-    /** True if a kink that is known of is told where it begins and how sharp it is. */
+    /** True if a kink that is known of states where it begins and how sharp it is. */
     boolean seesKinksWell() {
         return grid.columns() >= COLUMNS_FOR_A_KNOWN_KINK;
     }

@@ -7,7 +7,7 @@ import outwind.surface.Places;
 import outwind.surface.SampledBoard;
 
 /**
- * A place that is worth touching off next, because the thickness hangs on its height.
+ * A place that is worth touching off next, because the thickness depends on its height.
  *
  * <pre>
  *   over the possible boards, with t the slab's thickness and h the height of face A at a place:

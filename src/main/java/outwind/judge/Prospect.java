@@ -38,7 +38,7 @@ public record Prospect(Board board, MeasuredShape shape, Simulation outlook, Ver
     /**
      * A verdict with less than this chance of being wrong is not worth further touch-offs. Touched on and on, the
      * chance q that the board misses its target wanders, but so that what is to be expected of it stays q (it is a
-     * conditional probability, hence a martingale). By Ville's inequality it ever climbs from q = 0.005 to 0.05, where
+     * conditional probability, so a martingale). By Ville's inequality it ever climbs from q = 0.005 to 0.05, where
      * YES ends, at most once in 0.05/0.005 = ten boards, and to 0.95, a plain NO, at most once in 190; and as much the
      * other way about. Source: J. Ville, Étude critique de la notion de collectif, 1939, chapter V.
      */

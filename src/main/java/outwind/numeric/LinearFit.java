@@ -51,7 +51,7 @@ public record LinearFit(double[] coefficients, double[][] unscaledCovariance, do
     }
 
     /**
-     * The same fit told in other coordinates.
+     * The same fit in other coordinates.
      *
      * @param change new coefficients = change · old coefficients, p × p
      */

@@ -36,7 +36,7 @@ public record Range(double least, double most) {
         int third = Math.min(from + 2 * quarter, last) - from;
         double least = values[from];
         double most = least;
-        double nought = 0;
+        double zero = 0;
         double nothing = 0;
         for (int i = from; i < from + quarter; i++) {
             double a = values[i];
@@ -52,10 +52,10 @@ public record Range(double least, double most) {
             most = c > most ? c : most;
             most = d > most ? d : most;
             // NaN for NaN and for infinity, which a comparison would pass over.
-            nought += a * 0 + b * 0;
+            zero += a * 0 + b * 0;
             nothing += c * 0 + d * 0;
         }
-        return new Range(least + (nought + nothing), most + (nought + nothing));
+        return new Range(least + (zero + nothing), most + (zero + nothing));
     }
 
     /** The range of both. */

@@ -26,7 +26,7 @@ public interface BoardShape {
 
     /**
      * Boards that the readings leave possible, each as likely as the next. Where the face is rough
-     * between places, its lowest and its highest round about each place are given: what cuts have to get under and
+     * between places, its lowest and its highest around each place are given: what cuts have to get under and
      * over.
      *
      * @param count how many

@@ -71,7 +71,7 @@ public final class ImaginedBoard {
      * @param length    mm
      * @param width     mm
      * @param roughness share of boards that are smoother than this one, above 0 and below 1: how well a board can be
-     *                  known hangs on that more than on anything else, so a few boards are spread over it evenly
+     *                  known depends on that more than on anything else, so a few boards are spread over it evenly
      * @param random    goes on from where it was
      */
     public static ImaginedBoard of(double length, double width, double roughness, SplittableRandom random) {

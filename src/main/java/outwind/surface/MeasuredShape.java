@@ -55,7 +55,7 @@ public final class MeasuredShape implements BoardShape {
      * Learns both faces.
      *
      * @param measured with readings on face A, a thickness or thickness readings, and whatever readings on face B need
-     *                 to be tied to them; heights are told from the bed where that was touched (see {@link Bed})
+     *                 to be tied to them; heights are measured from the bed where that was touched (see {@link Bed})
      */
     public static MeasuredShape of(Board measured) {
         Board board = Bed.measuredFrom(measured);

@@ -24,7 +24,7 @@ import outwind.surface.trend.FRatio;
  * </pre>
  * A place whose heights scatter so much that chance would show it in one board of a hundred holds a slip, not noise: it
  * is left out of the sum, the worst first, each tested by F against the usual touch-off and the other places. The slip
- * itself is told by {@link SuspectReading}.
+ * itself is judged by {@link SuspectReading}.
  *
  * <p>The step is the coarsest that every height was written to, such as 1/64 in; rounding to it is evenly spread.
  * The usual touch-off counts as a handful of repeats, so that one lucky pair does not make a machine perfect.

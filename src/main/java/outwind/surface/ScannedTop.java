@@ -171,7 +171,7 @@ final class ScannedTop implements TopFace {
     }
 
     /**
-     * What of the cells round about a place can touch a cut.
+     * What of the cells around a place can touch a cut.
      *
      * @param u       along the board, from −1 to 1; likewise {@code v} across
      * @param field   the field there (mm)

@@ -45,7 +45,7 @@ interface TopFace {
     /**
      * Drawn faces, each of two arrays count × (places and anchors).
      *
-     * @param lows  the lowest that the face is round about each place, as far as half way to the next: what a cut has
+     * @param lows  the lowest that the face is around each place, as far as half way to the next: what a cut has
      *              to get under
      * @param highs the highest that a face of the shape that both faces share is there, saw marks of its own on it; the
      *              same as {@code lows} where the face is smooth between places

@@ -19,7 +19,7 @@ import java.util.function.LongSupplier;
  * another site's page, and must hold the session's token in a cookie. The token is handed out for the key in the
  * address that is opened on this machine, or for a code of which each is good for one device.
  *
- * <p>A code has eight letters of 32, hence 2⁴⁰ values; with five tries a minute guessing one takes 10⁵ years.
+ * <p>A code has eight letters of 32, so 2⁴⁰ values; with five tries a minute guessing one takes 10⁵ years.
  */
 final class Gate {
 

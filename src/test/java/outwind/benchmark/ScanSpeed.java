@@ -79,8 +79,8 @@ public final class ScanSpeed {
                 throw new IllegalStateException("reading ended with " + process.exitValue());
             }
             double whole = (System.nanoTime() - start) / 1e9;
-            double[] told = Arrays.stream(said.strip().split(" ")).mapToDouble(Double::parseDouble).toArray();
-            runs.add(new double[] {told[1], whole, told[2], told[3], told[0]});
+            double[] figures = Arrays.stream(said.strip().split(" ")).mapToDouble(Double::parseDouble).toArray();
+            runs.add(new double[] {figures[1], whole, figures[2], figures[3], figures[0]});
         }
         System.out.printf(Locale.ROOT, "%.0f points, %.1f MB of text, %d runs%n", runs.get(0)[4],
             Files.size(file) / 1e6, RUNS);

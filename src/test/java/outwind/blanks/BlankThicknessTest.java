@@ -28,7 +28,7 @@ class BlankThicknessTest {
     }
 
     // Identity: a rectangle of u·L x v·W of a pure twist with corners ±q is itself a twist with corners ±u·v·q, and
-    // such a board finishes at T − 2·u·v·q. A touch-off is only good to a fifth of a mm, hence the tolerance.
+    // such a board finishes at T − 2·u·v·q. A touch-off is only good to a fifth of a mm, so the tolerance is wide.
     @Test
     void aPartOfATwistedBoardIsTwistedInProportion() {
         BlankThickness wood = of(BOARD.read(7, 5, BOARD.twist(3)));

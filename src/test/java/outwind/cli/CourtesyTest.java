@@ -20,7 +20,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** How the program speaks when it is asked for help, told to be quiet, misunderstood, or broken. */
+/** How the program speaks when it is asked for help, asked to be quiet, misunderstood, or broken. */
 class CourtesyTest {
 
     private static final String SAMPLE = "sample-probes/hall-table.csv";

@@ -125,10 +125,10 @@ class HostileFilesTest {
         assertEquals(files.size(), lines.size(), String.join("\n", lines));
         Map<String, Integer> codes = new TreeMap<>();
         for (String line : lines) {
-            String[] told = line.split("\t", 4);
-            codes.put(Path.of(told[2]).getFileName().toString(), Integer.parseInt(told[0]));
-            assertTrue(Double.parseDouble(told[1]) < MOST_SECONDS, line);
-            assertTrue(told[0].equals("0") ? told[3].isEmpty() : told[3].contains(": expected "), line);
+            String[] fields = line.split("\t", 4);
+            codes.put(Path.of(fields[2]).getFileName().toString(), Integer.parseInt(fields[0]));
+            assertTrue(Double.parseDouble(fields[1]) < MOST_SECONDS, line);
+            assertTrue(fields[0].equals("0") ? fields[3].isEmpty() : fields[3].contains(": expected "), line);
             assertFalse(line.contains("memory"), line);
         }
         // The answers are not all of one kind, or only one part of the way would have been tried.

@@ -31,7 +31,7 @@ import outwind.board.text.BadBoardFile;
 /** Guided entry on a real terminal: keys in, a screen out. */
 class RecordTerminalTest {
 
-    /** As a terminal sends them that was told that the program takes keys. */
+    /** As a terminal sends them once the program has said that it takes keys. */
     private static final String UP = "\u001bOA";
     private static final String LEFT = "\u001bOD";
     private static final String BACKSPACE = "\u007f";

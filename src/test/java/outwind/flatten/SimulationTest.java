@@ -104,7 +104,7 @@ class SimulationTest {
         assertEquals(0, range.chanceOf(11));
     }
 
-    // Worked by hand: the slab hangs on the height at one place and nothing else, so a reading there with noise as
+    // Worked by hand: the slab depends on the height at one place and nothing else, so a reading there with noise as
     // large as its spread takes away half the variance, and √½ of the width is left.
     @Test
     void thePlaceThatTheThicknessHangsOnIsNext() {

@@ -105,7 +105,7 @@ class LeastSquaresTest {
         assertTrue(fit.residualStandardDeviation().isEmpty());
     }
 
-    // Identity: a parabola fitted about x = 3 and told about x = 0 is the parabola fitted about x = 0, errors and all.
+    // Identity: a parabola fitted about x = 3 and written about x = 0 is the parabola fitted about x = 0, errors and all.
     // With u = x − 3: a + b·u + c·u² = (a − 3b + 9c) + (b − 6c)·x + c·x².
     @Test
     void aFitToldInOtherCoordinatesIsTheFitInThem() {
@@ -118,15 +118,15 @@ class LeastSquaresTest {
         }
         LinearFit expected = LeastSquares.fit(aboutZero, z);
 
-        LinearFit told = LeastSquares.fit(aboutThree, z).inTermsOf(new double[][] {{1, -3, 9}, {0, 1, -6}, {0, 0, 1}});
+        LinearFit shifted = LeastSquares.fit(aboutThree, z).inTermsOf(new double[][] {{1, -3, 9}, {0, 1, -6}, {0, 0, 1}});
 
-        assertArrayEquals(expected.coefficients(), told.coefficients(), 1e-12);
+        assertArrayEquals(expected.coefficients(), shifted.coefficients(), 1e-12);
         for (int j = 0; j < 3; j++) {
-            assertArrayEquals(expected.unscaledCovariance()[j], told.unscaledCovariance()[j], 1e-12);
+            assertArrayEquals(expected.unscaledCovariance()[j], shifted.unscaledCovariance()[j], 1e-12);
         }
-        assertArrayEquals(expected.standardErrors().orElseThrow(), told.standardErrors().orElseThrow(), 1e-12);
-        assertArrayEquals(expected.residuals(), told.residuals(), 1e-12);
-        assertEquals(expected.rSquared(), told.rSquared(), 1e-12);
+        assertArrayEquals(expected.standardErrors().orElseThrow(), shifted.standardErrors().orElseThrow(), 1e-12);
+        assertArrayEquals(expected.residuals(), shifted.residuals(), 1e-12);
+        assertEquals(expected.rSquared(), shifted.rSquared(), 1e-12);
     }
 
     // By definition: where there is nothing to explain, all of it is explained.

@@ -47,7 +47,7 @@ class BoardMeshTest {
         assertEquals(weight / (1200 * 200) * mesh.x()[1] * mesh.y()[1] / 4, mesh.weight()[0], 1e-12);
     }
 
-    // Worked by hand on the limits told in the class. Long board: 40 mm, clear of the corner. Light board of 300 x 100
+    // Worked by hand on the limits given in the class. Long board: 40 mm, clear of the corner. Light board of 300 x 100
     // x 20 mm, 2.648 N: a push of 50 N tips it at 2.648·150/52.648 = 7.54 mm, half of which is under 5 mm, so the shims
     // lie under the corners. A board of 500 x 200 x 20 mm, 8.826 N: 8.826·250/58.826/2 = 18.75 mm. A stout block of 53
     // N: a tenth of its length.

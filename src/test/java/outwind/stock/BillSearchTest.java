@@ -234,7 +234,7 @@ class BillSearchTest {
             best += cost <= expected.getAsDouble() + 1e-6 ? 1 : 0;
             proven += cost <= answer.get().bound() + 1e-6 ? 1 : 0;
         }
-        // Each lies within the gap that is told; that hardly any lies above the least is what the search is for.
+        // Each lies within the gap that is stated; that hardly any lies above the least is what the search is for.
         assertTrue(met > 60, met + " met");
         assertTrue(best >= 0.97 * met, best + " of " + met + " cost least");
         assertTrue(proven >= 0.95 * met, proven + " of " + met + " are proven");

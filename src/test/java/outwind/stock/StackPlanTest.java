@@ -72,7 +72,7 @@ class StackPlanTest {
         assertEquals(1, plan.cuts().size());
     }
 
-    // Worked by hand: two boards give one long blank each, three are wanted; the one that no board holds is told apart.
+    // Worked by hand: two boards give one long blank each, three are wanted; the one that no board holds is listed apart.
     @Test
     void whatIsShortIsSaidWhy() {
         StackPlan plan = plan(List.of(candidate(flat(500, 100), "10"), candidate(flat(500, 100), "10")),

@@ -56,7 +56,7 @@ class PredictedHeightTest {
             0.01 * predicted.deviation());
     }
 
-    // Identity: heights told from a bed that is tilted are the same heights once the bed's own are taken off.
+    // Identity: heights measured from a bed that is tilted are the same heights once the bed's own are taken off.
     @Test
     void heightsArePredictedAsTheyAreReadOverATiltedBed() {
         Board level = SHAPE.read(4, 3, SHAPE.twist(1));

@@ -54,7 +54,7 @@ class UndersideTest {
     }
 
     // Worked by hand: a bed that falls 2 mm over the length; a board on it of even thickness 30, read square to the
-    // machine, is 30 thick everywhere once its readings are told from the bed.
+    // machine, is 30 thick everywhere once its readings are measured from the bed.
     @Test
     void heightsAreToldFromTheBedThatWasTouched() {
         DoubleBinaryOperator bed = (x, y) -> -2 * x / 900 + 0.001 * y;

@@ -46,20 +46,20 @@ final class Bench implements AutoCloseable {
         return MAPPER.readTree(get("/api/" + path).body());
     }
 
-    JsonNode told(String path, JsonNode body) throws IOException, InterruptedException {
+    JsonNode post(String path, JsonNode body) throws IOException, InterruptedException {
         return MAPPER.readTree(post("/api/" + path, body.toString()).body());
     }
 
     /** Begins a board of 1180 x 212 x 31.5 mm to finish at 26 mm; the name of its file. */
     String begin(String name) throws IOException, InterruptedException {
-        return told("begin", MAPPER.createObjectNode().put("name", name).put("length", "1180").put("width", "212")
+        return post("begin", MAPPER.createObjectNode().put("name", name).put("length", "1180").put("width", "212")
             .put("thickness", "31,5").put("target", "26")).path("file").asText();
     }
 
     JsonNode touch(String board, JsonNode state, int place, String height)
             throws IOException, InterruptedException {
         JsonNode spot = state.path("plan").path(place);
-        return told("touch", MAPPER.createObjectNode().put("board", board)
+        return post("touch", MAPPER.createObjectNode().put("board", board)
             .put("base", state.path("revision").asText()).put("x", spot.path("x").asDouble())
             .put("y", spot.path("y").asDouble()).put("height", height));
     }

@@ -257,7 +257,7 @@ class BenchServerTest {
             assertTrue(doubted.path("doubt").asText().startsWith("The others point to"), doubted.toString());
             assertEquals(8, Recording.read(folder.resolve(board)).entries().size());
             JsonNode spot = state.path("plan").path(8);
-            JsonNode kept = bench.told("touch", Bench.MAPPER.createObjectNode().put("board", board)
+            JsonNode kept = bench.post("touch", Bench.MAPPER.createObjectNode().put("board", board)
                 .put("base", state.path("revision").asText()).put("x", spot.path("x").asDouble())
                 .put("y", spot.path("y").asDouble()).put("height", "-6.2").put("insists", true));
             assertTrue(kept.path("kept").asBoolean(), kept.toString());
@@ -269,7 +269,7 @@ class BenchServerTest {
         Files.copy(Path.of("sample-probes/hall-table.csv"), folder.resolve("hall-table.csv"));
         JsonNode plan;
         try (Bench bench = new Bench(folder, false)) {
-            bench.told("tick", Bench.MAPPER.createObjectNode().put("board", "hall-table.csv").put("step", "shim-1")
+            bench.post("tick", Bench.MAPPER.createObjectNode().put("board", "hall-table.csv").put("step", "shim-1")
                 .put("done", true));
             plan = bench.asked("cut?board=hall-table.csv");
         }
@@ -291,7 +291,7 @@ class BenchServerTest {
         JsonNode answer = state;
         for (int i = 0; i < state.path("checks").size(); i++) {
             double height = state.path("checks").path(i).path("expected").asDouble() + (i == 0 ? lift : 0);
-            answer = bench.told("face-b", Bench.MAPPER.createObjectNode().put("board", "hall-table.csv")
+            answer = bench.post("face-b", Bench.MAPPER.createObjectNode().put("board", "hall-table.csv")
                 .put("place", i).put("height", String.valueOf(height)));
         }
         return answer;
@@ -329,7 +329,7 @@ class BenchServerTest {
     }
 
     private static JsonNode caliper(Bench bench, String board, JsonNode state, String thickness) throws Exception {
-        return bench.told("caliper", Bench.MAPPER.createObjectNode().put("board", board)
+        return bench.post("caliper", Bench.MAPPER.createObjectNode().put("board", board)
             .put("base", state.path("revision").asText()).put("x", 15).put("y", 15).put("thickness", thickness));
     }
 

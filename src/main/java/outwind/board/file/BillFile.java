@@ -77,7 +77,7 @@ public final class BillFile {
 
     private CuttingBill bill(Units whenUnsaid) throws BadBoardFile {
         Units units = units().orElse(whenUnsaid);
-        // Every other number hangs on the unit: faults found without it would mislead.
+        // Every other number depends on the unit: faults found without it would mislead.
         faults.throwIfAny();
         if (sheet.rows().size() < 2 || sheet.rows().size() > MOST_ROWS) {
             faults.addForFile("a header row and 1 to " + (MOST_ROWS - 1) + " rows of blanks",

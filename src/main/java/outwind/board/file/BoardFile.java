@@ -83,7 +83,7 @@ public final class BoardFile {
     static Units units(Keys keys, Defaults given, FaultList faults) throws BadBoardFile {
         Optional<Units> units = keys.one(Key.UNITS, Units::named);
         if (units.isEmpty() && keys.has(Key.UNITS)) {
-            // Every other number hangs on the unit: faults found without it would mislead.
+            // Every other number depends on the unit: faults found without it would mislead.
             faults.throwIfAny();
         }
         return units.or(given::units).orElse(Units.MILLIMETRES);
@@ -92,7 +92,7 @@ public final class BoardFile {
     private static void refuseOtherFormats(String fileName, FaultList faults) throws BadBoardFile {
         if (isOfType(fileName, ".ply")) {
             faults.addForFile("a board file or an .xyz file", "a .ply scan",
-                "A scan can only be the board that is judged, not what is told beside it: give a board file here.");
+                "A scan can only be the board that is judged, not what is stated beside it: give a board file here.");
         }
         faults.throwIfAny();
     }

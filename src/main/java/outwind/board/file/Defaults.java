@@ -6,7 +6,7 @@ import outwind.board.Board;
 import outwind.board.Units;
 
 /**
- * What is stated beside the file, for a file that does not say. What the file itself says goes before. Lengths are kept
+ * What is stated beside the file, for a file that does not say. What the file itself says takes precedence. Lengths are kept
  * as they were written: a bare number is meant in the file's own unit, which is known only once the file is read.
  *
  * @param units     unit of the file's bare numbers

@@ -263,7 +263,7 @@ final class RecordedTable {
         return line.substring(0, Math.min(LONGEST_NOTE, line.length()));
     }
 
-    /** The lines of a text with their ends; told apart as {@link Line#split} does. */
+    /** The lines of a text with their ends; split as {@link Line#split} does. */
     private static List<String> rawLines(String text) {
         return new ArrayList<>(text.isEmpty() ? List.of() : List.of(BEHIND_LINE_END.split(text)));
     }

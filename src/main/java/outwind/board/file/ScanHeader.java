@@ -46,7 +46,7 @@ public final class ScanHeader {
     }
 
     /**
-     * Reads the keys that size and unit hang on.
+     * Reads the keys that state size and unit.
      *
      * @param fileName   of the scan; its last part gives the board's name where none is stated
      * @param statedIn   the file that faults name: the scan, or the one beside it
@@ -105,7 +105,7 @@ public final class ScanHeader {
         } catch (BadBoardFile bad) {
             return bad;
         }
-        throw new IllegalStateException("a fault was noted and not told");
+        throw new IllegalStateException("a fault was noted and not reported");
     }
 
     /**

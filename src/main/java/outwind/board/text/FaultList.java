@@ -8,7 +8,7 @@ import java.util.function.Function;
 import outwind.board.BadValue;
 import outwind.board.Fault;
 
-/** The faults of one file, collected while it is read so that they can all be told at once. */
+/** The faults of one file, collected while it is read so that they can all be reported at once. */
 public final class FaultList {
 
     // About three screens; whoever mends these has most likely found the pattern of the rest.

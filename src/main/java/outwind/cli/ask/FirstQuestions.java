@@ -72,7 +72,7 @@ public final class FirstQuestions {
             return Units.named(Optional.ofNullable(stated.get(UNITS)).or(() -> statements.stream().findFirst()
                 .map(statement -> statement.substring(UNITS.length() + 1))).orElse(Units.MILLIMETRES.symbol()));
         } catch (BadValue e) {
-            // A fault of the file, which is told with all its others when it is read.
+            // A fault of the file, which is reported with all its others when it is read.
             return Units.MILLIMETRES;
         }
     }

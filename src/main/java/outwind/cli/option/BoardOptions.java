@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** What every command that reads boards may be told about them. */
+/** What every command that reads boards may be given about them. */
 public final class BoardOptions {
 
     @Spec(Spec.Target.MIXEE)

@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** What may be told of shims and clamps, and of how firmly they are to hold. */
+/** What may be stated of shims and clamps, and of how firmly they are to hold. */
 public final class HoldingOptions {
 
     @Spec(Spec.Target.MIXEE)

@@ -30,7 +30,7 @@ final class Exchange {
 
     /**
      * The multipliers of each plane add up to 1. A row passed over for its small share may leave the next basis with a
-     * multiplier of that size below zero, told as zero; a difference far beyond that means the solve has broken down.
+     * multiplier of that size below zero, reported as zero; a difference far beyond that means the solve has broken down.
      */
     private static final double SOUND = 1e-6;
 
@@ -277,7 +277,7 @@ final class Exchange {
 
     private double[] row(int code) {
         if (code <= Tilt.LAST) {
-            // Slopes in raw coordinates, told by the turned and scaled ones that are solved in.
+            // Slopes in raw coordinates, from the turned and scaled ones that are solved in.
             return new double[] {tilt.alongX(code) * axes.slopeX(1, 0) + tilt.alongY(code) * axes.slopeY(1, 0),
                 tilt.alongX(code) * axes.slopeX(0, 1) + tilt.alongY(code) * axes.slopeY(0, 1), 0, 0};
         }

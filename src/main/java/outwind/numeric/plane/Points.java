@@ -13,7 +13,7 @@ record Points(double[] x, double[] y, double[] z) {
         return z.length;
     }
 
-    /** True if these points lie at the very places of the others, told by the arrays being the same. */
+    /** True if these points lie at the very places of the others, recognised by the arrays being the same. */
     boolean sharesPlacesWith(Points other) {
         return x == other.x && y == other.y;
     }

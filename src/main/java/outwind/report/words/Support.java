@@ -8,7 +8,7 @@ import outwind.judge.Judgement;
 import outwind.setup.Shim;
 
 /**
- * A support point as it is told to whoever sets the board down.
+ * A support point as it is shown to whoever sets the board down.
  *
  * @param shim   where it is, and the gap
  * @param where  under which edge

@@ -42,7 +42,7 @@ public final class BlockReader {
     /**
      * Does pieces 0 to {@code pieces} - 1.
      *
-     * @param progress told by the caller's thread how many are done
+     * @param progress called on the caller's thread with how many are done
      * @throws IOException what a hand threw, after all have come to an end
      */
     public static void work(int pieces, List<? extends Worker> hands, PacedProgress progress) throws IOException {

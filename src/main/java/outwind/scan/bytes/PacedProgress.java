@@ -5,12 +5,12 @@ public final class PacedProgress {
 
     private static final long PAUSE_NANOSECONDS = 100_000_000;
 
-    private final Progress told;
+    private final Progress progress;
     private final long bytesAll;
     private long lastTold = System.nanoTime();
 
-    PacedProgress(Progress told, long bytesAll) {
-        this.told = told;
+    PacedProgress(Progress progress, long bytesAll) {
+        this.progress = progress;
         this.bytesAll = bytesAll;
     }
 
@@ -19,12 +19,12 @@ public final class PacedProgress {
         long now = System.nanoTime();
         if (now - lastTold >= PAUSE_NANOSECONDS) {
             lastTold = now;
-            told.at((long) ((double) bytesAll * pieces / piecesAll), bytesAll);
+            progress.at((long) ((double) bytesAll * pieces / piecesAll), bytesAll);
         }
     }
 
     /** All of it is done. */
     public void end() {
-        told.at(bytesAll, bytesAll);
+        progress.at(bytesAll, bytesAll);
     }
 }

@@ -1,6 +1,6 @@
 package outwind.scan.bytes;
 
-/** Is told how far the reading of a long file has come: a few times a second, on the thread that asked for it. */
+/** Hears how far the reading of a long file has come: a few times a second, on the thread that asked for it. */
 public interface Progress {
 
     /** Tells nobody. */

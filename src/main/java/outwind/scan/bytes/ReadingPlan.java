@@ -5,17 +5,17 @@ package outwind.scan.bytes;
  *
  * @param threads   at least 1
  * @param blockSize bytes read at a time, at least 1
- * @param told      is told how far it has come
+ * @param progress  hears how far it has come
  */
-public record ReadingPlan(int threads, int blockSize, Progress told) {
+public record ReadingPlan(int threads, int blockSize, Progress progress) {
 
     // Small enough to stay in a core's cache, large beside the longest line, which is read twice.
     private static final int USUAL_BLOCK = 512 * 1024;
     // Beyond that the disk or the memory is what is waited for.
     private static final int MOST_THREADS = 8;
 
-    public static ReadingPlan usual(Progress told) {
-        return new ReadingPlan(Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()), USUAL_BLOCK, told);
+    public static ReadingPlan usual(Progress progress) {
+        return new ReadingPlan(Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()), USUAL_BLOCK, progress);
     }
 
     /** How many threads have something to do where there are so many pieces; the caller's own always counts. */
@@ -24,6 +24,6 @@ public record ReadingPlan(int threads, int blockSize, Progress told) {
     }
 
     public PacedProgress progress(long bytes) {
-        return new PacedProgress(told, bytes);
+        return new PacedProgress(progress, bytes);
     }
 }

@@ -46,7 +46,7 @@ final class PlyCursor {
         if (property.isList()) {
             double length = number(property.length().get());
             if (length < 0) {
-                // A list shorter than nothing: from here on nothing can be told apart.
+                // A list shorter than nothing: from here on nothing can be read.
                 throw new EOFException();
             }
             pass((long) length, property.type().bytes());

@@ -64,7 +64,7 @@ public final class ScanFile {
     /**
      * Reads a file on all cores. Faults name it as {@code file} does.
      *
-     * @param progress is told how far it has come, a few times a second and at the end
+     * @param progress hears how far it has come, a few times a second and at the end
      * @return points in the file's own unit, without those that were not measured
      * @throws IOException  if the file cannot be opened or read
      * @throws BadBoardFile if it is no scan; holds the first 20 faults found

@@ -58,7 +58,7 @@ record Alignment(double angle, double shiftX, double shiftY, double length, doub
         return Placement.turnedBack(angle, shiftX, shiftY);
     }
 
-    /** A plane of the face before it was moved, told after it. */
+    /** A plane of the face before it was moved, in coordinates after the move. */
     Plane moved(Plane plane) {
         double cos = Math.cos(angle);
         double sin = Math.sin(angle);

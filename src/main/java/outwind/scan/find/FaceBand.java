@@ -10,7 +10,7 @@ import outwind.numeric.plane.Plane;
  * hangs together with: a warped face has wood at every height it spans, while clamps, the bed and stray points stand
  * off, with a stretch of next to nothing between.
  *
- * @param plane from which heights are told
+ * @param plane from which heights are measured
  * @param low   mm above it; may be negative
  * @param high  mm above it
  */

@@ -41,7 +41,7 @@ record Outline(double angle, double fromX, double toX, double fromY, double toY)
     }
 
     /**
-     * The same rectangle told from its shorter side: turned by a quarter less, or more where that is less of a turn.
+     * The same rectangle measured from its shorter side: turned by a quarter less, or more where that is less of a turn.
      */
     Outline endwise() {
         return angle > 0

@@ -7,7 +7,7 @@ package outwind.scan.find;
  *   var(x)·a + cov(x, y)·b = cov(x, z)
  *   cov(x, y)·a + var(y)·b = cov(y, z)        a, b slopes; through the mean of the points
  * </pre>
- * Points should be told from somewhere near their middle, so that the sums keep their digits.
+ * Points should be measured from somewhere near their middle, so that the sums keep their digits.
  */
 final class PlaneSums {
 

@@ -20,13 +20,13 @@ import outwind.scan.file.Scan;
  * Finds the board in a scan.
  *
  * <ol>
- * <li>The points are told in mm.
+ * <li>The points are converted to mm.
  * <li>Where the bed was scanned too, the scan is turned so that the bed is level at height 0 ({@link BedPlane}).
  * <li>Face A is what hangs together in height above it, or about a plane through most points ({@link FaceBand}).
  * <li>Where the face does not lie between 0 and the stated length and width already, it is laid square to the axes
  *     ({@link Alignment}, {@link Outline}).
  * <li>What lies beyond the board's rectangle is cropped, what flies is dropped ({@link FlyingPoints}), and the rest is
- *     told in {@link Cells}.
+ *     described in {@link Cells}.
  * </ol>
  */
 public final class ScannedBoard {
@@ -104,10 +104,10 @@ public final class ScannedBoard {
         Alignment squared = Alignment.of(face[0], face[1], header.length(), header.width());
         CellGrid grid = CellGrid.bearing(face[0].length, squared.length(), squared.width());
         face = null;
-        return told(level, levelled, bed.isPresent(), band, squared, grid);
+        return boardOf(level, levelled, bed.isPresent(), band, squared, grid);
     }
 
-    private Board told(Placement level, boolean levelled, boolean overBed, FaceBand band, Alignment squared,
+    private Board boardOf(Placement level, boolean levelled, boolean overBed, FaceBand band, Alignment squared,
             CellGrid grid) throws BadBoardFile {
         FaceBand moved = new FaceBand(squared.moved(band.plane()), band.low(), band.high());
         CellPoints.Sorted sorted = CellPoints.sorted(grid, points, level.then(squared.placement()), (x, y, z) -> {

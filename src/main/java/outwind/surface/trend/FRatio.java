@@ -8,7 +8,7 @@ import org.apache.commons.math3.special.Beta;
  * <pre>
  *   chance of one so large = P(F(q, r) ≥ F) = I(r / (r + q·F); r/2, q/2)      (regularised incomplete beta function)
  * </pre>
- * The upper tail itself, because 1 less the lower one is nought from 1e-16 on.
+ * The upper tail itself, because 1 less the lower one is zero from 1e-16 on.
  *
  * @param value F, not below zero
  * @param above q, degrees of freedom of the variance above the line

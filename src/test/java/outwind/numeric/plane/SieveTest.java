@@ -146,11 +146,11 @@ class SieveTest {
             Cloud c = Cloud.of(Lie.GRID, trial % 2 == 0 ? Face.ROUGH : Face.ROUNDED, random);
             double[] atX = {1};
             double[] atY = {1};
-            double[] nought = {0};
+            double[] zero = {0};
             WidestGap program = WidestGap.over(c.x, c.y, atX, atY);
 
-            assertEquals(program.in(WHOLE).between(c.top, nought).width(),
-                program.in(TINY).between(c.top, nought).width(), 1e-10, "case " + trial);
+            assertEquals(program.in(WHOLE).between(c.top, zero).width(),
+                program.in(TINY).between(c.top, zero).width(), 1e-10, "case " + trial);
         }
     }
 
@@ -158,14 +158,14 @@ class SieveTest {
     @Test
     void portionsDoNotChangeTheLowestPlaneAtAPlace() {
         SplittableRandom random = new SplittableRandom(20260207);
-        double[] nought = {0};
+        double[] zero = {0};
         for (int trial = 0; trial < 200; trial++) {
             Cloud c = Cloud.of(Lie.GRID, trial % 2 == 0 ? Face.ROUGH : Face.ROUNDED, random);
             WidestGap program = WidestGap.over(new double[] {1}, new double[] {1}, c.x, c.y);
 
-            Gap gap = program.in(TINY).between(nought, c.top);
+            Gap gap = program.in(TINY).between(zero, c.top);
 
-            assertEquals(program.in(WHOLE).between(nought, c.top).width(), gap.width(), 1e-10, "case " + trial);
+            assertEquals(program.in(WHOLE).between(zero, c.top).width(), gap.width(), 1e-10, "case " + trial);
             for (int i = 0; i < c.x.length; i++) {
                 assertTrue(gap.lower().at(c.x[i], c.y[i]) >= c.top[i] - 1e-10, "point " + i + ", case " + trial);
             }
@@ -267,7 +267,7 @@ class SieveTest {
         assertEquals(0, momentX, 1e-6, c.toString());
         assertEquals(0, momentY, 1e-6, c.toString());
         assertEquals(gap.width(), bound, close, "duality gap, " + c);
-        // Far off, the height of a plane at zero is a large number, and a plane told by it loses digits.
+        // Far off, the height of a plane at zero is a large number, and a plane given by it loses digits.
         double rounding = close + 16 * Math.ulp(gap.upper().slopeX() * c.x[0]) + 16 * Math.ulp(gap.upper().slopeY()
             * c.y[0]);
         for (int i = 0; i < c.x.length; i++) {

@@ -109,7 +109,7 @@ class OrthotropicPlateTest {
 
         assertEquals(5, plate.deflection()[middle][middle], 1e-4);
         assertEquals(0, plate.deflection()[middle][nearest(plate, 100, 0)], 1e-4);
-        // The free corner hangs on the three others by 1, 1 and −1; the middle of the plate by ½, ½ and 0.
+        // The free corner depends on the three others by 1, 1 and −1; the middle of the plate by ½, ½ and 0.
         int free = nearest(plate, 100, 50);
         int centre = nearest(plate, 50, 25);
         assertEquals(10 * (1 + 1 + 1), plate.deflection()[free][free], 1e-4);

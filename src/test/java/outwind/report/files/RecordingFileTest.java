@@ -64,7 +64,7 @@ class RecordingFileTest {
 
         @Override
         public void cutOff(Path file, long length) {
-            throw new IllegalStateException("nothing is cut off where no error is told");
+            throw new IllegalStateException("nothing is cut off where no error is reported");
         }
 
         @Override

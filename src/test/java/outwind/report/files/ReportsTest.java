@@ -79,12 +79,12 @@ class ReportsTest {
         for (int step = 0; step < STEPS.size(); step++) {
             Path failing = FaultyDisk.at(reports, step, trouble);
 
-            IOException told = assertThrows(IOException.class, () -> new Reports(failing, List.of())
+            IOException thrown = assertThrows(IOException.class, () -> new Reports(failing, List.of())
                 .write("oak.txt", NEW), "step " + step);
 
             assertEquals(reports.resolve("oak.txt") + " is not written: " + reason + ". What was there before is still"
                 + " there. Make room or see to the permissions of its folder, or choose another folder with --out.",
-                told.getMessage());
+                thrown.getMessage());
             assertEquals(before, contents(reports), "step " + step + " of " + FaultyDisk.steps(failing));
         }
     }
@@ -108,9 +108,9 @@ class ReportsTest {
     void aFolderThatCannotBeMadeIsTold() throws IOException {
         Path below = reports.resolve("oak.txt/new");
 
-        IOException told = assertThrows(IOException.class, () -> new Reports(below, List.of()).write("ash.txt", NEW));
+        IOException thrown = assertThrows(IOException.class, () -> new Reports(below, List.of()).write("ash.txt", NEW));
 
-        assertTrue(told.getMessage().startsWith(below.resolve("ash.txt") + " is not written: "), told.getMessage());
+        assertTrue(thrown.getMessage().startsWith(below.resolve("ash.txt") + " is not written: "), thrown.getMessage());
         assertEquals(OLD, Files.readString(reports.resolve("oak.txt")));
     }
 
@@ -164,10 +164,10 @@ class ReportsTest {
     void aFileWhereTheFolderShouldBeIsToldAndLeftAsItIs() throws IOException {
         Path inTheWay = Files.writeString(folder.resolve("file"), "mine\n");
 
-        IOException told = assertThrows(IOException.class, () -> new Reports(inTheWay, List.of())
+        IOException thrown = assertThrows(IOException.class, () -> new Reports(inTheWay, List.of())
             .write("oak.txt", NEW));
 
-        assertTrue(told.getMessage().contains(inTheWay + " is a file, not a folder"), told.getMessage());
+        assertTrue(thrown.getMessage().contains(inTheWay + " is a file, not a folder"), thrown.getMessage());
         assertEquals("mine\n", Files.readString(inTheWay));
     }
 
@@ -175,10 +175,10 @@ class ReportsTest {
     void aFolderWhereTheReportShouldBeIsToldAndLeftAsItIs() throws IOException {
         Files.createDirectories(reports.resolve("ash.txt/inside"));
 
-        IOException told = assertThrows(IOException.class, () -> new Reports(reports, List.of())
+        IOException thrown = assertThrows(IOException.class, () -> new Reports(reports, List.of())
             .write("ash.txt", NEW));
 
-        assertTrue(told.getMessage().startsWith(reports.resolve("ash.txt") + " is not written: "), told.getMessage());
+        assertTrue(thrown.getMessage().startsWith(reports.resolve("ash.txt") + " is not written: "), thrown.getMessage());
         assertTrue(Files.isDirectory(reports.resolve("ash.txt/inside")));
         assertEquals(2, contents(reports).size());
     }
@@ -197,10 +197,10 @@ class ReportsTest {
         assumeTrue(!"root".equals(System.getProperty("user.name")), "whoever may do everything may write everywhere");
         Files.setPosixFilePermissions(reports, PosixFilePermissions.fromString("r-xr-xr-x"));
         try {
-            IOException told = assertThrows(IOException.class, () -> new Reports(reports, List.of())
+            IOException thrown = assertThrows(IOException.class, () -> new Reports(reports, List.of())
                 .write("oak.txt", NEW));
 
-            assertTrue(told.getMessage().contains("there is no permission to write there"), told.getMessage());
+            assertTrue(thrown.getMessage().contains("there is no permission to write there"), thrown.getMessage());
             assertEquals(OLD, Files.readString(reports.resolve("oak.txt")));
         } finally {
             Files.setPosixFilePermissions(reports, PosixFilePermissions.fromString("rwxr-xr-x"));

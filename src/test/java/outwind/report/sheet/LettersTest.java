@@ -48,7 +48,7 @@ class LettersTest {
         assertTrue(TextStyle.TEXT.font("楢").getFamily() != TextStyle.TEXT.font().getFamily(), "the machine's own for others");
     }
 
-    // Fontconfig is told of no folder but one that is not there.
+    // Fontconfig knows no folder but one that is not there.
     @Test
     void aSheetIsTheSameOnAMachineWithoutFonts() throws IOException, InterruptedException {
         Path settings = Files.writeString(folder.resolve("fonts.conf"), "<?xml version=\"1.0\"?><!DOCTYPE fontconfig"

@@ -256,12 +256,12 @@ class TextScanTest {
 
     @Test
     void progressEndsWithAllBytes() throws IOException, BadBoardFile {
-        List<Long> told = new ArrayList<>();
+        List<Long> heard = new ArrayList<>();
         Path file = disk.write("board.xyz", "1 2 3\n".repeat(50_000));
 
-        ScanFile.read(file, (done, all) -> told.addAll(List.of(done, all)));
+        ScanFile.read(file, (done, all) -> heard.addAll(List.of(done, all)));
 
-        assertEquals(List.of(300_000L, 300_000L), told.subList(told.size() - 2, told.size()));
+        assertEquals(List.of(300_000L, 300_000L), heard.subList(heard.size() - 2, heard.size()));
     }
 
     // An export numbers its rows: 1 10.0 20.0 0.5. Read as x y z it is a board nobody scanned.

@@ -22,7 +22,7 @@ import outwind.surface.ShapeOf;
 class FitsTest {
 
     // Reference: R 4.2.2 lm on measured grids (src/test/resources/grids): coefficients, standard errors, and anova()
-    // of the plane against the bilinear fit. Our fits run on centred, scaled coordinates and are told on raw ones.
+    // of the plane against the bilinear fit. Our fits run on centred, scaled coordinates and are reported on raw ones.
     @ParameterizedTest
     @ValueSource(strings = {"dem_coarse", "probe_plate_a", "probe_plate_b_tilted", "volcano_coarse"})
     void fitsOnRawCoordinatesMatchR(String name) {
@@ -69,7 +69,7 @@ class FitsTest {
         }
     }
 
-    // Closed form: with two extra terms P(F ≥ f) = (1 + 2f/r)^(−r/2), which 1 less the lower tail tells as nought here.
+    // Closed form: with two extra terms P(F ≥ f) = (1 + 2f/r)^(−r/2), which 1 less the lower tail gives as zero here.
     @Test
     void aBowFarBeyondTheNoiseIsToldToTheLastDigit() {
         SplittableRandom random = new SplittableRandom(20260203);
