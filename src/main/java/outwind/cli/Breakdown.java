@@ -28,8 +28,8 @@ final class Breakdown {
         for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
             if (cause instanceof OutOfMemoryError) {
                 return "This takes more memory than Java was given, " + (Runtime.getRuntime().maxMemory() >> 20)
-                    + " MB. Give it more, as java -Xmx4g -jar outwind.jar and so on, or ask for less at once:"
-                    + " fewer readings or sizes of blanks, or a coarser raster.";
+                    + " MB. Give it more, as java -Xmx4g -jar outwind.jar and so on, or ask for less at once."
+                    + " Less is fewer readings or sizes of blanks, or a coarser raster.";
             }
             if (cause instanceof IOException || cause instanceof UncheckedIOException && cause.getCause() == null) {
                 return cause instanceof IOException trouble ? FileTrouble.inWords(trouble)

@@ -28,8 +28,8 @@ import picocli.CommandLine.Spec;
 
 /** Face A is cut: what is left to do, and what the board makes now. */
 @Command(name = "finish", mixinStandardHelpOptions = true, sortOptions = false,
-    description = "Face A is cut and lies on the bed: has the board moved, will it finish at the target, and how deep"
-        + " to cut face B.",
+    description = "Face A is cut and lies on the bed: has the board moved, and will it finish at the target? Says how"
+        + " deep to cut face B.",
     footer = {"", "Heights of face B are counted from the bed: set zero on it, or add a row with face bed.", "",
         "Example: outwind finish hall-table.csv hall-table-face-b.csv"})
 final class FinishCommand implements Callable<Integer> {

@@ -80,8 +80,8 @@ public record SecondCut(Faces faces, JudgeOptions request, ThicknessRange range,
         double read = faces.whole().mean(i -> faces.whole().top()[i]);
         if (!(faces.whole().thinnest() > 0) || Math.abs(read - expected) > ANOTHER_ZERO * expected) {
             throw new ImpossibleBoard(String.format(Locale.ROOT, "face B lies %.1f mm above the bed on"
-                + " average, but should lie about %.1f mm above it. Set zero on the bed with face A down and read again,"
-                + " or add a row with face bed: what the bed reads beside the board.", read, expected));
+                + " average, but should lie about %.1f mm above it. Set zero on the bed with face A down and read again."
+                + " Or add a row with face bed: what the bed reads beside the board.", read, expected));
         }
     }
 

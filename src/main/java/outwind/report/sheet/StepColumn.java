@@ -194,8 +194,8 @@ final class StepColumn {
         y += GAP / 2;
         grid();
         if (!isTerse) {
-            words("All off alike is only your zero. If one place is off by more than its ± and others are not, the"
-                + " board has moved: read all of face B and run outwind finish.");
+            words("All off alike is only your zero. If one place alone is off by more than its ±, the board has"
+                + " moved. Then read all of face B and run outwind finish.");
         }
         y += GAP;
     }

@@ -194,8 +194,8 @@ private void numbers() {
                 String.valueOf(fit.fit().degreesOfFreedom()),
                 testOf(fit)));
         }
-        page.paragraph("Fits to face\u00a0A: residual standard deviation (s), R², degrees of freedom (df), and the p-value of"
-            + " the terms that each fit adds.");
+        page.paragraph("Fits to face\u00a0A: residual standard deviation (s), R² and degrees of freedom (df)."
+            + " The p-value is of the terms that each fit adds.");
         page.table("  ", List.of("fit", "terms", "s (" + figures.unit() + ")", "R²", "df", "p-value"), rows);
         page.gap();
     }
