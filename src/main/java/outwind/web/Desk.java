@@ -236,8 +236,9 @@ final class Desk implements HttpHandler {
             case "touch" -> boards.touching(board).touch(new TouchDesk.Touch(base, x, y,
                 body.path("height").asText(), body.path("insists").asBoolean()));
             case "undo" -> boards.touching(board).undo(base);
-            case "skip" -> boards.touching(board).skip(base, x, y);
+            case "skip" -> boards.touching(board).skip(x, y);
             case "caliper" -> boards.touching(board).caliper(base, x, y, body.path("thickness").asText());
+            case "caliper-back" -> boards.touching(board).withoutLastCaliper(base);
             case "note" -> boards.touching(board).note(base, body.path("note").asText());
             case "tick" -> boards.cutting(board).tick(judge(board, Map.of()), boards.revision(board),
                 body.path("step").asText(), body.path("done").asBoolean());

@@ -13,7 +13,7 @@ final class PageFiles {
         "js", "text/javascript");
 
     private static final Set<String> NAMES = Set.of("index.html", "enter.html", "bench.css", "bench.js", "ask.js",
-        "contract.js", "measure.js", "see.js", "relief.js", "cut.js", "stack.js");
+        "contract.js", "outbox.js", "measure.js", "see.js", "relief.js", "cut.js", "stack.js");
 
     private PageFiles() { }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import outwind.board.Board;
+import outwind.board.CaliperReading;
 import outwind.board.Face;
 import outwind.board.Place;
 import outwind.board.Quantity;
@@ -32,8 +33,14 @@ import outwind.surface.SuspectReading;
  * <p>A reading names the revision that its device last saw. If rows came since, it is kept all the same, unless its
  * place was read meanwhile: the same height there is this very reading, sent again because its answer was lost; another
  * height is a conflict, which the person sees and decides.
+ *
+ * <p>Whatever else is sent again for want of an answer is done once, too. A caliper reading or a note that is there
+ * already, and a place that is left out already, are left as they are. What would undo another device's work is refused.
  */
 final class TouchDesk {
+
+    /** Places nearer than this are one: files keep them to whole mm (mm). */
+    private static final double SAME_PLACE = 0.6;
 
     private final Path file;
     private String judged = "";
@@ -121,7 +128,7 @@ final class TouchDesk {
     private static Optional<Recording.Entry> since(Recording recording, String base, Place place) {
         OptionalInt lines = Revision.linesAt(recording.text(), base);
         return recording.entries().stream().filter(entry -> entry.height().isPresent())
-            .filter(entry -> Math.hypot(entry.place().x() - place.x(), entry.place().y() - place.y()) < 0.6)
+            .filter(entry -> near(entry.place(), place.x(), place.y()))
             .filter(entry -> lines.isEmpty() || entry.line() > lines.getAsInt())
             .reduce((first, second) -> second);
     }
@@ -129,45 +136,52 @@ final class TouchDesk {
     /** Takes back what was entered last. */
     synchronized ObjectNode undo(String base) throws IOException, BadBoardFile, Refused {
         try (RecordingLock lock = RecordingLock.of(file)) {
-            return undo(lock.recording(), base);
+            Recording before = atBase(base).undone().orElseThrow(() -> new Refused(409, "There is nothing to take back."));
+            lock.recording().keep(before.text());
+            return describe(before);
         }
     }
 
-    private ObjectNode undo(RecordingFile kept, String base) throws IOException, BadBoardFile, Refused {
-        Recording recording = atBase(base);
-        Recording before = recording.undone().orElseThrow(() -> new Refused(409, "There is nothing to take back."));
-        kept.keep(before.text());
-        return describe(before);
-    }
-
-    /** Leaves a planned place out. */
-    synchronized ObjectNode skip(String base, double x, double y) throws IOException, BadBoardFile, Refused {
+    /** Leaves a planned place out; once is enough. */
+    synchronized ObjectNode skip(double x, double y) throws IOException, BadBoardFile, Refused {
         try (RecordingLock lock = RecordingLock.of(file)) {
-            return skip(lock.recording(), base, x, y);
+            Recording recording = read();
+            Recording.Planned planned = recording.plan().stream().filter(one -> near(one.place(), x, y))
+                .reduce((first, again) -> first.entry().isEmpty() ? first : again)
+                .orElseThrow(() -> new Refused(409, "This place is not planned."));
+            if (planned.entry().isPresent()) {
+                if (planned.entry().get().height().isPresent()) {
+                    throw new Refused(409, "This place was read meanwhile.");
+                }
+                return describe(recording);
+            }
+            Recording next = recording.skipped(new Place(x, y));
+            lock.recording().keep(next.text());
+            return describe(next);
         }
     }
 
-    private ObjectNode skip(RecordingFile kept, String base, double x, double y) throws IOException, BadBoardFile, Refused {
-        Recording recording = atBase(base);
-        Place place = new Place(x, y);
-        boolean open = recording.plan().stream().anyMatch(planned -> planned.entry().isEmpty()
-            && Math.hypot(planned.place().x() - x, planned.place().y() - y) < 0.6);
-        if (!open) {
-            throw new Refused(409, "This place is not waiting to be read.");
-        }
-        Recording next = recording.skipped(place);
-        kept.keep(next.text());
-        return describe(next);
-    }
-
-    /** Keeps a caliper reading of the rough thickness, or takes the last one back where none is typed. */
-    synchronized ObjectNode caliper(String base, double x, double y, String thickness)
-            throws IOException, BadBoardFile, Refused {
+    /** Keeps a caliper reading of the rough thickness. */
+    synchronized ObjectNode caliper(String base, double x, double y, String thickness) throws IOException, BadBoardFile {
         try (RecordingLock lock = RecordingLock.of(file)) {
-            Recording recording = atBase(base);
-            String typed = thickness.strip().replace(',', '.');
-            Recording next = typed.isEmpty() ? recording.withoutLastCaliper().orElseThrow(() -> new Refused(409,
-                "There is no caliper reading to take back.")) : recording.calipered(new Place(x, y), typed);
+            Recording recording = read();
+            Recording next = recording.calipered(new Place(x, y), thickness.strip().replace(',', '.'));
+            CaliperReading sent = next.board().calipers().get(next.board().calipers().size() - 1);
+            boolean known = !Revision.of(recording.text()).equals(base) && recording.board().calipers().stream()
+                .anyMatch(one -> near(new Place(one.x(), one.y()), x, y) && one.thickness() == sent.thickness());
+            if (known) {
+                return describe(recording);
+            }
+            lock.recording().keep(next.text());
+            return describe(next);
+        }
+    }
+
+    /** Takes the last caliper reading back. */
+    synchronized ObjectNode withoutLastCaliper(String base) throws IOException, BadBoardFile, Refused {
+        try (RecordingLock lock = RecordingLock.of(file)) {
+            Recording next = atBase(base).withoutLastCaliper().orElseThrow(() -> new Refused(409,
+                "There is no caliper reading to take back."));
             lock.recording().keep(next.text());
             return describe(next);
         }
@@ -176,22 +190,26 @@ final class TouchDesk {
     /** Writes a note beside the last reading. */
     synchronized ObjectNode note(String base, String note) throws IOException, BadBoardFile, Refused {
         try (RecordingLock lock = RecordingLock.of(file)) {
-            return note(lock.recording(), base, note);
+            Recording before = read();
+            List<Recording.Entry> entries = before.entries();
+            if (!entries.isEmpty() && entries.get(entries.size() - 1).note().equals(note)) {
+                return describe(before);
+            }
+            Recording next = atBase(base).noted(note).orElseThrow(() -> new Refused(409,
+                "A note goes beside the last reading, and there is none yet."));
+            lock.recording().keep(next.text());
+            return describe(next);
         }
     }
 
-    private ObjectNode note(RecordingFile kept, String base, String note) throws IOException, BadBoardFile, Refused {
-        Recording recording = atBase(base);
-        Recording next = recording.noted(note).orElseThrow(() -> new Refused(409, "A note goes beside the last reading,"
-            + " and there is none yet."));
-        kept.keep(next.text());
-        return describe(next);
+    private static boolean near(Place place, double x, double y) {
+        return Math.hypot(place.x() - x, place.y() - y) < SAME_PLACE;
     }
 
     private Recording atBase(String base) throws IOException, BadBoardFile, Refused {
         Recording recording = read();
         if (!Revision.of(recording.text()).equals(base)) {
-            throw new Refused(409, "Another device wrote to this board meanwhile. Look at it, then try again.");
+            throw new Refused(409, "The board's readings changed meanwhile. Look at them, then try again.");
         }
         return recording;
     }

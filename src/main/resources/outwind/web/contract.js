@@ -9,3 +9,4 @@ export const pricedOf = answer => answer.stack ? answer.stack.boards : [];
 export const boughtOf = answer => answer.stack && answer.stack.bill ? answer.stack.bill.boards.map(one =>
   ({ name: one.name, file: one.file, blanks: one.layout.sections.flat() })) : [];
 export const shown = (mm, units) => units === 'in' ? (mm / 25.4).toFixed(3) + ' in' : mm.toFixed(1) + ' mm';
+export const fine = (mm, units) => units === 'in' ? (mm / 25.4).toFixed(3) + ' in' : mm.toFixed(2) + ' mm';

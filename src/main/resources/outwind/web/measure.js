@@ -1,11 +1,8 @@
 import { ask, el, say, svg, verdictClass } from './ask.js';
 import { shown } from './contract.js';
+import { outbox } from './outbox.js';
 
 const POLL = 700;
-const RETRY = 1000;
-
-// What was typed and not yet answered for outlives a reload.
-const outbox = board => 'outwind-outbox-' + board;
 
 export function parse(text) {
   const plain = text.trim().replace('−', '-').replace(',', '.');
@@ -20,7 +17,8 @@ export async function measure(put, board, gone) {
   let chosen = null;
   let byLast = false;
   let insists = null;
-  let sending = JSON.parse(localStorage.getItem(outbox(board)) || 'null');
+  let bench = 'there';
+  const waiting = outbox(board, { prepared: body => ({ base: state.revision, ...body }), answered, refused, away: () => { bench = 'away'; render(); } });
 
   const title = el('h1', {});
   const soFar = el('p', { class: 'verdict', role: 'status' });
@@ -43,13 +41,18 @@ export async function measure(put, board, gone) {
   const jump = el('select', { id: 'jump', onchange: () => choose(Number(jump.value)) });
   const note = el('input', { id: 'note', autocomplete: 'off' });
 
+  // Readings that the bench has not answered for yet.
+  const unsent = () => waiting.orders.filter(order => order.path === 'touch').map(order => order.body);
+  const isUnsent = place => unsent().some(one => one.x === place.x && one.y === place.y);
+
   function last() {
-    const read = state.entries.filter(one => one.height !== undefined);
+    const read = [...state.entries.filter(one => one.height !== undefined), ...unsent()];
     return read.length ? read[read.length - 1] : null;
   }
 
   function spot() {
     if (chosen !== null) return chosen;
+    if (unsent().length) return state.plan.find(one => !one.done && !isUnsent(one)) || null;
     if (state.next !== undefined) return state.plan[state.next];
     return state.worthwhile || null;
   }
@@ -72,7 +75,7 @@ export async function measure(put, board, gone) {
       svg('rect', { x: 0, y: 0, width: 1000, height: tall, class: 'wood', 'stroke-width': 3 }),
       state.plan.map(one => {
         const [x, y] = px(one);
-        return svg('circle', { cx: x, cy: y, r, 'stroke-width': 3, class: 'spot' + (one.done ? ' done' : '') });
+        return svg('circle', { cx: x, cy: y, r, 'stroke-width': 3, class: 'spot' + (one.done || isUnsent(one) ? ' done' : '') });
       }));
     if (here) {
       const [x, y] = px(here);
@@ -105,7 +108,9 @@ export async function measure(put, board, gone) {
     draw();
     calipers.replaceChildren(...state.calipers.map(one => el('li', {}, one.thickness + ' at ' + one.at)));
     narrow();
-    if (sending) say('Not saved yet: ' + sending.height + ' at ' + sending.at + '. It is sent when the bench answers.', true);
+    if (waiting.orders.length && bench === 'away') {
+      say('Not saved yet: ' + waiting.orders.map(order => order.words).join('; ') + '. Sent when the bench answers.', true);
+    }
   }
 
   // The range of what it will finish at, reading by reading, as far as this screen saw it.
@@ -137,43 +142,34 @@ export async function measure(put, board, gone) {
     render();
   }
 
-  async function send() {
-    const touch = sending;
-    try {
-      const answer = await ask('touch', touch);
-      sending = null;
-      localStorage.removeItem(outbox(board));
-      if (answer.kept) {
-        chosen = null;
-        insists = null;
-        doubt.textContent = '';
-        height.value = '';
-        say('Kept: ' + touch.height + ' at ' + touch.at + '.');
-      } else {
-        say('');
-        height.value = touch.height;
-        byLast = false;
-        by.setAttribute('aria-pressed', 'false');
-        doubt.textContent = answer.doubt || answer.conflict;
-        insists = answer.doubt ? touch.height : null;
-        chosen = answer.plan.find(one => one.x === touch.x && one.y === touch.y) || null;
-      }
-      take(answer);
-    } catch (e) {
-      if (e.away) {
-        render();
-        if (!gone()) setTimeout(send, RETRY);
-        return;
-      }
-      sending = null;
-      localStorage.removeItem(outbox(board));
-      say(e.message, true);
+  function answered({ path, body, words }, answer) {
+    bench = 'there';
+    if (path === 'touch' && !answer.kept) {
+      say('');
+      height.value = body.height;
+      byLast = false;
+      by.setAttribute('aria-pressed', 'false');
+      doubt.textContent = answer.doubt || answer.conflict;
+      insists = answer.doubt ? body.height : null;
+      chosen = answer.plan.find(one => one.x === body.x && one.y === body.y) || null;
+    } else {
+      say('Kept: ' + words + '.');
+      doubt.textContent = '';
+      chosen = null;
+      insists = null;
     }
+    take(answer);
+  }
+
+  function refused(order, e) {
+    bench = 'there';
+    say(e.message, true);
+    render();
   }
 
   function keep() {
     const here = spot();
-    if (sending || !here) return;
+    if (!here) return;
     let typed = height.value.trim();
     if (!typed && byLast && last()) typed = '0';
     if (!typed) {
@@ -188,22 +184,14 @@ export async function measure(put, board, gone) {
       }
       typed = String(Math.round(sum * 1e6) / 1e6);
     }
-    sending = { board, base: state.revision, x: here.x, y: here.y, at: here.at, height: typed, insists: insists === typed };
-    localStorage.setItem(outbox(board), JSON.stringify(sending));
-    send();
+    enter('touch', { base: state.revision, x: here.x, y: here.y, height: typed, insists: insists === typed }, typed + ' at ' + here.at);
+    chosen = null;
+    height.value = '';
+    render();
   }
 
-  async function order(path, body) {
-    try {
-      const answer = await ask(path, { board, base: state.revision, ...body });
-      chosen = null;
-      doubt.textContent = '';
-      take(answer);
-      return true;
-    } catch (e) {
-      say(e.away ? 'Not saved: ' + e.message : e.message, true);
-      return false;
-    }
+  function enter(path, body, words) {
+    waiting.add(path, body, words);
   }
 
   function press(key) {
@@ -221,39 +209,40 @@ export async function measure(put, board, gone) {
     el('div', { class: 'keys' }, keys.map(key => el('button', { type: 'button', 'aria-label': names[key],
       onclick: () => press(key) }, key)), el('button', { class: 'main', type: 'submit', id: 'keep' }, 'Keep')),
     el('div', { class: 'row' }, by,
-      el('button', { type: 'button', onclick: () => order('undo', {}) }, 'Take back'),
-      el('button', { type: 'button', onclick: () => spot() && order('skip', { x: spot().x, y: spot().y }) }, 'Leave out')),
+      el('button', { type: 'button', onclick: () => enter('undo', {}, 'the last one is taken back') }, 'Take back'),
+      el('button', { type: 'button', onclick: () => spot() && enter('skip', { x: spot().x, y: spot().y }, spot().at + ' is left out') }, 'Leave out')),
     el('label', { for: 'jump' }, 'Go to a place'), jump);
   const noting = el('form', { onsubmit: event => {
     event.preventDefault();
-    order('note', { note: note.value });
+    enter('note', { note: note.value }, 'the note');
     note.value = '';
   } }, el('label', { for: 'note' }, 'Note beside the last reading'),
   el('div', { class: 'row' }, note, el('button', { type: 'submit' }, 'Write it')));
-  const calipering = el('form', { onsubmit: async event => {
+  const calipering = el('form', { onsubmit: event => {
     event.preventDefault();
     const here = spot() || last();
     if (!here || !caliper.value.trim()) say('Type the rough thickness here.', true);
-    else if (await order('caliper', { x: here.x, y: here.y, thickness: caliper.value })) {
-      say('Kept: thickness ' + caliper.value + ' at ' + here.at + '.');
+    else {
+      enter('caliper', { x: here.x, y: here.y, thickness: caliper.value }, 'thickness ' + caliper.value + ' at ' + here.at);
       caliper.value = '';
     }
   } }, el('label', { for: 'caliper' }, 'Rough thickness here, by caliper'),
   el('div', { class: 'row' }, caliper, el('button', { type: 'submit', id: 'keep-caliper' }, 'Keep thickness'),
-    el('button', { type: 'button', onclick: () => order('caliper', { x: 0, y: 0, thickness: '' }) }, 'Take thickness back')), calipers);
+    el('button', { type: 'button', onclick: () => enter('caliper-back', {}, 'the last thickness is taken back') }, 'Take thickness back')), calipers);
   put(title, soFar, el('div', { class: 'two' }, el('div', {}, plan, narrowing), el('div', {}, form, calipering, noting)));
   render();
   height.focus();
-  if (sending) send();
+  waiting.send();
 
   const poll = setInterval(async () => {
-    if (sending || document.hidden) return;
+    if (waiting.orders.length || document.hidden) return;
     try {
       const fresh = await ask('measure?board=' + encodeURIComponent(board) + '&known=' + state.revision);
-      if (fresh && !sending && !gone()) take(fresh);
+      bench = 'there';
+      if (fresh && !waiting.orders.length && !gone()) take(fresh);
     } catch (e) {
       if (e.away) say('The bench does not answer. What you type is kept here until it does.', true);
     }
   }, POLL);
-  return () => clearInterval(poll);
+  return () => { clearInterval(poll); waiting.close(); };
 }

@@ -1,5 +1,5 @@
 import { ask, el, field, say, svg, verdictClass } from './ask.js';
-import { boardOf, positionsOf, setupOf, shown, suspectsOf } from './contract.js';
+import { boardOf, fine, positionsOf, setupOf, shown, suspectsOf } from './contract.js';
 import { relief } from './relief.js';
 
 // From fresh shavings to old walnut, as on the printed charts.
@@ -115,8 +115,8 @@ export async function see(put, board, gone) {
     shims.replaceChildren(el('p', {}, held.length ? '' : 'It needs no shims.'), el('ol', {}, held.map(one =>
       el('li', {}, shown(one.height, units) + ' at ' + shown(one.x, units) + ' along, ' + shown(one.y, units) + ' across'))));
     const doubts = suspectsOf(seen);
-    suspects.replaceChildren(...doubts.map(one => el('p', {}, 'Looks wrong: ' + one.z.toFixed(2) + ' mm at x '
-      + Math.round(one.x) + ' y ' + Math.round(one.y) + '. The others point to ' + one.expected.toFixed(2) + ' mm. ',
+    suspects.replaceChildren(...doubts.map(one => el('p', {}, 'Looks wrong: ' + fine(one.z, units) + ' at x '
+      + shown(one.x, units) + ', y ' + shown(one.y, units) + '. The others point to ' + fine(one.expected, units) + '. ',
     el('button', { type: 'button', onclick: () => { without = String(one.line); load(); } }, 'See it without'))),
     without ? el('button', { type: 'button', onclick: () => { without = ''; load(); } }, 'Put it back') : '');
     gain.textContent = seen.gain;

@@ -47,7 +47,7 @@ public final class AnyRequest {
     private static final List<String> METHODS = List.of("GET", "POST", "HEAD", "PUT", "OPTIONS", "");
     private static final List<String> PATHS = List.of("/", "/enter", "/bench.js", "/api/boards", "/api/stack",
         "/api/measure", "/api/see", "/api/cut", "/api/file", "/api/report", "/api/stack-file", "/api/sheet",
-        "/api/take", "/api/begin", "/api/touch", "/api/undo", "/api/skip", "/api/note", "/api/caliper", "/api/tick",
+        "/api/take", "/api/begin", "/api/touch", "/api/undo", "/api/skip", "/api/note", "/api/caliper", "/api/caliper-back", "/api/tick",
         "/api/face-b", "/api/../secret.csv", "/../../etc/passwd", "/api/", "//", "/api/%2e%2e/");
     private static final List<String> KEYS = List.of("board", "name", "known", "target", "skim", "without", "cutter",
         "bill", "kind", "code", "key", "base", "x", "y", "height", "insists", "thickness", "note", "step", "done",

@@ -30,6 +30,7 @@ import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import outwind.board.CaliperReading;
 import outwind.board.file.Recording;
 
 /**
@@ -251,31 +252,42 @@ class BenchBrowserTest {
             offline(true);
             browser.findElement(By.id("height")).sendKeys("0.5", Keys.ENTER);
             awaitText("#line", "Not saved yet: 0.5");
+            // Work goes on meanwhile.
+            awaitText("#where", "Place 2 of 15");
+            browser.findElement(By.id("height")).sendKeys("0.45", Keys.ENTER);
+            type("caliper", "31.4");
+            browser.findElement(By.id("keep-caliper")).click();
+            type("note", "by the knot");
+            browser.findElement(By.id("note")).sendKeys(Keys.ENTER);
+            awaitText("#line", "; the note.");
             assertEquals(0, Recording.read(folder.resolve(board)).entries().size());
             offline(false);
-            awaitText("#line", "Kept: 0.5");
-            assertEquals(1, Recording.read(folder.resolve(board)).entries().size());
+            awaitText("#line", "Kept: the note");
+            Recording kept = Recording.read(folder.resolve(board));
+            assertEquals(2, kept.board().readings().size());
+            assertEquals(List.of(31.4), kept.board().calipers().stream().map(CaliperReading::thickness).toList());
+            assertTrue(kept.text().contains("by the knot"), kept.text());
 
             String first = browser.getWindowHandle();
             browser.switchTo().newWindow(WindowType.WINDOW);
             browser.get(bench.base + "/#/measure/" + board);
-            awaitText("#where", "Place 2 of 15");
-            bench.touch(board, bench.asked("measure?board=" + board), 1, "0.4");
-            long since = System.nanoTime();
             awaitText("#where", "Place 3 of 15");
+            bench.touch(board, bench.asked("measure?board=" + board), 2, "0.4");
+            long since = System.nanoTime();
+            awaitText("#where", "Place 4 of 15");
             assertTrue(System.nanoTime() - since < 3e9);
             browser.close();
             browser.switchTo().window(first);
 
             // Two devices read one place: the later one is shown the other's height, and nothing is overwritten.
-            awaitText("#where", "Place 3 of 15");
+            awaitText("#where", "Place 4 of 15");
             offline(true);
             browser.findElement(By.id("height")).sendKeys("0.9", Keys.ENTER);
             awaitText("#line", "Not saved yet: 0.9");
-            bench.touch(board, bench.asked("measure?board=" + board), 2, "0.3");
+            bench.touch(board, bench.asked("measure?board=" + board), 3, "0.3");
             offline(false);
             awaitText("[role=alert]", "Another device read 0.30");
-            assertEquals(3, Recording.read(folder.resolve(board)).entries().size());
+            assertEquals(4, Recording.read(folder.resolve(board)).entries().size());
             assertEquals(URI.create(bench.base).getPort(), URI.create(browser.getCurrentUrl()).getPort());
         }
     }

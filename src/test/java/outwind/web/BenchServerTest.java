@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
@@ -321,16 +322,46 @@ class BenchServerTest {
             JsonNode measured = caliper(bench, board, state, "31,4");
             assertEquals(31.4, Recording.read(folder.resolve(board)).board().calipers().get(0).thickness());
             assertEquals(1, measured.path("calipers").size());
-            assertEquals(409, bench.post("/api/caliper", Bench.MAPPER.createObjectNode().put("board", board)
-                .put("base", state.path("revision").asText()).put("x", 15).put("y", 15).put("thickness", "31")
-                .toString()).statusCode());
-            assertEquals(0, caliper(bench, board, measured, "").path("calipers").size());
+            assertEquals(0, bench.post("caliper-back", order(board, measured)).path("calipers").size());
         }
     }
 
+    private static ObjectNode order(String board, JsonNode state) {
+        return Bench.MAPPER.createObjectNode().put("board", board).put("base", state.path("revision").asText());
+    }
+
     private static JsonNode caliper(Bench bench, String board, JsonNode state, String thickness) throws Exception {
-        return bench.post("caliper", Bench.MAPPER.createObjectNode().put("board", board)
-            .put("base", state.path("revision").asText()).put("x", 15).put("y", 15).put("thickness", thickness));
+        return bench.post("caliper", order(board, state).put("x", 15).put("y", 15).put("thickness", thickness));
+    }
+
+    /** As a device does whose answer was lost: every order comes twice, and is done once. */
+    @Test
+    void whatIsSentAgainForWantOfAnAnswerIsDoneOnce() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            String board = bench.begin("side table");
+            JsonNode begun = bench.asked("measure?board=" + board);
+            bench.touch(board, begun, 0, "0.5");
+            JsonNode state = bench.touch(board, begun, 0, "0.5");
+            caliper(bench, board, state, "31,4");
+            JsonNode measured = caliper(bench, board, state, "31,4");
+            ObjectNode noting = order(board, measured).put("note", "by the knot");
+            bench.post("note", noting);
+            JsonNode noted = bench.post("note", noting);
+            JsonNode spot = noted.path("plan").path(1);
+            ObjectNode skipping = order(board, noted).put("x", spot.path("x").asDouble()).put("y", spot.path("y").asDouble());
+            bench.post("skip", skipping);
+            JsonNode skipped = bench.post("skip", skipping);
+            assertEquals("by the knot", skipped.path("entries").path(0).path("note").asText());
+            Recording kept = Recording.read(folder.resolve(board));
+            assertEquals(2, kept.entries().size());
+            assertEquals(1, kept.board().readings().size());
+            assertEquals(1, kept.board().calipers().size());
+            assertEquals(13, kept.plan().stream().filter(planned -> planned.entry().isEmpty()).count());
+            ObjectNode undoing = order(board, skipped);
+            assertEquals(200, bench.post("/api/undo", undoing.toString()).statusCode());
+            assertEquals(409, bench.post("/api/undo", undoing.toString()).statusCode());
+            assertEquals(1, Recording.read(folder.resolve(board)).entries().size());
+        }
     }
 
     @Test
