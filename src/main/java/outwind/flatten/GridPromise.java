@@ -14,8 +14,7 @@ import outwind.surface.Region;
  *
  * <p>Boards are made up as a board of this size may be, touched off on the grid with the usual noise, and judged like
  * real ones; what is expected is the mean width of their ranges. Every grid sees the same boards, so that grids differ
- * by what they show and not by luck. A sharp kink is not among what boards are made up of: see
- * {@link #seesKinks()}.
+ * by what they show and not by luck.
  *
  * @param grid  where
  * @param range width of the range that the levelled thickness lies in nine times in ten, mean over boards (mm)

@@ -17,7 +17,7 @@ import outwind.surface.trend.Term;
  * anybody has touched it.
  *
  * <pre>
- *   z(x, y) = twist·u·v + bow·u² + cup·v² + s·√(2/K)·Σ cos(ωₖ·(x, y) + φₖ),   u, v from −1 to 1
+ *   z(x, y) = twist·u·v + bow·u² + cup·v² + bends + s·√(2/K)·Σ cos(ωₖ·(x, y) + φₖ),   u, v from −1 to 1
  *   ω = (g₁/rx, g₂/ry)·√(5/χ²₅),   g normal, χ²₅ chi-squared with 5 degrees of freedom, φ even over a turn
  * </pre>
  * The sum of K waves has the covariance of {@link outwind.numeric.Matern52}, and nears a normal field as K grows.
@@ -50,6 +50,8 @@ public final class ImaginedBoard {
     private final double twist;
     private final double bow;
     private final double cup;
+    /** Heights of all bends, over u and v. */
+    private final Bends.Form bends;
     private final List<Wave> waves;
 
     private ImaginedBoard(double length, double width, double roughness, SplittableRandom random) {
@@ -59,6 +61,7 @@ public final class ImaginedBoard {
         this.twist = random.nextGaussian() * prior.unseen(Term.XY, length, width);
         this.bow = random.nextGaussian() * prior.unseen(Term.XX, length, width);
         this.cup = random.nextGaussian() * prior.unseen(Term.YY, length, width);
+        this.bends = bends(prior.bends(), length, random);
         double spread = new NormalDistribution(0, prior.spreadLog()).inverseCumulativeProbability(roughness);
         this.waves = waves(prior.spread() * Math.exp(spread),
             length * prior.rangeAlong() * Math.exp(random.nextGaussian() * prior.rangeLog()),
@@ -76,6 +79,36 @@ public final class ImaginedBoard {
      */
     public static ImaginedBoard of(double length, double width, double roughness, SplittableRandom random) {
         return new ImaginedBoard(length, width, roughness, random);
+    }
+
+    private static Bends.Form bends(Bends bends, double length, SplittableRandom random) {
+        Bends.Form sum = (u, v) -> 0;
+        for (Bends.Group group : bends.groups()) {
+            double size = group.sizes()[chosen(group.shares(), random)];
+            for (Bends.Bend bend : group.bends()) {
+                double height = random.nextGaussian() * size * bend.deviation();
+                Bends.Form before = sum;
+                sum = (u, v) -> before.at(u, v) + height * bend.form().at(u, v);
+            }
+        }
+        if (random.nextDouble() < bends.hingeShare()) {
+            double place = Bends.HINGES[random.nextInt(Bends.HINGES.length)];
+            double size = Bends.LIFTS[random.nextInt(Bends.LIFTS.length)];
+            double lift = random.nextGaussian() * size;
+            double turn = random.nextGaussian() * Bends.TURN * size;
+            Bends.Form before = sum;
+            sum = (u, v) -> before.at(u, v) + Bends.hinge(place, (u + 1) / 2 * length, length) * (lift + turn * v);
+        }
+        return sum;
+    }
+
+    private static int chosen(double[] shares, SplittableRandom random) {
+        double at = random.nextDouble();
+        int k = 0;
+        while (k < shares.length - 1 && at >= shares[k]) {
+            at -= shares[k++];
+        }
+        return k;
     }
 
     /** A field of this standard deviation (mm) and these ranges (mm), as waves to be summed. */
@@ -97,7 +130,7 @@ public final class ImaginedBoard {
     public double at(double x, double y) {
         double u = 2 * x / length - 1;
         double v = 2 * y / width - 1;
-        double z = twist * u * v + bow * u * u + cup * v * v;
+        double z = twist * u * v + bow * u * u + cup * v * v + bends.at(u, v);
         for (Wave wave : waves) {
             z += wave.at(x, y);
         }

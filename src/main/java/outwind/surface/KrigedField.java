@@ -1,16 +1,17 @@
 package outwind.surface;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import outwind.numeric.Covariance;
 import outwind.numeric.KrigedPlaces;
-import outwind.numeric.Kriging;
 import outwind.numeric.LeastSquares;
 import outwind.numeric.LowRankRoot;
 import outwind.numeric.Matern52;
+import outwind.numeric.Sweep;
+import outwind.numeric.TurnedObservations;
 import outwind.surface.trend.Scaling;
 import outwind.surface.trend.Term;
 import outwind.surface.trend.TrendFit;
@@ -19,10 +20,18 @@ import outwind.surface.trend.TrendModel;
 /**
  * A height or a thickness everywhere on the board, from noisy readings, with how sure it is.
  *
- * <p>Universal kriging about the trend terms that the readings can see. How rough the field is and how far one reading
- * tells of its surroundings is not known; a few readings do not fix it. So it is not fixed: a small grid of spreads and
- * ranges is gone through, each weighted by its restricted likelihood times its {@link Prior}, and what follows is the
- * mixture of them all. Settings that a few readings leave open widen the answer instead of being guessed.
+ * <pre>
+ *   z = free trend + bends + residual + noise
+ *   free trend: terms that the readings can see, of any size
+ *   bends:      terms of unknown size, and perhaps a hinge; see {@link Bends}
+ *   residual:   Matérn 5/2 of unknown spread and ranges; see {@link Prior}
+ * </pre>
+ * Sizes, hinge, spread, ranges and noise are not known, and a few readings do not fix them. So they are not fixed: a
+ * grid of them all is gone through, each setting weighted by its restricted likelihood times its prior, and what follows
+ * is the mixture of them all. What a few readings leave open widens the answer instead of being guessed.
+ *
+ * <p>Given a setting, everything is normal and linear. {@link TurnedObservations} makes it cheap: one decomposition for
+ * each pair of ranges serves all spreads and noises, and the columns of all bends are eliminated from the same products.
  *
  * <p>Source: restricted likelihood as a posterior over covariance parameters with the trend integrated out: D. A.
  * Harville, Biometrika 61 (1974) 383–385; mixture over a grid of parameters: P. J. Diggle and P. J. Ribeiro,
@@ -35,195 +44,383 @@ final class KrigedField implements TopFace {
     private static final double[] ALONG_STEPS = {-2.2, -1, 0.1, 1.2};
     private static final double[] ACROSS_STEPS = {-1.8, -0.4, 0.9};
 
-    /**
-     * Settings lighter than this share of the heaviest are left out of means and draws, for speed. Together they hold
-     * about a tenth of the weight; with a fiftieth as the bound the accuracy benchmark came out the same.
-     */
-    private static final double LIGHTEST = 0.1;
+    /** Settings lighter than this share of the heaviest are left out of means, for speed. */
+    private static final double LIGHTEST = 0.01;
+
+    /** Of the settings that draws are made of, every so many serves for the deviation at a place. */
+    private static final int THINNED = 3;
+
+    /** Settings so much lighter than the heaviest, as a logarithm, count only where a reading may be a slip. */
+    private static final double FAINT = 12;
+
+    /** A reading as far off as this many standard deviations may be a slip. */
+    private static final double FAR = 2.3;
+
+    /** Settings so much lighter than the heaviest, as a logarithm, weigh nothing. */
+    private static final double NOTHING = 25;
 
     /** Share of the greatest variance that draws may lack at any place: a hundredth of its standard deviation. */
     private static final double NEGLIGIBLE = 1e-4;
 
-    /** The same for draws of a field with shrunk terms, which few readings leave as open as their prior does. */
-    private static final double LIGHTEST_DRAWN = 0.002;
+    /** Draws are made of so many settings, taken at even steps of their summed weights. */
+    private static final int DRAWN = 48;
 
-    /** From more settings than this draws are made of so many, taken at even steps of their summed weights. */
-    private static final int MOST_DRAWN = 24;
-
-    /** Nodes and weights of Gauss and Hermite's rule for a normal variable, exact for polynomials of degree 5. */
-    private static final double[] SIZE_STEPS = {-Math.sqrt(3), 0, Math.sqrt(3)};
-    private static final double[] SIZE_WEIGHTS = {1.0 / 6, 2.0 / 3, 1.0 / 6};
-
-    /** Standard deviation of the logarithm of the size that all shrunk terms share. */
-    private static final double SIZE_LOG = 0.7;
-
-    /**
-     * A term of the trend whose coefficient is believed to be small.
-     *
-     * @param term      one that is 1 at the board's corner
-     * @param deviation standard deviation of its coefficient (mm) on a board of the usual size of such terms
-     */
-    record Shrunk(Term term, double deviation) { }
-
-    /** Weight as a share of all, or as a logarithm up to a constant. */
-    private record Setting(Kriging kriging, double weight) { }
+    private static final int HINGES = Bends.HINGES.length * Bends.LIFTS.length;
 
     private final Observations observations;
-    private final List<Term> terms;
-    private final Scaling scaling;
-    /** Every setting of the grid with the logarithm of its weight. */
-    private final List<Setting> all;
-    /** Those that count for means, the heaviest first, with their shares. */
-    private final List<Setting> settings;
-    /** Those that draws are made of, with their shares. */
-    private final List<Setting> drawn;
+    private final Layout layout;
+    private final List<TurnedObservations> turned;
+    private final double[] spreads;
+    private final double[] factors;
+    /** Logarithm of the weight of each setting, up to a constant. */
+    private final double[] logWeights;
+    /** Those that draws are made of, each standing for the same share of the weight. */
+    private final int[] drawn;
+    private final Setting[] settings;
+    /** Means of all coefficients, and for each pair of ranges what each observation weighs. */
+    private final double[] coefficients;
+    private final double[][] weights;
 
-    private KrigedField(Observations observations, List<Term> terms, Scaling scaling, List<Setting> all,
-                        List<Setting> drawn) {
+    private KrigedField(Observations observations, Layout layout, List<TurnedObservations> turned, double[] spreads,
+                        double[] factors, double[] logWeights) {
         this.observations = observations;
-        this.terms = terms;
-        this.scaling = scaling;
-        this.all = all;
-        this.settings = heaviest(all, LIGHTEST);
-        this.drawn = drawn.isEmpty() ? settings : drawn;
+        this.layout = layout;
+        this.turned = turned;
+        this.spreads = spreads;
+        this.factors = factors;
+        this.logWeights = logWeights;
+        double[] shares = shares(logWeights);
+        this.drawn = drawn(shares);
+        this.coefficients = new double[layout.columns()];
+        this.weights = new double[turned.size()][observations.size()];
+        average(shares);
+        this.settings = Arrays.stream(drawn).mapToObj(this::setting).toArray(Setting[]::new);
+    }
+
+    /**
+     * Which columns the field has: free ones first, then unseen ones of the trend, bends group by group, two for each
+     * hinge.
+     */
+    private static final class Layout {
+
+        private final double length;
+        private final double width;
+        private final Scaling scaling;
+        private final List<Term> free = new ArrayList<>();
+        private final List<Term> unseen = new ArrayList<>();
+        private final Prior prior;
+        private final int firstBend;
+        private final int firstHinge;
+        /** How many combinations of sizes the groups have. */
+        private final int sizes;
+
+        Layout(List<Term> terms, Observations observations, Prior prior, double length, double width) {
+            this.length = length;
+            this.width = width;
+            this.scaling = Scaling.ofBoard(length, width);
+            this.prior = prior;
+            double[][] design = new double[observations.size()][terms.size()];
+            for (int i = 0; i < design.length; i++) {
+                for (int j = 0; j < terms.size(); j++) {
+                    design[i][j] = terms.get(j).at(scaling.u(observations.x()[i]), scaling.v(observations.y()[i]));
+                }
+            }
+            boolean[] seen = LeastSquares.independentColumns(design, TrendFit.LEAST_ANGLE);
+            for (int j = 0; j < seen.length; j++) {
+                (seen[j] ? free : unseen).add(terms.get(j));
+            }
+            this.firstBend = terms.size();
+            this.firstHinge = firstBend + prior.bends().groups().stream().mapToInt(group -> group.bends().size()).sum();
+            this.sizes = prior.bends().groups().stream().mapToInt(group -> group.sizes().length).reduce(1, (a, b) -> a * b);
+        }
+
+        int columns() {
+            return firstHinge + (hinges() > 0 ? 2 * Bends.HINGES.length : 0);
+        }
+
+        int hinges() {
+            return prior.bends().hingeShare() > 0 ? HINGES : 0;
+        }
+
+        /** All columns at a place. */
+        double[] at(double x, double y) {
+            double u = scaling.u(x);
+            double v = scaling.v(y);
+            double[] values = new double[columns()];
+            int at = 0;
+            for (Term term : free) {
+                values[at++] = term.at(u, v);
+            }
+            for (Term term : unseen) {
+                values[at++] = term.at(u, v);
+            }
+            for (Bends.Group group : prior.bends().groups()) {
+                for (Bends.Bend bend : group.bends()) {
+                    values[at++] = bend.form().at(u, v);
+                }
+            }
+            for (int k = 0; at < values.length; k++) {
+                double hinge = Bends.hinge(Bends.HINGES[k], x, length);
+                values[at++] = hinge;
+                values[at++] = hinge * v;
+            }
+            return values;
+        }
+
+        /** All columns at many places, column by column. */
+        double[][] at(double[] x, double[] y) {
+            double[][] columns = new double[columns()][x.length];
+            for (int i = 0; i < x.length; i++) {
+                double[] values = at(x[i], y[i]);
+                for (int j = 0; j < values.length; j++) {
+                    columns[j][i] = values[j];
+                }
+            }
+            return columns;
+        }
+
+        /** Precisions of the columns before the hinges, for one combination of sizes. */
+        double[] precisions(int combination) {
+            double[] precisions = new double[firstHinge];
+            int at = free.size();
+            for (Term term : unseen) {
+                precisions[at++] = Math.pow(prior.unseen(term, length, width), -2);
+            }
+            int rest = combination;
+            for (Bends.Group group : prior.bends().groups()) {
+                double size = group.sizes()[rest % group.sizes().length];
+                rest /= group.sizes().length;
+                for (Bends.Bend bend : group.bends()) {
+                    precisions[at++] = Math.pow(size * bend.deviation(), -2);
+                }
+            }
+            return precisions;
+        }
+
+        double logShare(int combination) {
+            double sum = 0;
+            int rest = combination;
+            for (Bends.Group group : prior.bends().groups()) {
+                sum += Math.log(group.shares()[rest % group.shares().length]);
+                rest /= group.shares().length;
+            }
+            return sum;
+        }
+
+        /** Logarithm of how likely a hinge is at the outset; 0 stands for none. */
+        double logHinge(int hinge) {
+            double share = prior.bends().hingeShare();
+            return hinge == 0 ? Math.log(1 - share) : Math.log(share / HINGES);
+        }
+    }
+
+    /** Both precisions of a hinge, lift and turn; the first is numbered 1. */
+    private static double[] hingePrecisions(int hinge) {
+        double lift = Bends.LIFTS[(hinge - 1) % Bends.LIFTS.length];
+        return new double[] {Math.pow(lift, -2), Math.pow(Bends.TURN * lift, -2)};
+    }
+
+    private static int hingeColumn(int hinge) {
+        return 2 * ((hinge - 1) / Bends.LIFTS.length);
+    }
+
+    /** Does what is to be done with each setting's sweep. */
+    private interface Visitor {
+
+        /** @param sweep with all columns eliminated but those of hinges, which begin at column 0 */
+        void visit(int setting, Sweep sweep, int hinge);
     }
 
     /**
      * Learns the field.
      *
      * @param observations places, heights and noise; at least one
-     * @param model        the most that the trend may hold
+     * @param model        the most that the free trend may hold
+     * @param noises       how large the noise may be
      */
-    static KrigedField of(Observations observations, TrendModel model, Prior prior, double length, double width) {
-        return of(observations, model.terms(), List.of(), prior, length, width);
+    static KrigedField of(Observations observations, TrendModel model, Prior prior, Noises noises, double length,
+                          double width) {
+        return of(observations, model.terms(), prior, noises, length, width);
     }
 
     /**
-     * Learns a field some of whose trend is believed to be small.
+     * Learns the field.
      *
-     * @param free   terms of any size; those that the readings cannot see are believed to be of their usual one
-     * @param shrunk further terms
+     * @param terms of the free trend; those that the readings cannot see are believed to be of their usual size
      */
-    static KrigedField of(Observations observations, List<Term> free, List<Shrunk> shrunk, Prior prior, double length,
+    static KrigedField of(Observations observations, List<Term> terms, Prior prior, Noises noises, double length,
                           double width) {
-        Scaling scaling = Scaling.ofBoard(length, width);
-        boolean[] seen = LeastSquares.independentColumns(design(free, observations, scaling), TrendFit.LEAST_ANGLE);
-        List<Term> terms = new ArrayList<>();
-        List<Shrunk> unseen = new ArrayList<>();
-        for (int j = 0; j < seen.length; j++) {
-            if (seen[j]) {
-                terms.add(free.get(j));
-            } else {
-                unseen.add(new Shrunk(free.get(j), prior.unseen(free.get(j), length, width)));
+        Layout layout = new Layout(terms, observations, prior, length, width);
+        double[][] columns = layout.at(observations.x(), observations.y());
+        double[] spreads = new double[SPREAD_STEPS.length];
+        for (int s = 0; s < spreads.length; s++) {
+            spreads[s] = prior.spread() * Math.exp(SPREAD_STEPS[s] * prior.spreadLog());
+        }
+        List<TurnedObservations> turned = new ArrayList<>();
+        for (double along : ALONG_STEPS) {
+            for (double across : ACROSS_STEPS) {
+                Covariance correlation = new Matern52(1, length * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
+                    width * prior.rangeAcross() * Math.exp(across * prior.rangeLog()));
+                turned.add(TurnedObservations.of(correlation, observations.x(), observations.y(), columns,
+                    observations.z(), observations.noiseVariance()));
             }
         }
-        double[][] trend = design(terms, observations, scaling);
-        double[] sizes = shrunk.isEmpty() ? new double[] {1}
-            : DoubleStream.of(SIZE_STEPS).map(step -> Math.exp(SIZE_LOG * step)).toArray();
-        double[] shares = shrunk.isEmpty() ? new double[] {1} : SIZE_WEIGHTS;
-        List<Setting> all = new ArrayList<>();
-        for (double s : SPREAD_STEPS) {
-            double spread = prior.spread() * Math.exp(s * prior.spreadLog());
-            for (double along : ALONG_STEPS) {
-                for (double across : ACROSS_STEPS) {
-                    Covariance residual = plus(new Matern52(spread * spread,
-                        length * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
-                        width * prior.rangeAcross() * Math.exp(across * prior.rangeLog())), unseen, 1, scaling);
-                    double logPrior = -(s * s + along * along + across * across) / 2;
-                    for (int k = 0; k < sizes.length; k++) {
-                        Kriging kriging = Kriging.of(
-                            plus(residual, shrunk, sizes[k], scaling), observations.x(),
-                            observations.y(), trend, observations.z(), observations.noiseVariance());
-                        all.add(new Setting(kriging, kriging.restrictedLogLikelihood() + logPrior
-                            + Math.log(shares[k])));
+        double[] logWeights = new double[turned.size() * spreads.length * noises.factors().length * layout.sizes
+            * (1 + layout.hinges())];
+        for (int r = 0; r < turned.size(); r++) {
+            double along = ALONG_STEPS[r / ACROSS_STEPS.length];
+            double across = ACROSS_STEPS[r % ACROSS_STEPS.length];
+            for (int s = 0; s < spreads.length; s++) {
+                double logPrior = -(SPREAD_STEPS[s] * SPREAD_STEPS[s] + along * along + across * across) / 2;
+                for (int f = 0; f < noises.factors().length; f++) {
+                    double logOfNoise = logPrior + Math.log(noises.shares()[f]);
+                    int first = ((r * spreads.length + s) * noises.factors().length + f) * layout.sizes
+                        * (1 + layout.hinges());
+                    sweep(layout, turned.get(r).sweep(spreads[s] * spreads[s], Math.pow(noises.factors()[f], 2), false),
+                        first, (setting, sweep, hinge) -> logWeights[setting] = logOfNoise + (hinge == 0
+                            ? sweep.logLikelihood() : sweep.logLikelihoodWith(hingeColumn(hinge),
+                            hingePrecisions(hinge)[0], hingePrecisions(hinge)[1])));
+                    for (int k = 0; k < layout.sizes * (1 + layout.hinges()); k++) {
+                        logWeights[first + k] += layout.logShare(k / (1 + layout.hinges()))
+                            + layout.logHinge(k % (1 + layout.hinges()));
                     }
                 }
             }
         }
-        return new KrigedField(observations, List.copyOf(terms), scaling, all,
-            shrunk.isEmpty() ? List.of() : stepped(inOrder(all, LIGHTEST_DRAWN)));
+        return new KrigedField(observations, layout, turned, spreads, noises.factors(), logWeights);
     }
 
-    private static Covariance plus(Covariance residual, List<Shrunk> more, double size, Scaling scaling) {
-        if (more.isEmpty()) {
-            return residual;
+    /** Goes through sizes and hinges of one covariance, whose settings begin at a number. */
+    private static void sweep(Layout layout, Sweep all, int first, Visitor visitor) {
+        double[] precisions = layout.precisions(0);
+        for (int j = 0; j < layout.firstBend; j++) {
+            all.eliminate(j, precisions[j]);
         }
-        double[] variances = more.stream().mapToDouble(term -> Math.pow(size * term.deviation(), 2)).toArray();
-        return (x1, y1, x2, y2) -> {
-            double sum = residual.between(x1, y1, x2, y2);
-            for (int j = 0; j < variances.length; j++) {
-                sum += variances[j] * more.get(j).term().at(scaling.u(x1), scaling.v(y1))
-                    * more.get(j).term().at(scaling.u(x2), scaling.v(y2));
+        for (int g = 0; g < layout.sizes; g++) {
+            double[] ofGroup = layout.precisions(g);
+            Sweep sweep = all.from(layout.firstBend);
+            for (int j = layout.firstBend; j < layout.firstHinge; j++) {
+                sweep.eliminate(j - layout.firstBend, ofGroup[j]);
             }
-            return sum;
-        };
+            Sweep ofHinges = sweep.from(layout.firstHinge - layout.firstBend);
+            for (int h = 0; h <= layout.hinges(); h++) {
+                visitor.visit(first + g * (1 + layout.hinges()) + h, ofHinges, h);
+            }
+        }
     }
 
-    /**
-     * At most {@link #MOST_DRAWN} settings, each standing for as much of the weight as it was met at even steps of the
-     * sum of all: none is left out for being light, and neighbours on the grid stand for each other.
-     */
-    private static List<Setting> stepped(List<Setting> shares) {
-        if (shares.size() <= MOST_DRAWN) {
-            return shares;
+    private static double[] shares(double[] logWeights) {
+        double best = Arrays.stream(logWeights).max().orElseThrow();
+        double[] shares = new double[logWeights.length];
+        double sum = 0;
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = logWeights[i] < best - NOTHING ? 0 : Math.exp(logWeights[i] - best);
+            sum += shares[i];
         }
-        List<Setting> met = new ArrayList<>();
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] /= sum;
+        }
+        return shares;
+    }
+
+    /** None is left out for being light, and neighbours on the grid stand for each other. */
+    private static int[] drawn(double[] shares) {
+        int[] met = new int[DRAWN];
         double sum = 0;
         int steps = 0;
-        for (Setting setting : shares) {
-            sum += setting.weight();
-            int upTo = (int) Math.min(MOST_DRAWN, Math.floor(sum * MOST_DRAWN + 0.5));
-            if (upTo > steps) {
-                met.add(new Setting(setting.kriging(), (upTo - steps) / (double) MOST_DRAWN));
-                steps = upTo;
+        for (int i = 0; i < shares.length && steps < DRAWN; i++) {
+            sum += shares[i];
+            while (steps < DRAWN && sum * DRAWN > steps + 0.5) {
+                met[steps++] = i;
             }
+        }
+        // Rounding may leave the sum a little below one.
+        while (steps < DRAWN) {
+            met[steps] = met[steps - 1];
+            steps++;
         }
         return met;
     }
 
-    /** Settings above a share of the heaviest, the heaviest first. */
-    private static List<Setting> heaviest(List<Setting> logged, double lightest) {
-        return inOrder(logged, lightest).stream().sorted(Comparator.comparingDouble(s -> -s.weight())).toList();
+    /** One setting, given the observations. */
+    private record Setting(int range, double variance, TurnedObservations.Conditioned conditioned, int[] columns) { }
+
+    private Setting setting(int index) {
+        int hinges = 1 + layout.hinges();
+        int hinge = index % hinges;
+        int combination = index / hinges % layout.sizes;
+        int covariance = index / hinges / layout.sizes;
+        int range = covariance / factors.length / spreads.length;
+        double spread = spreads[covariance / factors.length % spreads.length];
+        double factor = factors[covariance % factors.length];
+        double[] before = layout.precisions(combination);
+        int[] columns = new int[before.length + (hinge > 0 ? 2 : 0)];
+        double[] precisions = Arrays.copyOf(before, columns.length);
+        for (int j = 0; j < before.length; j++) {
+            columns[j] = j;
+        }
+        if (hinge > 0) {
+            columns[before.length] = layout.firstHinge + hingeColumn(hinge);
+            columns[before.length + 1] = columns[before.length] + 1;
+            System.arraycopy(hingePrecisions(hinge), 0, precisions, before.length, 2);
+        }
+        return new Setting(range, spread * spread, turned.get(range).conditioned(spread * spread, factor * factor, columns,
+            precisions), columns);
     }
 
-    private static List<Setting> inOrder(List<Setting> logged, double lightest) {
-        double best = logged.stream().mapToDouble(Setting::weight).max().orElseThrow();
-        List<Setting> kept = new ArrayList<>();
+    private void average(double[] shares) {
+        double bound = LIGHTEST * Arrays.stream(shares).max().orElseThrow();
         double sum = 0;
-        for (Setting setting : logged) {
-            double weight = Math.exp(setting.weight() - best);
-            if (weight >= lightest) {
-                kept.add(new Setting(setting.kriging(), weight));
-                sum += weight;
+        for (int i = 0; i < shares.length; i++) {
+            if (shares[i] >= bound) {
+                Setting setting = setting(i);
+                double[] ofSetting = setting.conditioned().coefficients();
+                double[] weighs = setting.conditioned().weights();
+                for (int j = 0; j < ofSetting.length; j++) {
+                    coefficients[setting.columns()[j]] += shares[i] * ofSetting[j];
+                }
+                for (int k = 0; k < weighs.length; k++) {
+                    weights[setting.range()][k] += shares[i] * weighs[k];
+                }
+                sum += shares[i];
             }
         }
-        double total = sum;
-        return kept.stream().map(s -> new Setting(s.kriging(), s.weight() / total)).toList();
+        for (int j = 0; j < coefficients.length; j++) {
+            coefficients[j] /= sum;
+        }
+        for (double[] ofRange : weights) {
+            for (int k = 0; k < ofRange.length; k++) {
+                ofRange[k] /= sum;
+            }
+        }
     }
 
-    private static double[][] design(List<Term> terms, Observations observations, Scaling scaling) {
-        double[][] design = new double[observations.size()][];
-        for (int i = 0; i < design.length; i++) {
-            design[i] = termsAt(terms, scaling, observations.x()[i], observations.y()[i]);
+    /** How much larger the noise is than it was put down as: root mean square over all settings. */
+    double noiseFactor() {
+        double[] shares = shares(logWeights);
+        int inner = layout.sizes * (1 + layout.hinges());
+        double sum = 0;
+        for (int i = 0; i < shares.length; i++) {
+            sum += shares[i] * Math.pow(factors[i / inner % factors.length], 2);
         }
-        return design;
-    }
-
-    private static double[] termsAt(List<Term> terms, Scaling scaling, double x, double y) {
-        double[] values = new double[terms.size()];
-        for (int j = 0; j < values.length; j++) {
-            values[j] = terms.get(j).at(scaling.u(x), scaling.v(y));
-        }
-        return values;
+        return Math.sqrt(sum);
     }
 
     /** Mean of the field at a place (mm). */
     @Override
     public double mean(double x, double y) {
-        double[] trendAt = termsAt(terms, scaling, x, y);
+        double[] columns = layout.at(x, y);
+        double sum = dot(coefficients, columns);
+        for (int r = 0; r < weights.length; r++) {
+            sum += dot(weights[r], turned.get(r).correlations(x, y));
+        }
+        return sum;
+    }
+
+    private static double dot(double[] a, double[] b) {
         double sum = 0;
-        for (Setting setting : settings) {
-            sum += setting.weight() * setting.kriging().mean(x, y, trendAt);
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
         }
         return sum;
     }
@@ -237,15 +434,27 @@ final class KrigedField implements TopFace {
     /** Standard deviation of the field at a place (mm), the noise of a reading not in it. */
     @Override
     public double deviation(double x, double y) {
-        double[] trendAt = termsAt(terms, scaling, x, y);
+        double[] atX = {x};
+        double[] atY = {y};
+        double[][] columns = layout.at(atX, atY);
+        double[][][] across = new double[turned.size()][][];
         double mean = 0;
         double square = 0;
-        for (Setting setting : settings) {
-            double m = setting.kriging().mean(x, y, trendAt);
-            mean += setting.weight() * m;
-            square += setting.weight() * (m * m + setting.kriging().variance(x, y, trendAt));
+        for (int s = THINNED / 2; s < DRAWN; s += THINNED) {
+            KrigedPlaces there = at(settings[s], atX, atY, across, columns);
+            double m = there.means()[0];
+            mean += m * THINNED / DRAWN;
+            square += (m * m + Math.max(0, there.variances()[0])) * THINNED / DRAWN;
         }
         return Math.sqrt(Math.max(0, square - mean * mean));
+    }
+
+    private KrigedPlaces at(Setting setting, double[] x, double[] y, double[][][] across, double[][] columns) {
+        int range = setting.range();
+        if (across[range] == null) {
+            across[range] = turned.get(range).across(x, y);
+        }
+        return setting.conditioned().at(x, y, across[range], columns);
     }
 
     /**
@@ -253,44 +462,79 @@ final class KrigedField implements TopFace {
      *
      * <p>Every setting is weighted again without the observation: its restricted likelihood of the others is that of all
      * divided by the density it predicted the observation with. So a misreading cannot hide behind the roughness that
-     * it makes the whole field seem to have.
+     * it makes the whole field seem to have. Hinges are tried beside the smallest bends alone.
      *
      * @return mean and standard deviation (mm, noise of the observation in it) for each, length n; the deviation is
      *     infinite where nothing predicts it
      */
     @Override
     public List<Predicted> leavingOut() {
+        List<Predicted> predicted = leavingOut(IntStream.range(0, logWeights.length).filter(this::isTriedWithout)
+            .mapToDouble(setting -> logWeights[setting]).max().orElseThrow() - FAINT);
+        boolean mayBeSlip = false;
+        for (int i = 0; i < predicted.size(); i++) {
+            mayBeSlip |= Math.abs(observations.z()[i] - predicted.get(i).mean()) > FAR * predicted.get(i).deviation();
+        }
+        return mayBeSlip ? leavingOut(Double.NEGATIVE_INFINITY) : predicted;
+    }
+
+    private boolean isTriedWithout(int setting) {
+        int hinge = setting % (1 + layout.hinges());
+        return hinge == 0 || setting / (1 + layout.hinges()) % layout.sizes == 0;
+    }
+
+    /** The same by settings that weigh at least so much before anything is left out, as logarithms. */
+    private List<Predicted> leavingOut(double least) {
         int n = observations.size();
-        List<Kriging.LeftOut> leftOut = all.stream().map(s -> s.kriging().leavingOut()).toList();
+        List<Sweep.LeftOut> leftOut = new ArrayList<>();
+        List<Double> logs = new ArrayList<>();
+        int inner = layout.sizes * (1 + layout.hinges());
+        for (int c = 0; c < turned.size() * spreads.length * factors.length; c++) {
+            if (Arrays.stream(logWeights, c * inner, (c + 1) * inner).noneMatch(log -> log >= least)) {
+                continue;
+            }
+            double variance = Math.pow(spreads[c / factors.length % spreads.length], 2);
+            sweep(layout, turned.get(c / factors.length / spreads.length).sweep(variance,
+                Math.pow(factors[c % factors.length], 2), true), c * inner, (setting, sweep, hinge) -> {
+                if (logWeights[setting] >= least && isTriedWithout(setting)) {
+                    leftOut.add(hinge == 0 ? sweep.leftOut() : sweep.leftOutWith(hingeColumn(hinge),
+                        hingePrecisions(hinge)[0], hingePrecisions(hinge)[1]));
+                    logs.add(logWeights[setting]);
+                }
+            });
+        }
         List<Predicted> predicted = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            double[] logWeights = new double[all.size()];
-            double best = Double.NEGATIVE_INFINITY;
-            for (int k = 0; k < logWeights.length; k++) {
-                double residual = leftOut.get(k).residuals()[i];
-                double variance = leftOut.get(k).variances()[i];
-                logWeights[k] = all.get(k).weight()
-                    + (Double.isInfinite(variance) ? 0 : (residual * residual / variance + Math.log(variance)) / 2);
-                best = Math.max(best, logWeights[k]);
-            }
-            double sum = 0;
-            double mean = 0;
-            double square = 0;
-            for (int k = 0; k < logWeights.length; k++) {
-                double weight = Math.exp(logWeights[k] - best);
-                if (weight == 0) {
-                    // No part of an infinite variance either.
-                    continue;
-                }
+            predicted.add(leavingOut(i, leftOut, logs));
+        }
+        return predicted;
+    }
+
+    private Predicted leavingOut(int i, List<Sweep.LeftOut> leftOut, List<Double> logs) {
+        double[] without = new double[logs.size()];
+        double best = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < without.length; k++) {
+            double residual = leftOut.get(k).residuals()[i];
+            double variance = leftOut.get(k).variances()[i];
+            without[k] = logs.get(k)
+                + (Double.isInfinite(variance) ? 0 : (residual * residual / variance + Math.log(variance)) / 2);
+            best = Math.max(best, without[k]);
+        }
+        double sum = 0;
+        double mean = 0;
+        double square = 0;
+        for (int k = 0; k < without.length; k++) {
+            // What weighs nothing has no part of an infinite variance either.
+            if (without[k] > best - NOTHING) {
+                double weight = Math.exp(without[k] - best);
                 double residual = leftOut.get(k).residuals()[i];
                 sum += weight;
                 mean += weight * residual;
                 square += weight * (residual * residual + leftOut.get(k).variances()[i]);
             }
-            mean /= sum;
-            predicted.add(new Predicted(observations.z()[i] - mean, Math.sqrt(square / sum - mean * mean)));
         }
-        return predicted;
+        mean /= sum;
+        return new Predicted(observations.z()[i] - mean, Math.sqrt(square / sum - mean * mean));
     }
 
     @Override
@@ -309,26 +553,26 @@ final class KrigedField implements TopFace {
      * @return count × m (mm)
      */
     double[][] draws(double[] x, double[] y, int count, SplittableRandom random) {
-        int m = x.length;
-        double[][] trendAt = new double[m][];
-        for (int i = 0; i < m; i++) {
-            trendAt[i] = termsAt(terms, scaling, x[i], y[i]);
-        }
+        double[][] columns = layout.at(x, y);
+        double[][][] across = new double[turned.size()][][];
         double[][] draws = new double[count][];
         int done = 0;
-        double weight = 0;
-        for (Setting setting : drawn) {
-            weight += setting.weight();
-            // Each setting's share of the draws, rounded so that the shares add up.
-            int upTo = setting == drawn.get(drawn.size() - 1) ? count : (int) Math.round(weight * count);
+        for (int s = 0; s < DRAWN; s++) {
+            int last = s;
+            while (last + 1 < DRAWN && drawn[last + 1] == drawn[s]) {
+                last++;
+            }
+            // A setting's share of the draws, rounded so that the shares add up.
+            int upTo = (int) ((last + 1L) * count / DRAWN);
             if (upTo > done) {
-                KrigedPlaces places = setting.kriging().at(x, y, trendAt);
+                KrigedPlaces places = at(settings[s], x, y, across, columns);
                 double[] mean = places.means();
                 LowRankRoot root = LowRankRoot.of(places.variances(), places::covariances, NEGLIGIBLE);
                 for (; done < upTo; done++) {
                     draws[done] = drawn(mean, root, random);
                 }
             }
+            s = last;
         }
         shuffle(draws, random);
         return draws;

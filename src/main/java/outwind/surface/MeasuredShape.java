@@ -69,8 +69,8 @@ public final class MeasuredShape implements BoardShape {
             readings.stream().mapToDouble(Reading::x).toArray(),
             readings.stream().mapToDouble(Reading::y).toArray(),
             readings.stream().mapToDouble(Reading::z).toArray(), noise.deviation(), board.length(), board.width()),
-            TrendModel.CURVED, Prior.FACE, board.length(), board.width());
-        return new MeasuredShape(measured, board, noise, top, underside(board, top));
+            TrendModel.CURVED, Prior.FACE, noise.factors(), board.length(), board.width());
+        return new MeasuredShape(measured, board, noise.times(top.noiseFactor()), top, underside(board, top));
     }
 
     private static UndersideShape underside(Board board, TopFace top) {

@@ -17,18 +17,20 @@ import outwind.surface.trend.Term;
  * @param rangeAcross typical range across, in widths of the board
  * @param rangeLog    standard deviation of the logarithm of either range
  * @param unseen      standard deviation of an unseen term where it is greatest, in its usual sizes
+ * @param bends       terms that are small on most boards and large on a few
  */
-record Prior(double spread, double spreadLog, double rangeAlong, double rangeAcross, double rangeLog, double unseen) {
+record Prior(double spread, double spreadLog, double rangeAlong, double rangeAcross, double rangeLog, double unseen,
+             Bends bends) {
 
     /**
      * Heights of a sawn face: waves of some tenths of a mm about twist, bow and cup. Our choice, held to the simulated
      * boards of the accuracy benchmark; spreads of 0.15 to 0.25 mm and ranges of 0.5 to 1 length and 1 to 2 widths gave
      * the same tables up to their noise.
      */
-    static final Prior FACE = new Prior(0.15, 1.0, 0.7, 1.5, 0.7, 1.0);
+    static final Prior FACE = new Prior(0.15, 1.0, 0.7, 1.5, 0.7, 1.0, Bends.OF_A_FACE);
 
-    /** Thickness of a sawn board about its wedge, which {@link SawnThickness} holds: the wander of the saw. */
-    static final Prior THICKNESS = new Prior(0.13, 0.8, 0.4, 1.5, 0.7, 0.1);
+    /** Thickness of a sawn board: its wedge, and the wander of the saw about it; see {@link SawnThickness}. */
+    static final Prior THICKNESS = new Prior(0.13, 0.8, 0.4, 1.5, 0.7, 0.1, SawnThickness.WEDGE);
 
     /**
      * Standard deviation of a term that the readings cannot see, where it is greatest (mm). Bow grows with the square

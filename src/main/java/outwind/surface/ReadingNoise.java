@@ -66,6 +66,16 @@ public record ReadingNoise(double deviation, Source source, int repeats) {
     /** A spread from n repeats is itself off by 1/√(2n) of it: from fewer than three, by half and more. */
     private static final int FEWEST_REPEATS = 3;
 
+    /** How far the noise may be from this: where it was neither stated nor shown by repeats, it may well be larger. */
+    Noises factors() {
+        return source == Source.REPEATABILITY || repeats >= FEWEST_REPEATS ? Noises.AS_STATED : Noises.UNSTATED;
+    }
+
+    /** The same so many times larger. */
+    ReadingNoise times(double factor) {
+        return new ReadingNoise(factor * deviation, source, repeats);
+    }
+
     /** Noise of the touch-offs on one face. */
     static ReadingNoise of(Board board, List<Reading> readings) {
         double always = TEXTURE * TEXTURE + Math.pow(step(readings), 2) / 12;

@@ -23,9 +23,14 @@ import outwind.surface.trend.Term;
  */
 final class SawnThickness implements Thickness {
 
-    /** Standard deviation of the wedge at the ends and at the edges (mm). */
-    private static final List<KrigedField.Shrunk> WEDGE = List.of(
-        new KrigedField.Shrunk(Term.X, 0.32), new KrigedField.Shrunk(Term.Y, 0.18));
+    /**
+     * The wedge: standard deviations at the ends and at the edges (mm), times a size whose logarithm is normal with
+     * standard deviation 0.7, by Gauss and Hermite's rule in three nodes.
+     */
+    static final Bends WEDGE = new Bends(List.of(new Bends.Group(
+        List.of(new Bends.Bend((u, v) -> u, 0.32), new Bends.Bend((u, v) -> v, 0.18)),
+        new double[] {Math.exp(-0.7 * Math.sqrt(3)), 1, Math.exp(0.7 * Math.sqrt(3))},
+        new double[] {1.0 / 6, 2.0 / 3, 1.0 / 6})), 0);
 
     /** Places round the board where somebody may have put the caliper. */
     private static final int OUTLINE = 12;
@@ -62,7 +67,7 @@ final class SawnThickness implements Thickness {
     }
 
     private static KrigedField field(Observations observations, double length, double width) {
-        return KrigedField.of(observations, List.of(Term.CONSTANT), WEDGE, Prior.THICKNESS, length, width);
+        return KrigedField.of(observations, List.of(Term.CONSTANT), Prior.THICKNESS, Noises.AS_STATED, length, width);
     }
 
     @Override

@@ -92,7 +92,7 @@ final class ScannedTop implements TopFace {
         List<Reading> readings = board.readingsOf(Face.A);
         KrigedField field = KrigedField.of(Observations.of(readings.stream().mapToDouble(Reading::x).toArray(),
             readings.stream().mapToDouble(Reading::y).toArray(), readings.stream().mapToDouble(Reading::z).toArray(),
-            Math.max(RESOLUTION, usual), board.length(), board.width()), TrendModel.CURVED, Prior.FACE,
+            Math.max(RESOLUTION, usual), board.length(), board.width()), TrendModel.CURVED, Prior.FACE, Noises.AS_STATED,
             board.length(), board.width());
         return new ScannedTop(cells, field, scatter, board.repeatability().isPresent() ? board.repeatability()
             : cells.noise(), board.thickest().orElseThrow());

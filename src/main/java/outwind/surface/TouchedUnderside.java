@@ -45,12 +45,12 @@ final class TouchedUnderside implements UndersideShape {
     static TouchedUnderside of(Board board, TopFace top) {
         List<Reading> readings = board.readingsOf(Face.B);
         Turned turned = board.turned().orElseThrow();
-        double noise = ReadingNoise.of(board, readings).deviation();
+        ReadingNoise noise = ReadingNoise.of(board, readings);
         KrigedField mirrored = KrigedField.of(Observations.of(
             readings.stream().mapToDouble(r -> turned.alongFaceA(r.x(), board.length())).toArray(),
             readings.stream().mapToDouble(r -> turned.acrossFaceA(r.y(), board.width())).toArray(),
-            readings.stream().mapToDouble(r -> -r.z()).toArray(), noise, board.length(), board.width()),
-            TrendModel.CURVED, Prior.FACE, board.length(), board.width());
+            readings.stream().mapToDouble(r -> -r.z()).toArray(), noise.deviation(), board.length(), board.width()),
+            TrendModel.CURVED, Prior.FACE, noise.factors(), board.length(), board.width());
         return new TouchedUnderside(mirrored, board.calipers(), Scaling.ofBoard(board.length(), board.width()), top);
     }
 

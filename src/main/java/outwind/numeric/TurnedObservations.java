@@ -1,0 +1,352 @@
+package outwind.numeric;
+
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
+
+/**
+ * Observations of a trend, a random field of one correlation, and noise, turned so that every size of the field and of
+ * the noise makes their covariance diagonal.
+ *
+ * <pre>
+ *   z = B·β + r + ε,   cov r = s²·R,   cov ε = f²·V with V diagonal
+ *   V^−½ R V^−½ = Q·D·Qᵀ,   T = Qᵀ V^−½   ⇒   K⁻¹ = (s²·R + f²·V)⁻¹ = Tᵀ (s²·D + f²·I)⁻¹ T
+ * </pre>
+ * So one decomposition serves all s and f, and products under K⁻¹ are sums over the turned columns T·B and T·z. The
+ * coefficients β are free, or normal about zero; a free one has precision 0.
+ *
+ * <p>Source: the decomposition: C. Lippert et al., Nature Methods 8 (2011) 833–835, for one variance ratio at a time;
+ * coefficients that are normal or free: C. E. Rasmussen and C. K. I. Williams, Gaussian Processes for Machine Learning,
+ * MIT Press 2006, section 2.7.
+ */
+public final class TurnedObservations {
+
+    private final Covariance correlation;
+    private final double[] x;
+    private final double[] y;
+    private final double[] eigenvalues;
+    /** T, a row for each eigenvalue. */
+    private final double[][] turn;
+    /** T·B column by column, and T·z after them. */
+    private final double[][] turned;
+
+    private TurnedObservations(Covariance correlation, double[] x, double[] y, double[] eigenvalues, double[][] turn,
+                               double[][] turned) {
+        this.correlation = correlation;
+        this.x = x;
+        this.y = y;
+        this.eigenvalues = eigenvalues;
+        this.turn = turn;
+        this.turned = turned;
+    }
+
+    /**
+     * Turns observations.
+     *
+     * @param correlation R, of variance 1
+     * @param x           places, length n; kept, must not change
+     * @param y           places, length n; kept
+     * @param columns     B, c columns of length n
+     * @param z           observations, length n
+     * @param noise       diagonal of V, length n, above zero
+     */
+    public static TurnedObservations of(Covariance correlation, double[] x, double[] y, double[][] columns, double[] z,
+                                        double[] noise) {
+        int n = x.length;
+        double[] scale = new double[n];
+        for (int i = 0; i < n; i++) {
+            scale[i] = 1 / Math.sqrt(noise[i]);
+        }
+        DMatrixRMaj scaled = new DMatrixRMaj(n, n);
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= i; j++) {
+                double value = scale[i] * scale[j] * correlation.between(x[i], y[i], x[j], y[j]);
+                scaled.set(i, j, value);
+                scaled.set(j, i, value);
+            }
+        }
+        EigenDecomposition_F64<DMatrixRMaj> decomposition = DecompositionFactory_DDRM.eig(n, true, true);
+        if (!decomposition.decompose(scaled)) {
+            throw new IllegalArgumentException("a correlation that cannot be decomposed");
+        }
+        double[] eigenvalues = new double[n];
+        double[][] turn = new double[n][];
+        for (int k = 0; k < n; k++) {
+            // Rounding leaves the least of them a little below zero.
+            eigenvalues[k] = Math.max(0, decomposition.getEigenvalue(k).getReal());
+            turn[k] = decomposition.getEigenVector(k).data.clone();
+            for (int i = 0; i < n; i++) {
+                turn[k][i] *= scale[i];
+            }
+        }
+        double[][] turned = new double[columns.length + 1][];
+        for (int j = 0; j <= columns.length; j++) {
+            turned[j] = times(turn, j < columns.length ? columns[j] : z);
+        }
+        return new TurnedObservations(correlation, x, y, eigenvalues, turn, turned);
+    }
+
+    private static double[] times(double[][] rows, double[] vector) {
+        double[] product = new double[rows.length];
+        for (int k = 0; k < rows.length; k++) {
+            product[k] = dot(rows[k], vector);
+        }
+        return product;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    /** Precisions of the turned observations: 1 / (s²·d + f²), length n. */
+    private double[] precisions(double variance, double noise) {
+        double[] precisions = new double[eigenvalues.length];
+        for (int k = 0; k < precisions.length; k++) {
+            precisions[k] = 1 / (variance * eigenvalues[k] + noise);
+        }
+        return precisions;
+    }
+
+    /**
+     * Products of all columns and z under K⁻¹, from which columns can be eliminated one after another.
+     *
+     * @param variance s²
+     * @param noise    f²
+     * @param leftOut  true if what each observation is off by is wanted too; see {@link Sweep#leftOut}
+     */
+    public Sweep sweep(double variance, double noise, boolean leftOut) {
+        double[] precisions = precisions(variance, noise);
+        int n = precisions.length;
+        int c = turned.length;
+        double[][] gram = new double[c][c];
+        double[] weighted = new double[n];
+        double[][] each = new double[leftOut ? c : 0][];
+        for (int i = 0; i < c; i++) {
+            for (int k = 0; k < n; k++) {
+                weighted[k] = turned[i][k] * precisions[k];
+            }
+            for (int j = i; j < c; j++) {
+                gram[i][j] = dot(weighted, turned[j]);
+            }
+            if (leftOut) {
+                each[i] = untimes(weighted);
+            }
+        }
+        double[] alone = new double[leftOut ? n : 0];
+        double logDeterminant = 0;
+        for (int k = 0; k < n; k++) {
+            logDeterminant -= Math.log(precisions[k]);
+            for (int i = 0; i < alone.length; i++) {
+                alone[i] += turn[k][i] * turn[k][i] * precisions[k];
+            }
+        }
+        return new Sweep(gram, each, alone, logDeterminant);
+    }
+
+    /** Tᵀ·a. */
+    private double[] untimes(double[] a) {
+        double[] product = new double[x.length];
+        for (int k = 0; k < a.length; k++) {
+            for (int i = 0; i < product.length; i++) {
+                product[i] += turn[k][i] * a[k];
+            }
+        }
+        return product;
+    }
+
+    /**
+     * The field with some of its columns, given the observations.
+     *
+     * @param variance   s²
+     * @param noise      f²
+     * @param columns    those that it holds, of B
+     * @param precisions of their coefficients; 0 for one that is free
+     * @throws IllegalArgumentException if the observations cannot see a free coefficient
+     */
+    public Conditioned conditioned(double variance, double noise, int[] columns, double[] precisions) {
+        return new Conditioned(variance, precisions(variance, noise), columns, precisions);
+    }
+
+    /**
+     * T·R between the observations and other places, for {@link Conditioned#at}.
+     *
+     * @return n rows of length m
+     */
+    public double[][] across(double[] atX, double[] atY) {
+        int n = x.length;
+        int m = atX.length;
+        double[][] between = new double[n][m];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < m; j++) {
+                between[i][j] = correlation.between(x[i], y[i], atX[j], atY[j]);
+            }
+        }
+        double[][] across = new double[n][m];
+        for (int k = 0; k < n; k++) {
+            for (int i = 0; i < n; i++) {
+                double factor = turn[k][i];
+                for (int j = 0; j < m; j++) {
+                    across[k][j] += factor * between[i][j];
+                }
+            }
+        }
+        return across;
+    }
+
+    /** Correlations of a place with each observation, length n. */
+    public double[] correlations(double atX, double atY) {
+        double[] correlations = new double[x.length];
+        for (int i = 0; i < correlations.length; i++) {
+            correlations[i] = correlation.between(x[i], y[i], atX, atY);
+        }
+        return correlations;
+    }
+
+    /** The field under one covariance, given the observations. */
+    public final class Conditioned {
+
+        private final double variance;
+        private final double[] weights;
+        private final int[] columns;
+        /** L of A = BᵀK⁻¹B + precisions = L·Lᵀ, row by row. */
+        private final double[][] lower;
+        private final double[] coefficients;
+        private final double[] residual;
+
+        private Conditioned(double variance, double[] weights, int[] columns, double[] precisions) {
+            this.variance = variance;
+            this.weights = weights;
+            this.columns = columns;
+            int n = weights.length;
+            int q = columns.length;
+            double[] z = turned[turned.length - 1];
+            this.lower = new double[q][q];
+            this.coefficients = new double[q];
+            double[] weighted = new double[n];
+            for (int i = 0; i < q; i++) {
+                for (int k = 0; k < n; k++) {
+                    weighted[k] = turned[columns[i]][k] * weights[k];
+                }
+                for (int j = 0; j <= i; j++) {
+                    lower[i][j] = dot(weighted, turned[columns[j]]);
+                }
+                lower[i][i] += precisions[i];
+                coefficients[i] = dot(weighted, z);
+            }
+            factor(lower);
+            solveLower(lower, coefficients);
+            for (int i = q - 1; i >= 0; i--) {
+                coefficients[i] /= lower[i][i];
+                for (int j = 0; j < i; j++) {
+                    coefficients[j] -= lower[i][j] * coefficients[i];
+                }
+            }
+            this.residual = new double[n];
+            for (int k = 0; k < n; k++) {
+                residual[k] = z[k];
+                for (int i = 0; i < q; i++) {
+                    residual[k] -= coefficients[i] * turned[columns[i]][k];
+                }
+                residual[k] *= weights[k];
+            }
+        }
+
+        private static void factor(double[][] a) {
+            for (int i = 0; i < a.length; i++) {
+                for (int j = 0; j <= i; j++) {
+                    double sum = a[i][j];
+                    for (int k = 0; k < j; k++) {
+                        sum -= a[i][k] * a[j][k];
+                    }
+                    if (i == j) {
+                        if (!(sum > 0)) {
+                            throw new IllegalArgumentException("a free coefficient that the observations cannot see");
+                        }
+                        a[i][i] = Math.sqrt(sum);
+                    } else {
+                        a[i][j] = sum / a[j][j];
+                    }
+                }
+            }
+        }
+
+        private static void solveLower(double[][] lower, double[] b) {
+            for (int i = 0; i < b.length; i++) {
+                for (int j = 0; j < i; j++) {
+                    b[i] -= lower[i][j] * b[j];
+                }
+                b[i] /= lower[i][i];
+            }
+        }
+
+        /** Means of the coefficients, one for each column held. */
+        public double[] coefficients() {
+            return coefficients.clone();
+        }
+
+        /** What each observation weighs in the mean of the field: to be multiplied by {@link #correlations}; length n. */
+        public double[] weights() {
+            double[] each = untimes(residual);
+            for (int i = 0; i < each.length; i++) {
+                each[i] *= variance;
+            }
+            return each;
+        }
+
+        /**
+         * The field at m places together, noise not in it.
+         *
+         * @param atX       places, length m; kept, must not change
+         * @param atY       places, length m; kept
+         * @param across    as {@link TurnedObservations#across} has it for these places
+         * @param columnsAt all columns of B there, each of length m
+         */
+        public KrigedPlaces at(double[] atX, double[] atY, double[][] across, double[][] columnsAt) {
+            int n = weights.length;
+            int m = atX.length;
+            int q = columns.length;
+            double[] means = new double[m];
+            DMatrixRMaj explained = new DMatrixRMaj(n, m);
+            DMatrixRMaj unsure = new DMatrixRMaj(q, m);
+            for (int i = 0; i < q; i++) {
+                double[] column = columnsAt[columns[i]];
+                for (int j = 0; j < m; j++) {
+                    unsure.data[i * m + j] = column[j];
+                    means[j] += coefficients[i] * column[j];
+                }
+            }
+            for (int k = 0; k < n; k++) {
+                double share = variance * Math.sqrt(weights[k]);
+                double onMean = variance * residual[k];
+                for (int j = 0; j < m; j++) {
+                    explained.data[k * m + j] = share * across[k][j];
+                    means[j] += onMean * across[k][j];
+                }
+                for (int i = 0; i < q; i++) {
+                    double factor = variance * weights[k] * turned[columns[i]][k];
+                    for (int j = 0; j < m; j++) {
+                        unsure.data[i * m + j] -= factor * across[k][j];
+                    }
+                }
+            }
+            for (int i = 0; i < q; i++) {
+                for (int l = 0; l < i; l++) {
+                    double factor = lower[i][l];
+                    for (int j = 0; j < m; j++) {
+                        unsure.data[i * m + j] -= factor * unsure.data[l * m + j];
+                    }
+                }
+                double pivot = 1 / lower[i][i];
+                for (int j = 0; j < m; j++) {
+                    unsure.data[i * m + j] *= pivot;
+                }
+            }
+            return new KrigedPlaces((x1, y1, x2, y2) -> variance * correlation.between(x1, y1, x2, y2), atX, atY, means,
+                explained, unsure);
+        }
+    }
+}

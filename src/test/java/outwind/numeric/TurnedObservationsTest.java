@@ -1,0 +1,124 @@
+package outwind.numeric;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Turned observations against {@link Kriging}, which solves for one covariance at a time and is itself held to gstat,
+ * nlme and scikit-learn.
+ */
+class TurnedObservationsTest {
+
+    private static final int N = 14;
+    private static final double[] DEVIATIONS = {0.4, 1.1};
+
+    private final double[] x = new double[N];
+    private final double[] y = new double[N];
+    private final double[] z = new double[N];
+    private final double[] noise = new double[N];
+    /** 1, x, y free; xy and x² normal. */
+    private final double[][] columns = new double[5][N];
+
+    TurnedObservationsTest() {
+        SplittableRandom random = new SplittableRandom(20261127);
+        for (int i = 0; i < N; i++) {
+            x[i] = random.nextDouble(-1, 1);
+            y[i] = random.nextDouble(-1, 1);
+            z[i] = random.nextGaussian();
+            noise[i] = random.nextDouble(0.01, 0.05);
+            double[] at = at(x[i], y[i]);
+            for (int j = 0; j < columns.length; j++) {
+                columns[j][i] = at[j];
+            }
+        }
+    }
+
+    private static double[] at(double x, double y) {
+        return new double[] {1, x, y, x * y, x * x};
+    }
+
+    private Kriging reference(double spread, double factor) {
+        Matern52 residual = new Matern52(spread * spread, 0.8, 0.6);
+        Covariance covariance = (x1, y1, x2, y2) -> residual.between(x1, y1, x2, y2)
+            + DEVIATIONS[0] * DEVIATIONS[0] * x1 * y1 * x2 * y2 + DEVIATIONS[1] * DEVIATIONS[1] * x1 * x1 * x2 * x2;
+        double[][] trend = new double[N][];
+        for (int i = 0; i < N; i++) {
+            trend[i] = Arrays.copyOf(at(x[i], y[i]), 3);
+        }
+        return Kriging.of(covariance, x, y, trend, z, Arrays.stream(noise).map(v -> v * factor * factor).toArray());
+    }
+
+    private TurnedObservations turned() {
+        return TurnedObservations.of(new Matern52(1, 0.8, 0.6), x, y, columns, z, noise);
+    }
+
+    private Sweep swept(double spread, double factor, int free) {
+        Sweep sweep = turned().sweep(spread * spread, factor * factor, true);
+        for (int j = 0; j < free; j++) {
+            sweep.eliminate(j, j < 3 ? 0 : Math.pow(DEVIATIONS[j - 3], -2));
+        }
+        return sweep;
+    }
+
+    /** Up to a constant: differences between covariances count. */
+    @Test
+    void likelihoodsAreThoseOfEachCovarianceAlone() {
+        double first = swept(0.3, 1, 5).logLikelihood() - reference(0.3, 1).restrictedLogLikelihood();
+        double second = swept(0.7, 1.5, 5).logLikelihood() - reference(0.7, 1.5).restrictedLogLikelihood();
+        double pair = swept(0.7, 1.5, 3).logLikelihoodWith(3, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2));
+
+        assertEquals(first, second, 1e-9);
+        assertEquals(swept(0.7, 1.5, 5).logLikelihood(), pair, 1e-9);
+    }
+
+    @Test
+    void leavingOutIsThatOfEachCovarianceAlone() {
+        Kriging.LeftOut expected = reference(0.3, 1.5).leavingOut();
+        Sweep.LeftOut alone = swept(0.3, 1.5, 5).leftOut();
+        Sweep.LeftOut pair = swept(0.3, 1.5, 3).leftOutWith(3, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2));
+
+        assertArrayEquals(expected.residuals(), alone.residuals(), 1e-9);
+        assertArrayEquals(expected.variances(), alone.variances(), 1e-9);
+        assertArrayEquals(expected.residuals(), pair.residuals(), 1e-9);
+        assertArrayEquals(expected.variances(), pair.variances(), 1e-9);
+    }
+
+    @Test
+    void theFieldIsThatOfEachCovarianceAlone() {
+        double[] atX = {-0.5, 0, 0.9};
+        double[] atY = {0.3, -0.8, 0.9};
+        double[][] trendAt = new double[3][];
+        double[][] columnsAt = new double[5][3];
+        for (int k = 0; k < 3; k++) {
+            double[] at = at(atX[k], atY[k]);
+            trendAt[k] = Arrays.copyOf(at, 3);
+            for (int j = 0; j < 5; j++) {
+                columnsAt[j][k] = at[j];
+            }
+        }
+        KrigedPlaces expected = reference(0.3, 1.5).at(atX, atY, trendAt);
+        TurnedObservations turned = turned();
+        TurnedObservations.Conditioned conditioned = turned.conditioned(0.09, 2.25, new int[] {0, 1, 2, 3, 4},
+            new double[] {0, 0, 0, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2)});
+
+        KrigedPlaces places = conditioned.at(atX, atY, turned.across(atX, atY), columnsAt);
+
+        assertArrayEquals(expected.means(), places.means(), 1e-9);
+        assertArrayEquals(expected.variances(), places.variances(), 1e-9);
+        for (int k = 0; k < 3; k++) {
+            double mean = 0;
+            for (int j = 0; j < 5; j++) {
+                mean += conditioned.coefficients()[j] * columnsAt[j][k];
+            }
+            double[] correlations = turned.correlations(atX[k], atY[k]);
+            for (int i = 0; i < N; i++) {
+                mean += conditioned.weights()[i] * correlations[i];
+            }
+            assertEquals(expected.means()[k], mean, 1e-9);
+        }
+    }
+}
