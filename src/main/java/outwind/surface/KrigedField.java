@@ -523,18 +523,29 @@ final class KrigedField implements TopFace {
         double sum = 0;
         double mean = 0;
         double square = 0;
+        double sound = 0;
+        double slip = 0;
+        double stray = 0;
         for (int k = 0; k < without.length; k++) {
             // What weighs nothing has no part of an infinite variance either.
             if (without[k] > best - NOTHING) {
                 double weight = Math.exp(without[k] - best);
                 double residual = leftOut.get(k).residuals()[i];
+                double variance = leftOut.get(k).variances()[i];
                 sum += weight;
                 mean += weight * residual;
-                square += weight * (residual * residual + leftOut.get(k).variances()[i]);
+                square += weight * (residual * residual + variance);
+                sound += Math.exp(logs.get(k) - best);
+                slip += Double.isInfinite(variance) ? 0 : weight * Slips.slip(residual, variance);
+                stray += Double.isInfinite(variance) ? 0
+                    : weight * Slips.stray(residual, variance, observations.noiseVariance()[i]);
             }
         }
         mean /= sum;
-        return new Predicted(observations.z()[i] - mean, Math.sqrt(square / sum - mean * mean));
+        double deviation = Math.sqrt(square / sum - mean * mean);
+        boolean isPredicted = Double.isFinite(deviation);
+        return new Predicted(observations.z()[i] - mean, deviation, isPredicted ? slip / sound : 1,
+            isPredicted ? stray / sound : 1);
     }
 
     @Override

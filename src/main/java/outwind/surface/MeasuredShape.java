@@ -32,6 +32,18 @@ public final class MeasuredShape implements BoardShape {
     /** The six terms of the curved trend fit any six readings; with one more they begin to predict each other. */
     private static final int FEWEST_TO_PREDICT = 7;
 
+    /** Less than these odds that any reading is a slip are not looked into further. */
+    private static final double WORTH_A_LOOK = 0.3;
+
+    /** So many readings are tried as the first of two slips. */
+    private static final int CANDIDATES = 6;
+
+    /** A reading among very many that is nearer the face than so many standard deviations of its noise is sound. */
+    private static final double FAR_OFF = 5;
+
+    /** A likelihood ratio beyond this says no more. */
+    private static final double CERTAIN = 1e12;
+
     /** A scanned face has dips; between lines so much closer they are put no more than a finger's breadth off. */
     private static final int FINE = 3;
 
@@ -122,19 +134,65 @@ public final class MeasuredShape implements BoardShape {
     Optional<SuspectReading> suspect() {
         List<Reading> readings = measured.readingsOf(Face.A);
         List<Reading> overBed = board.readingsOf(Face.A);
-        List<TopFace.Predicted> predicted = top.leavingOut();
-        if (predicted.size() < readings.size()) {
-            // So many readings that they were averaged: none of them alone can mislead.
+        if (readings.isEmpty() || board.scan().isPresent()) {
             return Optional.empty();
         }
-        double bound = SuspectReading.bound(readings.size());
+        List<TopFace.Predicted> predicted = leavingOut();
+        double[] slips = predicted.stream().mapToDouble(one -> Slips.ODDS * one.slip()).toArray();
+        double any = Arrays.stream(slips).sum();
+        if (any < WORTH_A_LOOK) {
+            return Optional.empty();
+        }
+        double all = 1 + any + predicted.stream().mapToDouble(one -> Slips.STRAY_ODDS * one.stray()).sum();
+        double[] chances = slips.clone();
+        int[] likeliest = IntStream.range(0, slips.length).boxed().sorted(Comparator.comparingDouble(i -> -slips[i]))
+            .limit(CANDIDATES).mapToInt(Integer::intValue).toArray();
+        for (int first : likeliest) {
+            List<TopFace.Predicted> others = of(measured.without(readings.get(first))).leavingOut();
+            for (int second = 0; second < slips.length; second++) {
+                if (second != first) {
+                    int other = second;
+                    boolean isMetTwice = Arrays.stream(likeliest).anyMatch(k -> k == other);
+                    double both = slips[first] * Slips.ODDS * others.get(second < first ? second : second - 1).slip()
+                        / (isMetTwice ? 2 : 1);
+                    all += both;
+                    chances[first] += both;
+                    chances[second] += both;
+                }
+            }
+        }
+        int worst = IntStream.range(0, chances.length).boxed().max(Comparator.comparingDouble(i -> chances[i])).orElseThrow();
+        if (chances[worst] / all < SuspectReading.SURE) {
+            return Optional.empty();
+        }
         TrendFit curved = TrendFit.of(TrendModel.CURVED, overBed, board.length(), board.width());
-        return IntStream.range(0, readings.size())
-            .mapToObj(i -> new SuspectReading(readings.get(i),
-                predicted.get(i).mean() + readings.get(i).z() - overBed.get(i).z(), predicted.get(i).deviation(),
-                curved.studentised(i, overBed.get(i).x(), overBed.get(i).y())))
-            .filter(suspect -> Math.abs(suspect.standardised()) > bound)
-            .max(Comparator.comparingDouble(suspect -> Math.abs(suspect.standardised())));
+        return Optional.of(new SuspectReading(readings.get(worst),
+            predicted.get(worst).mean() + readings.get(worst).z() - overBed.get(worst).z(),
+            predicted.get(worst).deviation(), curved.studentised(worst, overBed.get(worst).x(), overBed.get(worst).y())));
+    }
+
+    /** What each reading should have been by all the others; where they are averaged, only those far off are looked at. */
+    private List<TopFace.Predicted> leavingOut() {
+        if (!isAveraged()) {
+            return top.leavingOut();
+        }
+        List<Reading> readings = board.readingsOf(Face.A);
+        double[] off = readings.stream().mapToDouble(r -> Math.abs(r.z() - top.mean(r.x(), r.y()))).toArray();
+        double bound = Math.max(FAR_OFF * noise.deviation(), Arrays.stream(off).sorted().skip(off.length - 2L).min()
+            .orElseThrow());
+        return IntStream.range(0, off.length).mapToObj(i -> {
+            Reading reading = readings.get(i);
+            if (off[i] < bound) {
+                return new TopFace.Predicted(reading.z(), noise.deviation(), 0, 0);
+            }
+            MeasuredShape rest = of(measured.without(measured.readingsOf(Face.A).get(i)));
+            double mean = rest.top.mean(reading.x(), reading.y());
+            double variance = Math.pow(rest.top.deviation(reading.x(), reading.y()), 2) + Math.pow(noise.deviation(), 2);
+            double sound = Slips.density(reading.z() - mean, variance);
+            return new TopFace.Predicted(mean, Math.sqrt(variance), Math.min(CERTAIN,
+                Slips.slip(reading.z() - mean, variance) / sound), Math.min(CERTAIN,
+                Slips.stray(reading.z() - mean, variance, Math.pow(noise.deviation(), 2)) / sound));
+        }).toList();
     }
 
     /**

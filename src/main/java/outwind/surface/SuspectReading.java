@@ -8,11 +8,13 @@ import outwind.surface.trend.TrendFit;
 /**
  * A reading that does not go with the others.
  *
+ * <p>It is at least four fifths sure to be a slip, {@link Slips} weighed against sound readings, strays, and every pair
+ * of slips that might hide each other. While readings are still being typed, one is questioned sooner:
  * <pre>
- *   standardised = (z − expected) / deviation,   suspect if |standardised| &gt; Φ⁻¹(1 − 0.05 / (2n))
+ *   standardised = (z − expected) / deviation,   questioned if |standardised| &gt; Φ⁻¹(1 − 0.05 / (2n))
  * </pre>
- * The bound is shared out over all n readings (Bonferroni), so that noise alone makes any reading of a board suspect
- * in at most one board of twenty.
+ * That bound is shared out over all n readings (Bonferroni), so that noise alone makes any reading of a board
+ * questionable in at most one board of twenty.
  *
  * @param reading     what was read
  * @param expected    what the other readings predict there (mm)
@@ -23,6 +25,9 @@ import outwind.surface.trend.TrendFit;
 public record SuspectReading(Reading reading, double expected, double deviation, OptionalDouble studentised) {
 
     private static final double FALSE_ALARMS = 0.05;
+
+    /** Chance of being a slip from which on a reading is named. */
+    static final double SURE = 0.8;
 
     /** The difference in units of what is to be expected of it; positive where the reading is high. */
     public double standardised() {

@@ -384,7 +384,7 @@ class BoardFileFaultsTest {
     void plyIsNoBoardFile() {
         assertEquals("""
             scan.PLY:1:1: expected a board file or an .xyz file but found a .ply scan
-              A scan can only be the board that is judged, not what is told beside it: give a board file here.""",
+              A scan can only be the board that is judged, not what is stated beside it: give a board file here.""",
             faultsIn("scan.PLY", "ply\n"));
     }
 
