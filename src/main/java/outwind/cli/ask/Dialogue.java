@@ -193,7 +193,11 @@ public final class Dialogue {
     }
 
     private void keep(Recording next) throws IOException {
-        file.keep(next.text());
+        try {
+            file.keep(next.text());
+        } catch (IOException e) {
+            throw new NotKept(e);
+        }
         recording = next;
         chosen = Optional.empty();
         doubted = OptionalDouble.empty();
