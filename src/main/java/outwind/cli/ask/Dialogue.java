@@ -230,9 +230,9 @@ public final class Dialogue {
         }
     }
 
-    /** Once the plan is done, goes where one more touch-off tells most. */
+    /** Once the plan is done, goes where one more touch-off tells most; but first where one was taken back. */
     private void suggest(Prospect now) {
-        if (recording.next().isPresent()) {
+        if (recording.next().isPresent() || chosen.isPresent()) {
             return;
         }
         Optional<NextReading> next = now.isSettled() ? Optional.empty() : now.next();
