@@ -223,8 +223,9 @@ public final class WritingFaults {
     /** A file that is neither the old one nor the new; empty if there is none. */
     private static String torn(Map<String, byte[]> found, Map<String, byte[]> old, Map<String, byte[]> young) {
         return found.entrySet().stream().filter(file -> !Arrays.equals(file.getValue(), old.get(file.getKey()))
-            && !Arrays.equals(file.getValue(), young.get(file.getKey()))).map(file -> file.getKey() + " is torn")
-            .findFirst().orElse("");
+            && !Arrays.equals(file.getValue(), young.get(file.getKey()))).map(file -> file.getKey() + " is torn at "
+                + Arrays.mismatch(file.getValue(), young.getOrDefault(file.getKey(), new byte[0])) + " of "
+                + file.getValue().length).findFirst().orElse("");
     }
 
     /** The files of a folder but those that are being written, and none that a fault has put in their place. */
