@@ -11,8 +11,9 @@ import picocli.CommandLine.Spec;
 /**
  * Prints a script for the shell.
  *
- * <p>Names of files come from {@code compgen -f} and are read line by line. They never go through {@code compgen -W},
- * which expands its words: a file named {@code $(…)} would run.
+ * <p>In bash names of files come from {@code compgen -f} and are read line by line. They never go through {@code compgen
+ * -W}, which expands its words: a file named {@code $(…)} would run. In zsh {@code _files} gives them: the stand-in for
+ * {@code compgen} there takes what is typed for a pattern.
  */
 @Command(name = "completion", mixinStandardHelpOptions = true, sortOptions = false,
     description = "Print a script by which bash or zsh completes commands, options and file names of outwind.",
@@ -21,33 +22,47 @@ final class CompletionCommand implements Runnable {
 
     private static final String SCRIPT = """
         # Completion of outwind for bash and zsh.
-        if [ -n "${ZSH_VERSION-}" ]; then
-          autoload -U +X compinit && compinit
-          autoload -U +X bashcompinit && bashcompinit
-        fi
 
-        _outwind() {
-          local word="${COMP_WORDS[COMP_CWORD]}" words="%s" command="" one
-          local i
-          for ((i = 1; i < COMP_CWORD; i++)); do
-            case "${COMP_WORDS[i]}" in
-              %s) command="${COMP_WORDS[i]}"; break ;;
-            esac
+        # What may be typed behind these words; true if a command is among them, so that files may come as well.
+        _outwind_words() {
+          local one
+          for one in "$@"; do
+            case "$one" in
+        %s    esac
           done
-          case "$command" in
-        %s  esac
-          COMPREPLY=()
-          if [[ -z "$command" || "$word" == -* ]]; then
-            for one in $words; do
-              [[ "$one" == "$word"* ]] && COMPREPLY+=("$one")
-            done
-          else
-            while IFS= read -r one; do
-              COMPREPLY+=("$one")
-            done < <(compgen -f -- "$word")
-          fi
+          printf '%%s\\n' %s
+          return 1
         }
-        complete -o filenames -F _outwind outwind
+
+        if [ -n "${ZSH_VERSION-}" ]; then
+          command -v compdef >/dev/null || { autoload -Uz compinit && compinit; }
+          _outwind() {
+            local one
+            if [[ "$PREFIX" != -* ]] && _outwind_words "${words[@]:1:$((CURRENT - 2))}" >/dev/null; then
+              _files
+            else
+              while IFS= read -r one; do
+                compadd -- "$one"
+              done < <(_outwind_words "${words[@]:1:$((CURRENT - 2))}")
+            fi
+          }
+          compdef _outwind outwind
+        else
+          _outwind() {
+            local word="${COMP_WORDS[COMP_CWORD]}" one
+            COMPREPLY=()
+            if [[ "$word" != -* ]] && _outwind_words "${COMP_WORDS[@]:1:COMP_CWORD-1}" >/dev/null; then
+              while IFS= read -r one; do
+                COMPREPLY+=("$one")
+              done < <(compgen -f -- "$word")
+            else
+              while IFS= read -r one; do
+                [[ "$one" == "$word"* ]] && COMPREPLY+=("$one")
+              done < <(_outwind_words "${COMP_WORDS[@]:1:COMP_CWORD-1}")
+            fi
+          }
+          complete -o filenames -F _outwind outwind
+        fi
         """;
 
     @Spec
@@ -58,10 +73,9 @@ final class CompletionCommand implements Runnable {
         CommandLine root = spec.root().commandLine();
         Map<String, CommandLine> commands = root.getSubcommands();
         String names = String.join(" ", commands.keySet());
-        String cases = commands.entrySet().stream().map(command -> "    " + command.getKey() + ") words=\""
-            + options(command.getValue()) + "\" ;;\n").collect(Collectors.joining());
-        spec.commandLine().getOut().print(String.format(SCRIPT, names + " " + options(root), names.replace(' ', '|'),
-            cases));
+        String cases = commands.entrySet().stream().map(command -> "      " + command.getKey() + ") printf '%s\\n' "
+            + options(command.getValue()) + "; return ;;\n").collect(Collectors.joining());
+        spec.commandLine().getOut().print(String.format(SCRIPT, cases, names + " " + options(root)));
         spec.commandLine().getOut().flush();
     }
 

@@ -3,10 +3,13 @@ package outwind.cli;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
+import java.lang.ref.Reference;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import outwind.cli.option.PathConverter;
+import outwind.cli.terminal.Stopgaps;
 import outwind.cli.terminal.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -40,11 +43,13 @@ public final class Main implements Runnable {
 
     /** Runs a command and leaves with its exit code. */
     public static void main(String[] args) {
+        List<InputStream> stopgaps = Stopgaps.taken();
         System.setProperty("java.awt.headless", "true");
         Terminal terminal = Terminal.of(System.getenv(), System.getProperties());
         Call call = Call.of(System.in, args);
         int code = run(call.command().setUsageHelpWidth(terminal.helpColumns()), terminal.writer(System.out, "stdout"),
             terminal.writer(System.err, "stderr"), call.args());
+        Reference.reachabilityFence(stopgaps);
         if (code != 0) {
             System.exit(code);
         }
@@ -80,7 +85,10 @@ public final class Main implements Runnable {
         } catch (OutOfMemoryError | StackOverflowError e) {
             Breakdown.tell(e, err, trace);
         }
-        out.flush();
+        if (out.checkError()) {
+            err.println("Not everything could be printed: the disk is full, or whoever reads it has gone.");
+            code = Math.max(code, 1);
+        }
         err.flush();
         return code;
     }

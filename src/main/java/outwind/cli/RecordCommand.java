@@ -27,6 +27,7 @@ import outwind.board.text.BadBoardFile;
 import outwind.cli.ask.Asker;
 import outwind.cli.ask.Dialogue;
 import outwind.cli.ask.FirstQuestions;
+import outwind.cli.ask.NotKept;
 import outwind.cli.ask.PlainAsker;
 import outwind.cli.ask.TerminalAsker;
 import outwind.cli.option.BadInput;
@@ -129,6 +130,9 @@ final class RecordCommand implements Callable<Integer> {
             err.println(e.getMessage());
         } catch (BadInput e) {
             err.println(file + ": " + e.getMessage());
+        } catch (NotKept e) {
+            err.println(FileTrouble.inWords(file, e.why()) + ". What was typed last is not kept. Once that is mended, the"
+                + " same command goes on.");
         } catch (IOException e) {
             err.println(FileTrouble.inWords(file, e));
         }

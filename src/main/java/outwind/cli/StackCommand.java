@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
@@ -221,9 +223,15 @@ final class StackCommand implements Callable<Integer> {
         return List.copyOf(files.values());
     }
 
-    private static List<Path> boardFilesIn(Path folder) throws IOException {
+    private List<Path> boardFilesIn(Path folder) throws IOException {
         try (Stream<Path> inside = Files.list(folder)) {
-            List<Path> files = inside.filter(StackCommand::isBoardFile).sorted().toList();
+            List<Path> files = new ArrayList<>(inside.filter(StackCommand::isBoardFile).sorted().toList());
+            List<Path> reports = OwnReports.among(files);
+            files.removeAll(reports);
+            if (!reports.isEmpty()) {
+                spec.commandLine().getErr().println("Left out as reports, not boards: " + reports.stream()
+                    .map(report -> report.getFileName().toString()).collect(Collectors.joining(", ")));
+            }
             if (files.isEmpty()) {
                 throw new FileSystemException(folder.toString(), null, "no board file (" + String.join(" ",
                     BOARD_FILES) + ") in this folder");

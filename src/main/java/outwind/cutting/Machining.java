@@ -1,11 +1,13 @@
 package outwind.cutting;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.IntToDoubleFunction;
 import outwind.board.Face;
 import outwind.shop.Cutter;
@@ -33,7 +35,8 @@ public record Machining(Cutter roughing, Optional<Cutter> finishing, Map<Face, L
     private static final double LAST_PASS = 0.3;
 
     public Machining {
-        passes = Map.copyOf(passes);
+        // In the order of the faces: a copy by Map.copyOf has another in each process, and with it the last digit of a sum.
+        passes = Collections.unmodifiableMap(new TreeMap<>(passes));
     }
 
     /** Every way to make both cuts, the quickest first; none without a cutter. */

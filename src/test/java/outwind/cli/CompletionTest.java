@@ -13,9 +13,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The completion script as a shell runs it, in folders with hostile names. */
 class CompletionTest {
@@ -59,5 +62,39 @@ class CompletionTest {
 
         assertTrue(offered.containsAll(names), offered.toString());
         assertFalse(Files.exists(folder.resolve("ran")), "a file name was run");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"/bin/bash, --norc", "/bin/zsh, -f"})
+    void whatTabAddsIsTheNameAndNothingRuns(String shell, String bare) throws IOException, InterruptedException {
+        assumeTrue(Files.isExecutable(Path.of(shell)), "no " + shell + " on this machine");
+        StringWriter script = new StringWriter();
+        Main.run(new PrintWriter(script), new PrintWriter(new StringWriter()), "completion");
+        Path sourced = Files.writeString(folder.resolve("completion.sh"), script
+            + "\noutwind() { printf '<%s>' \"$@\"; printf 'shown\\n'; }\n");
+        Path boards = Files.createDirectory(folder.resolve("boards"));
+        for (String name : List.of("$(touch ran).csv", "`touch ran`.csv", "hall table.csv", "it's;touch ran;.csv")) {
+            Files.writeString(boards.resolve(name), "");
+        }
+        try (Screen screen = new Screen(boards, Map.of("TERM", "xterm", "PS1", "> ", "HOME", folder.toString()),
+                shell, bare, "-i")) {
+            screen.type("source '" + sourced + "'; echo rea''dy\r");
+            screen.await("ready");
+            screen.type("outwind ju\t\r");
+            screen.await("<judge>shown");
+            screen.type("outwind judge --targ\t\r");
+            screen.await("<judge><--target>shown");
+            screen.type("outwind judge ha\t\r");
+            screen.await("<judge><hall table.csv>shown");
+            screen.type("outwind judge '$(t\t\r");
+            screen.await("<judge><$(touch ran).csv>shown");
+            screen.type("outwind judge \\`\t\r");
+            screen.await("<judge><`touch ran`.csv>shown");
+            screen.type("outwind judge it\t\r");
+            screen.await("<judge><it's;touch ran;.csv>shown");
+            screen.type("exit\r");
+            screen.exitCode();
+        }
+        assertFalse(Files.exists(boards.resolve("ran")), "a file name was run");
     }
 }

@@ -3,21 +3,14 @@ package outwind.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assertions.fail;
 
-import com.pty4j.PtyProcess;
-import com.pty4j.PtyProcessBuilder;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -38,70 +31,37 @@ class RecordTerminalTest {
     private static final String CTRL_C = "\u0003";
     private static final String CTRL_D = "\u0004";
 
-    /** Long enough for the busiest machine; nothing waits longer than it must. */
-    private static final long PATIENCE_SECONDS = 30;
-
     @TempDir
     private Path folder;
 
-    private PtyProcess process;
-    private final StringBuilder screen = new StringBuilder();
-    private int seen;
+    private Screen screen;
 
     private void start(String terminal, String... options) throws IOException {
-        Map<String, String> environment = new HashMap<>(System.getenv());
-        environment.put("TERM", terminal);
+        start(Map.of("TERM", terminal), options);
+    }
+
+    private void start(Map<String, String> environment, String... options) throws IOException {
         Stream<String> command = Stream.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "outwind.cli.Main", "record",
             file().toString(), "--length", "1180", "--width", "212", "--thickness", "31.5");
-        process = new PtyProcessBuilder(Stream.concat(command, Arrays.stream(options)).toArray(String[]::new))
-            .setEnvironment(environment).setInitialColumns(100).setInitialRows(30).start();
-        Thread reader = new Thread(this::watch);
-        reader.setDaemon(true);
-        reader.start();
+        screen = new Screen(Path.of("").toAbsolutePath(), environment,
+            Stream.concat(command, Arrays.stream(options)).toArray(String[]::new));
     }
 
     private Path file() {
         return folder.resolve("board.csv");
     }
 
-    private void watch() {
-        try (InputStream out = process.getInputStream()) {
-            byte[] some = new byte[4096];
-            for (int n = out.read(some); n >= 0; n = out.read(some)) {
-                synchronized (screen) {
-                    screen.append(new String(some, 0, n, StandardCharsets.UTF_8));
-                    screen.notifyAll();
-                }
-            }
-        } catch (IOException e) {
-            // The terminal closes with the process.
-            return;
-        }
-    }
-
-    /** Waits until something new on the screen holds a text. */
     private void await(String text) throws InterruptedException {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-        synchronized (screen) {
-            while (screen.indexOf(text, seen) < 0) {
-                if (System.nanoTime() > end) {
-                    fail("no \"" + text + "\" on the screen:\n" + screen);
-                }
-                screen.wait(100);
-            }
-            seen = screen.indexOf(text, seen) + text.length();
-        }
+        screen.await(text);
     }
 
     private void type(String keys) throws IOException {
-        process.getOutputStream().write(keys.getBytes(StandardCharsets.UTF_8));
-        process.getOutputStream().flush();
+        screen.type(keys);
     }
 
     private void requireEnd() throws InterruptedException {
-        assertTrue(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS), screen.toString());
-        assertEquals(0, process.exitValue(), screen.toString());
+        assertEquals(0, screen.exitCode(), screen.toString());
     }
 
     private List<Double> heights() {
@@ -116,8 +76,8 @@ class RecordTerminalTest {
 
     @AfterEach
     void end() {
-        if (process != null) {
-            process.destroyForcibly();
+        if (screen != null) {
+            screen.close();
         }
     }
 
@@ -164,9 +124,9 @@ class RecordTerminalTest {
         await("2 of 18, x ");
         type(CTRL_C);
 
-        assertTrue(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS), screen.toString());
+        screen.exitCode();
         assertEquals(List.of(0.5), heights());
-        assertEquals(saysGoodbye, screen.indexOf("1 reading is in ") >= 0, screen.toString());
+        assertEquals(saysGoodbye, screen.toString().contains("1 reading is in "), screen.toString());
         assertTrue(Files.readString(file()).endsWith("\n"));
         assertFalse(screen.toString().contains("Exception"), screen.toString());
     }
@@ -178,8 +138,7 @@ class RecordTerminalTest {
         start(terminal, "--quiet");
 
         await("--quiet would hide the questions");
-        assertTrue(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS), screen.toString());
-        assertEquals(2, process.exitValue());
+        assertEquals(2, screen.exitCode());
         assertFalse(Files.exists(file()));
     }
 
@@ -195,5 +154,28 @@ class RecordTerminalTest {
         requireEnd();
         assertEquals(List.of(0.35), heights());
         assertFalse(screen.toString().replace("\b \b", "").contains("\u001b"), screen.toString());
+    }
+
+    // The library that edits lines once looked at what the terminal can do by programs, and printed their stack trace.
+    @ParameterizedTest
+    @ValueSource(strings = {"xterm", "never-heard-of"})
+    void noProgramIsStartedWhateverTheTerminal(String terminal) throws IOException, InterruptedException {
+        Path programs = Files.createDirectory(folder.resolve("programs"));
+        for (String name : List.of("infocmp", "test", "tty", "stty", "uname", "sh", "tput")) {
+            Path program = Files.writeString(programs.resolve(name), "#!/bin/sh\necho " + name + " >> '"
+                + folder.resolve("started") + "'\nexit 1\n");
+            assertTrue(program.toFile().setExecutable(true));
+        }
+        start(Map.of("TERM", terminal, "PATH", programs.toString()));
+        await("1 of 18, x ");
+        type("0.37" + BACKSPACE + "5\r");
+        await("2 of 18, x ");
+        type(CTRL_D);
+
+        await("1 reading is in ");
+        requireEnd();
+        assertEquals(List.of(0.35), heights());
+        assertFalse(Files.exists(folder.resolve("started")), () -> "started: " + folder);
+        assertFalse(screen.toString().contains("Exception"), screen.toString());
     }
 }

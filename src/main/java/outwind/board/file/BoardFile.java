@@ -9,7 +9,6 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +18,7 @@ import outwind.board.Units;
 import outwind.board.text.BadBoardFile;
 import outwind.board.text.FaultList;
 import outwind.board.text.Line;
+import outwind.board.text.NamedPipe;
 import outwind.board.text.Sheet;
 import outwind.board.text.TornTail;
 
@@ -99,12 +99,7 @@ public final class BoardFile {
 
     /** All bytes of a file; of one that is too large, or never ends as a pipe may, no more than needed to refuse it. */
     static byte[] bytes(Path file, int most, String mend, FaultList faults) throws IOException, BadBoardFile {
-        // Opening a named pipe that nobody writes to would wait for ever; those of a shell are under /dev.
-        boolean isPipe = Files.exists(file) && Files.readAttributes(file, BasicFileAttributes.class).isOther();
-        if (isPipe && !file.startsWith("/dev") && !file.startsWith("/proc")) {
-            faults.addForFile("a file", "a pipe or a device", "Write its content to a file, and name that.");
-            faults.throwIfAny();
-        }
+        NamedPipe.refuse(file);
         try (InputStream in = Files.newInputStream(file)) {
             long stated = Files.size(file);
             byte[] bytes = stated > most ? new byte[0] : in.readNBytes(most + 1);

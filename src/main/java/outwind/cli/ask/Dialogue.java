@@ -193,7 +193,11 @@ public final class Dialogue {
     }
 
     private void keep(Recording next) throws IOException {
-        file.keep(next.text());
+        try {
+            file.keep(next.text());
+        } catch (IOException e) {
+            throw new NotKept(e);
+        }
         recording = next;
         chosen = Optional.empty();
         doubted = OptionalDouble.empty();
@@ -226,9 +230,9 @@ public final class Dialogue {
         }
     }
 
-    /** Once the plan is done, goes where one more touch-off tells most. */
+    /** Once the plan is done, goes where one more touch-off tells most; but first where one was taken back. */
     private void suggest(Prospect now) {
-        if (recording.next().isPresent()) {
+        if (recording.next().isPresent() || chosen.isPresent()) {
             return;
         }
         Optional<NextReading> next = now.isSettled() ? Optional.empty() : now.next();

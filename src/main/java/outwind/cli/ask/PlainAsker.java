@@ -20,7 +20,12 @@ public final class PlainAsker implements Asker {
     public Optional<String> ask(String question) throws IOException {
         out.println(question.stripTrailing());
         out.flush();
-        return Optional.ofNullable(in.readLine());
+        String line = in.readLine();
+        // Where the input was closed, Java's own library files take its place.
+        if (line != null && line.indexOf('\0') >= 0) {
+            throw new IOException("what comes in is no text. Type the heights, or pipe in a text in UTF-8");
+        }
+        return Optional.ofNullable(line);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package outwind.cli.ask;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.InfoCmp;
 import org.jline.utils.NonBlockingReader;
 
 /**
@@ -20,6 +22,9 @@ public final class TerminalAsker implements Asker {
 
     private static final int NOTHING_WAITS = NonBlockingReader.READ_EXPIRED;
 
+    /** What every terminal can do that is in use today (ISO 6429), for one the library has no table of. */
+    private static final String ANY_TERMINAL = "ansi";
+
     private final Terminal terminal;
     private final LineReader reader;
     private final PrintWriter out;
@@ -28,7 +33,7 @@ public final class TerminalAsker implements Asker {
     public TerminalAsker(PrintWriter out) throws IOException {
         this.out = out;
         try {
-            terminal = TerminalBuilder.builder().system(true).dumb(false).build();
+            terminal = system();
         } catch (IllegalStateException e) {
             throw new IOException(e.getMessage(), e);
         }
@@ -38,6 +43,21 @@ public final class TerminalAsker implements Asker {
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
             .build();
+    }
+
+    /**
+     * The terminal by calls of the system alone: the library's other ways, and its search for what an unknown terminal
+     * can do, start programs.
+     */
+    private static Terminal system() throws IOException {
+        TerminalBuilder builder = TerminalBuilder.builder().system(true).dumb(false).provider("jni");
+        String name = System.getenv("TERM");
+        if (File.separatorChar == '/') {
+            String known = name != null && InfoCmp.getDefaultInfoCmp(name) != null ? name : ANY_TERMINAL;
+            InfoCmp.setLoadedInfoCmp(known, InfoCmp.getDefaultInfoCmp(known));
+            builder.type(known);
+        }
+        return builder.build();
     }
 
     @Override

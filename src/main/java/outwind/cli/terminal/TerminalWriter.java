@@ -1,8 +1,8 @@
 package outwind.cli.terminal;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.OutputStreamWriter;
+import java.io.PrintStream;
 import java.io.Writer;
 import java.nio.charset.Charset;
 
@@ -13,11 +13,13 @@ import java.nio.charset.Charset;
 final class TerminalWriter extends Writer {
 
     private final StringBuilder pending = new StringBuilder();
+    private final PrintStream stream;
     private final int columns;
     private final Charset charset;
     private final Writer bytes;
 
-    TerminalWriter(OutputStream stream, int columns, Charset charset) {
+    TerminalWriter(PrintStream stream, int columns, Charset charset) {
+        this.stream = stream;
         this.columns = columns;
         this.charset = charset;
         this.bytes = new OutputStreamWriter(stream, charset);
@@ -37,6 +39,9 @@ final class TerminalWriter extends Writer {
             pending.setLength(0);
             bytes.write(StandIns.in(columns < Terminal.USUAL ? FoldedText.of(text, columns) : text, charset));
             bytes.flush();
+            if (stream.checkError()) {
+                throw new IOException("not all of it is printed");
+            }
         }
     }
 

@@ -34,10 +34,15 @@ public final class RecordingFile {
     static RecordingFile at(Path file, Disk disk) throws IOException {
         // Moved into place, a file would replace a link to it.
         Path real = Files.exists(file) ? file.toRealPath() : file;
-        if (Files.exists(real) && !Files.isRegularFile(real)) {
+        requirePlain(real);
+        return new RecordingFile(real, disk, Files.exists(real) ? Files.readAllBytes(real) : null);
+    }
+
+    /** Refuses what is there and no file. */
+    static void requirePlain(Path file) throws IOException {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
             throw new IOException("this is a folder, a pipe or a device, and heights cannot be kept in it; name a file");
         }
-        return new RecordingFile(real, disk, Files.exists(real) ? Files.readAllBytes(real) : null);
     }
 
     /**

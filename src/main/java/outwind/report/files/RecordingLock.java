@@ -39,6 +39,7 @@ public final class RecordingLock implements AutoCloseable {
      */
     public static RecordingLock of(Path board) throws IOException {
         Path real = Files.exists(board) ? board.toRealPath() : board.toAbsolutePath();
+        RecordingFile.requirePlain(real);
         Files.createDirectories(real.getParent());
         Path file = real.resolveSibling("." + real.getFileName() + ".lock");
         FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ,

@@ -12,6 +12,7 @@ import java.util.Optional;
 import outwind.board.Fault;
 import outwind.board.PointCloud;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.NamedPipe;
 import outwind.scan.bytes.Opening;
 import outwind.scan.bytes.Progress;
 import outwind.scan.bytes.ReadingPlan;
@@ -74,6 +75,7 @@ public final class ScanFile {
     }
 
     static Scan read(Path file, ReadingPlan plan) throws IOException, BadBoardFile {
+        NamedPipe.refuse(file);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
             ScanBytes bytes = new ScanBytes(file.toString(), channel, channel.size());
             List<HeaderLine> beside = beside(file);

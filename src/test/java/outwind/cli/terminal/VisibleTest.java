@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,7 @@ class VisibleTest {
     @Test
     void nothingElseReachesTheTerminal() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (TerminalWriter writer = new TerminalWriter(bytes, 80, StandardCharsets.UTF_8)) {
+        try (TerminalWriter writer = new TerminalWriter(new PrintStream(bytes), 80, StandardCharsets.UTF_8)) {
             writer.write("bad\u001b]0;title\u0007.csv\n");
         }
 

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -92,6 +93,19 @@ class ReportsTest {
     @Test
     void onAFullDiskNothingIsLostAndNothingIsLeftBehind() throws IOException {
         everyStepFailing(new FileSystemException("part", null, "No space left on device"), "No space left on device");
+    }
+
+    // Once it said of a folder that had been removed that what was there before was still there.
+    @Test
+    void ofAFolderThatIsGoneNothingIsPromised() throws IOException {
+        Files.delete(reports.resolve("oak.txt"));
+        Path failing = FaultyDisk.at(reports, 0, new NoSuchFileException("part"));
+
+        IOException thrown = assertThrows(IOException.class, () -> new Reports(failing, List.of())
+            .write("oak.txt", NEW));
+
+        assertEquals(reports.resolve("oak.txt") + " is not written: its folder is not there any more. Make room or see to"
+            + " the permissions of its folder, or choose another folder with --out.", thrown.getMessage());
     }
 
     @Test

@@ -1,0 +1,264 @@
+package outwind.benchmark;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import outwind.cli.Main;
+
+/**
+ * Every command that writes reports, killed at random moments, met with faults, and run beside every other. Whatever
+ * happens, each file in the folder is the one from before or a new one, whole; what lies outside is untouched; nothing
+ * is said that looks like a fault of the program. {@link RecordingKills} does the same for guided entry.
+ *
+ * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=WritingFaults}; {@code kills} and {@code faults} are properties
+ * of the virtual machine.
+ */
+public final class WritingFaults {
+
+    private static final int USUAL = 1000;
+    private static final String BOARD = "sample-probes/hall-table.csv";
+    private static final byte[] PRECIOUS = "not to be lost\n".getBytes(StandardCharsets.UTF_8);
+
+    /** Each command, with what makes its answer differ from run to run. */
+    private static final Map<String, List<String>> COMMANDS = new TreeMap<>(Map.of(
+        "judge", List.of("judge", "--json", "--no-chart", BOARD, "--seed"),
+        "judge, two boards", List.of("judge", "--no-chart", BOARD, "sample-probes/shelf-bow.csv", "--seed"),
+        "blanks", List.of("blanks", "--no-chart", "--json", BOARD, "--bill", "sample-probes/bills/bill-benches.csv",
+            "--seed"),
+        "points", List.of("points", "--no-chart", "--json", "--length", "600", "--width", "150", "--thickness", "31",
+            "--target", "24mm", "--name", "new board", "--seed"),
+        "stack", List.of("stack", "--no-chart", "--json", "sample-probes/stack", "--target", "20mm", "--seed")));
+
+    private enum Fault {
+        OUT_IS_A_FILE, ABOVE_IS_A_FILE, REPORT_IS_A_FOLDER, LINK_TO_A_FILE, LINK_TO_NOWHERE, LINK_TO_A_DEVICE,
+        LINK_AT_THE_PART, CLOCK_BACK, CLOCK_AHEAD, FOLDER_GONE
+    }
+
+    private WritingFaults() { }
+
+    public static void main(String[] args) throws Exception {
+        Path folder = Files.createTempDirectory("faults");
+        SplittableRandom random = new SplittableRandom(20261127);
+        int wrong = 0;
+        int ok = 0;
+        int kills = Integer.getInteger("kills", USUAL);
+        int faults = Integer.getInteger("faults", USUAL);
+        List<String> names = List.copyOf(COMMANDS.keySet());
+        Map<String, Map<String, byte[]>> old = new TreeMap<>();
+        Map<String, Map<String, byte[]>> young = new TreeMap<>();
+        for (String name : names) {
+            old.put(name, reference(folder, name, "1"));
+            young.put(name, reference(folder, name, "2"));
+        }
+        for (int i = 0; i < faults; i++) {
+            String name = names.get(i % names.size());
+            Fault fault = Fault.values()[i / names.size() % Fault.values().length];
+            String why = fault(fresh(folder, old.get(name)), name, fault, old.get(name), young.get(name), random);
+            wrong += report(name + ", " + fault, why);
+            ok += why.isEmpty() ? 1 : 0;
+        }
+        System.out.printf("%d faults, %d as they should be%n", faults, ok);
+        ok = 0;
+        for (int i = 0; i < kills; i++) {
+            String name = names.get(i % names.size());
+            String why = kill(fresh(folder, old.get(name)), name, old.get(name), young.get(name), random);
+            wrong += report(name + ", killed", why);
+            ok += why.isEmpty() ? 1 : 0;
+        }
+        System.out.printf("%d kills, %d as they should be%n", kills, ok);
+        ok = 0;
+        for (String one : names) {
+            for (String other : names) {
+                String why = pair(fresh(folder, Map.of()), one, other, old, young);
+                wrong += report(one + " beside " + other, why);
+                ok += why.isEmpty() ? 1 : 0;
+            }
+        }
+        System.out.printf("%d pairs, %d as they should be%n", names.size() * names.size(), ok);
+        clear(folder);
+        if (wrong > 0) {
+            System.exit(1);
+        }
+    }
+
+    private static int report(String what, String why) {
+        if (!why.isEmpty()) {
+            System.out.println(what + ": " + why);
+        }
+        return why.isEmpty() ? 0 : 1;
+    }
+
+    private static String[] arguments(String name, String seed, Path out) {
+        return Stream.concat(COMMANDS.get(name).stream(), Stream.of(seed, "--out", out.toString()))
+            .toArray(String[]::new);
+    }
+
+    /** What the command writes when nothing goes wrong. */
+    private static Map<String, byte[]> reference(Path folder, String name, String seed) throws IOException {
+        Path out = fresh(folder, Map.of());
+        String said = run(name, seed, out);
+        if (!said.startsWith("0")) {
+            throw new IllegalStateException(name + ": " + said);
+        }
+        return contents(out);
+    }
+
+    /** Exit code and what was said of trouble. */
+    private static String run(String name, String seed, Path out) {
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(new StringWriter()), new PrintWriter(err), arguments(name, seed, out));
+        return code + " " + err;
+    }
+
+    private static String fault(Path out, String name, Fault fault, Map<String, byte[]> old, Map<String, byte[]> young,
+            SplittableRandom random) throws IOException {
+        Path outside = out.resolveSibling("outside");
+        Files.write(outside, PRECIOUS);
+        List<String> reports = List.copyOf(young.keySet());
+        String report = reports.get(random.nextInt(reports.size()));
+        Path at = out.resolve(report);
+        Path asked = out;
+        boolean mayFail = true;
+        switch (fault) {
+            case OUT_IS_A_FILE -> asked = outside;
+            case ABOVE_IS_A_FILE -> asked = outside.resolve("below");
+            case REPORT_IS_A_FOLDER -> {
+                Files.delete(at);
+                Files.createDirectories(at.resolve("inside"));
+            }
+            case LINK_TO_A_FILE, LINK_TO_NOWHERE, LINK_TO_A_DEVICE -> {
+                Files.delete(at);
+                Files.createSymbolicLink(at, fault == Fault.LINK_TO_A_FILE ? outside
+                    : Path.of(fault == Fault.LINK_TO_NOWHERE ? out + "/nowhere/at/all" : "/dev/full"));
+            }
+            case LINK_AT_THE_PART -> {
+                for (int i = 0; i < 3; i++) {
+                    Files.createSymbolicLink(out.resolve(".outwind-" + ProcessHandle.current().pid() + "-" + i + ".part"),
+                        outside);
+                }
+                mayFail = false;
+            }
+            case CLOCK_BACK, CLOCK_AHEAD -> {
+                Files.write(out.resolve(".outwind-1-0.part"), PRECIOUS);
+                try (Stream<Path> inside = Files.list(out)) {
+                    for (Path file : inside.toList()) {
+                        Files.setLastModifiedTime(file, FileTime.from(Instant.parse(fault == Fault.CLOCK_BACK
+                            ? "2099-01-01T00:00:00Z" : "1971-01-01T00:00:00Z")));
+                    }
+                }
+                mayFail = false;
+            }
+            case FOLDER_GONE -> clear(out);
+        }
+        String said = run(name, "2", asked);
+        if (said.contains("at fault here") || said.contains("Exception") || said.contains("\tat ")) {
+            return said;
+        }
+        if (!mayFail && !name.equals("points") && !said.startsWith("0")) {
+            return "failed: " + said;
+        }
+        if (!said.startsWith("0") && said.strip().length() < 3) {
+            return "failed without a word";
+        }
+        if (!Arrays.equals(PRECIOUS, Files.readAllBytes(outside))) {
+            return "what lay outside was changed";
+        }
+        return Files.isDirectory(out) ? torn(contents(out), old, young) : "";
+    }
+
+    private static String kill(Path out, String name, Map<String, byte[]> old, Map<String, byte[]> young,
+            SplittableRandom random) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "outwind.cli.Main"));
+        command.addAll(List.of(arguments(name, "2", out)));
+        Process process = new ProcessBuilder(command).redirectErrorStream(true)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        // Files are written in the last part of a run: wait for the first of them now and then.
+        if (random.nextInt(4) > 0) {
+            while (process.isAlive() && same(contents(out), old)) {
+                TimeUnit.MICROSECONDS.sleep(200);
+            }
+            TimeUnit.MICROSECONDS.sleep(random.nextInt(4000));
+        } else {
+            process.waitFor(random.nextInt(1500), TimeUnit.MILLISECONDS);
+        }
+        process.destroyForcibly().waitFor();
+        return torn(contents(out), old, young);
+    }
+
+    private static String pair(Path out, String one, String other, Map<String, Map<String, byte[]>> old,
+            Map<String, Map<String, byte[]>> young) throws Exception {
+        CompletableFuture<String> beside = CompletableFuture.supplyAsync(() -> run(one, "1", out));
+        String said = run(other, "2", out);
+        if (!beside.get().startsWith("0") && !one.equals("points") || !said.startsWith("0") && !other.equals("points")) {
+            return beside.get() + said;
+        }
+        Map<String, byte[]> first = old.get(one);
+        Map<String, byte[]> second = young.get(other);
+        Map<String, byte[]> found = contents(out);
+        return found.keySet().containsAll(first.keySet()) || one.equals("points") || other.equals("points")
+            ? torn(found, first, second) : "files are missing: " + found.keySet();
+    }
+
+    private static boolean same(Map<String, byte[]> one, Map<String, byte[]> other) {
+        return one.keySet().equals(other.keySet())
+            && one.keySet().stream().allMatch(name -> Arrays.equals(one.get(name), other.get(name)));
+    }
+
+    /** A file that is neither the old one nor the new; empty if there is none. */
+    private static String torn(Map<String, byte[]> found, Map<String, byte[]> old, Map<String, byte[]> young) {
+        return found.entrySet().stream().filter(file -> !Arrays.equals(file.getValue(), old.get(file.getKey()))
+            && !Arrays.equals(file.getValue(), young.get(file.getKey()))).map(file -> file.getKey() + " is torn at "
+                + Arrays.mismatch(file.getValue(), young.getOrDefault(file.getKey(), new byte[0])) + " of "
+                + file.getValue().length).findFirst().orElse("");
+    }
+
+    /** The files of a folder but those that are being written, and none that a fault has put in their place. */
+    private static Map<String, byte[]> contents(Path folder) throws IOException {
+        Map<String, byte[]> contents = new TreeMap<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                String name = file.getFileName().toString();
+                if (!name.endsWith(".part") && Files.isRegularFile(file) && !Files.isSymbolicLink(file)) {
+                    contents.put(name, Files.readAllBytes(file));
+                }
+            }
+        }
+        return contents;
+    }
+
+    private static Path fresh(Path folder, Map<String, byte[]> content) throws IOException {
+        Path out = folder.resolve("out");
+        clear(out);
+        Files.createDirectories(out);
+        for (Map.Entry<String, byte[]> file : content.entrySet()) {
+            Files.write(out.resolve(file.getKey()), file.getValue());
+        }
+        return out;
+    }
+
+    private static void clear(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
+    }
+}

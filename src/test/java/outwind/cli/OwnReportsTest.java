@@ -1,0 +1,46 @@
+package outwind.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Reports written among the boards were once priced with them. */
+class OwnReportsTest {
+
+    private static final String KEYS = "# length: 600\n# width: 150\n# thickness: 30\n";
+    private static final String ROWS = "x,y,z\n15,15,0.1\n585,15,0.2\n15,135,-0.1\n585,135,0.4\n300,75,0.3\n";
+
+    @TempDir
+    private Path folder;
+
+    private String run(String... args) {
+        StringWriter said = new StringWriter();
+        int code = Main.run(new PrintWriter(new StringWriter()), new PrintWriter(said), args);
+        assertEquals(0, code, said.toString());
+        return said.toString();
+    }
+
+    @Test
+    void reportsAmongTheBoardsAreNoBoards() throws IOException {
+        Files.writeString(folder.resolve("oak.csv"), KEYS + ROWS);
+        // A board by the name of a report stays a board.
+        Files.writeString(folder.resolve("oak-2.txt"), KEYS + ROWS);
+        String here = folder.toString();
+        run("judge", "--no-chart", "--out", here, folder.resolve("oak.csv").toString());
+        run("stack", "--no-chart", "--target", "25mm", "--out", here, here);
+        String first = Files.readString(folder.resolve("stack.csv"));
+
+        String said = run("stack", "--no-chart", "--target", "25mm", "--out", here, here);
+
+        assertEquals("Left out as reports, not boards: oak-details.txt, oak.txt, stack.csv, stack.txt", said.strip());
+        assertEquals(first, Files.readString(folder.resolve("stack.csv")));
+        assertTrue(first.contains("oak-2.txt"), first);
+    }
+}
