@@ -17,6 +17,7 @@ module outwind {
 
     requires java.desktop;
     requires jdk.httpserver;
+    requires ch.randelshofer.fastdoubleparser;
     requires com.fasterxml.jackson.databind;
     requires commons.math3;
     requires info.picocli;

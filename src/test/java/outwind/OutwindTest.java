@@ -214,7 +214,8 @@ class OutwindTest {
     /** The classes as built, and the libraries that they require. */
     private static String modulePath() {
         List<String> needed = List.of("commons-math3", "ejml-", "xchart", "picocli",
-            "jackson-core", "jackson-databind", "jackson-annotations", "jline-", "qrcodegen");
+            "jackson-core", "jackson-databind", "jackson-annotations",
+            "fastdoubleparser", "jline-", "qrcodegen");
         return Stream.concat(Stream.of(Path.of("target/classes").toAbsolutePath().toString()),
             Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .filter(entry -> needed.stream().anyMatch(name -> Path.of(entry).getFileName().toString().startsWith(name))))
