@@ -1,20 +1,27 @@
 package outwind;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import java.io.ByteArrayInputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.lang.module.ModuleDescriptor;
+import java.lang.module.ModuleFinder;
+import java.lang.reflect.Modifier;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -104,6 +111,37 @@ class OutwindTest {
 
         assertEquals(7, judgement.request().seed());
         assertEquals(25, judgement.cuts().thickness(), 1e-9);
+    }
+
+    @Test
+    void sameBoardGivesTheSameAnswerThatComparesByItsFigures() throws IOException {
+        Judgement first = Outwind.judge(Outwind.read(SAMPLE));
+        Judgement second = Outwind.judge(Outwind.read(SAMPLE));
+
+        assertEquals(first.outlook(), second.outlook());
+        assertEquals(first.outlook().hashCode(), second.outlook().hashCode());
+        assertNotEquals(first.outlook(), Outwind.judge(first.board(), first.request().withSeed(2)).outlook());
+        Path scan = Path.of("sample-probes/bread-board-scan.ply");
+        assertEquals(Outwind.read(scan), Outwind.read(scan));
+    }
+
+    /** A record compares arrays by whether they are one and the same, unless it says otherwise. */
+    @Test
+    void publishedRecordsCompareArraysByContent() {
+        Set<String> published = ModuleFinder.of(Path.of("target/classes")).find("outwind").orElseThrow().descriptor()
+            .exports().stream().map(ModuleDescriptor.Exports::source).collect(Collectors.toSet());
+
+        List<String> byIdentity = PackageArrowsTest.CLASSES.stream()
+            .filter(type -> published.contains(type.getPackageName()) && type.isRecord()
+                && type.getModifiers().contains(JavaModifier.PUBLIC))
+            .map(JavaClass::reflect)
+            .filter(type -> Arrays.stream(type.getRecordComponents()).anyMatch(part -> part.getType().isArray()))
+            // What the compiler makes is final; what a person writes is not.
+            .filter(type -> Arrays.stream(type.getDeclaredMethods())
+                .anyMatch(method -> method.getName().equals("equals") && Modifier.isFinal(method.getModifiers())))
+            .map(Class::getName).toList();
+
+        assertEquals(List.of(), byIdentity);
     }
 
     @Test
