@@ -68,6 +68,18 @@ public record Board(String name, Units units, double length, double width, Optio
             turned, defects, readings, calipers, remarks, Optional.empty(), false);
     }
 
+    /**
+     * Begins a board that is put together in code.
+     *
+     * @param name   what its owner calls it
+     * @param length along the grain (mm)
+     * @param width  across the grain (mm)
+     * @return a builder that takes readings and whatever else is known
+     */
+    public static BoardBuilder builder(String name, double length, double width) {
+        return new BoardBuilder(name, length, width);
+    }
+
     /** How often face A was touched: touch-offs, or points of a scan. */
     public int pointsOnFaceA() {
         return scan.map(face -> face.points().size()).orElseGet(() -> readingsOf(Face.A).size());

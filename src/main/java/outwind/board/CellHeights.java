@@ -1,5 +1,6 @@
 package outwind.board;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
@@ -79,5 +80,19 @@ public record CellHeights(double length, double width, int columns, int rows, do
             measured += points > 0 ? 1 : 0;
         }
         return measured / (double) size();
+    }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CellHeights that && length == that.length && width == that.width
+            && columns == that.columns && rows == that.rows && noise.equals(that.noise)
+            && Arrays.equals(height, that.height) && Arrays.equals(scatter, that.scatter)
+            && Arrays.equals(count, that.count);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(height) + 31 * Arrays.hashCode(scatter);
     }
 }

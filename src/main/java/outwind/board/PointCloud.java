@@ -1,5 +1,7 @@
 package outwind.board;
 
+import java.util.Arrays;
+
 /**
  * Points of a scan, as three arrays of one length; shared, not copied, because there may be millions.
  *
@@ -17,5 +19,17 @@ public record PointCloud(double[] x, double[] y, double[] z) {
     /** Number of points. */
     public int size() {
         return x.length;
+    }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PointCloud that && Arrays.equals(x, that.x) && Arrays.equals(y, that.y)
+            && Arrays.equals(z, that.z);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(x) + 31 * Arrays.hashCode(y);
     }
 }

@@ -4,13 +4,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import outwind.board.Board;
-import outwind.board.file.BoardFile;
 import outwind.board.file.Defaults;
 import outwind.board.text.BadBoardFile;
 import outwind.cli.terminal.ProgressBar;
-import outwind.scan.bytes.Progress;
-import outwind.scan.file.ScanFile;
-import outwind.scan.find.ScannedBoard;
+import outwind.scan.find.AnyBoardFile;
 
 /** A board from a file, whether it was touched off or scanned. */
 final class BoardInput {
@@ -21,16 +18,9 @@ final class BoardInput {
     static Board read(Path file, Defaults given, PrintWriter out) throws IOException, BadBoardFile {
         ProgressBar bar = new ProgressBar(out, "reading");
         try {
-            return read(file, given, bar);
+            return AnyBoardFile.read(file, given, bar);
         } finally {
             bar.done();
         }
-    }
-
-    /** Reads a board, saying how far the reading of a scan is. */
-    static Board read(Path file, Defaults given, Progress progress) throws IOException, BadBoardFile {
-        return ScanFile.isScan(file)
-            ? ScannedBoard.in(ScanFile.read(file, progress), file.toString(), given)
-            : BoardFile.read(file, given);
     }
 }

@@ -3,6 +3,7 @@ package outwind.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import outwind.report.words.Release;
 
 /**
  * What is said when a command ends as it should not: memory runs out, or the program itself is at fault. One plain
@@ -41,7 +42,7 @@ final class Breakdown {
             root = root.getCause();
         }
         return "Outwind itself is at fault here, not your input. Please report this line, the command and its files: "
-            + Main.VERSION + ", Java " + System.getProperty("java.version") + ", " + root.getClass().getSimpleName()
+            + "outwind " + Release.version() + ", Java " + System.getProperty("java.version") + ", " + root.getClass().getSimpleName()
             + place(root) + message(root);
     }
 

@@ -11,9 +11,11 @@ import java.util.Optional;
 import outwind.cli.option.PathConverter;
 import outwind.cli.terminal.Stopgaps;
 import outwind.cli.terminal.Terminal;
+import outwind.report.words.Release;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IFactory;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
@@ -22,15 +24,13 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** From heights touched off on a rough board to what it will finish at. */
-@Command(name = "outwind", mixinStandardHelpOptions = true, version = Main.VERSION, sortOptions = false,
+@Command(name = "outwind", mixinStandardHelpOptions = true, versionProvider = Main.Version.class, sortOptions = false,
     description = "Measure a rough board. Learn what it will finish at, how to set it down, and how deep to cut.",
     footer = {"", "Example: outwind judge --target 20mm hall-table.csv"},
     subcommands = {PointsCommand.class, RecordCommand.class, JudgeCommand.class, FinishCommand.class,
         CheckCommand.class, BlanksCommand.class, StackCommand.class, BenchCommand.class,
         ShopCommand.class, CompletionCommand.class})
 public final class Main implements Runnable {
-
-    static final String VERSION = "outwind 0.1.0";
 
     private static final String QUIET = "--quiet";
     private static final String QUIETLY = "Print nothing but what went wrong; files and exit code tell the rest.";
@@ -112,6 +112,15 @@ public final class Main implements Runnable {
             parsed.commandSpec().commandLine().setOut(new PrintWriter(Writer.nullWriter()));
         }
         return new CommandLine.RunLast().execute(parsed);
+    }
+
+    /** What {@code --version} prints, as {@code outwind 0.1.0}. */
+    static final class Version implements IVersionProvider {
+
+        @Override
+        public String[] getVersion() {
+            return new String[] {"outwind " + Release.version()};
+        }
     }
 
     @Override

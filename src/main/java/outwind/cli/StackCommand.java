@@ -45,6 +45,7 @@ import outwind.report.text.StackReport;
 import outwind.report.words.Figures;
 import outwind.scan.bytes.Progress;
 import outwind.scan.file.ScanFile;
+import outwind.scan.find.AnyBoardFile;
 import outwind.shop.Shop;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
@@ -280,7 +281,7 @@ final class StackCommand implements Callable<Integer> {
 
     private Outcome price(Path file, Shop shop, Rates rates) {
         try {
-            Board bought = BoardInput.read(file, options.given(), Progress.UNSEEN);
+            Board bought = AnyBoardFile.read(file, options.given(), Progress.UNSEEN);
             Board board = options.asAsked(bought);
             return new Outcome(Optional.of(PricedBoard.of(bought, board, machine.request(board, shop, options.seed()),
                 file.toString(), rates)),

@@ -46,4 +46,15 @@ public record Flatness(double[] sorted) {
     public double chanceWithin(double amount) {
         return Arrays.stream(sorted).filter(width -> width <= amount).count() / (double) sorted.length;
     }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Flatness that && Arrays.equals(sorted, that.sorted);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(sorted);
+    }
 }

@@ -1,5 +1,6 @@
 package outwind.flatten;
 
+import java.util.Arrays;
 import java.util.List;
 import outwind.numeric.plane.Gap;
 import outwind.numeric.plane.Plane;
@@ -58,5 +59,17 @@ public record Simulation(ThicknessRange asMeasured, ThicknessRange levelled, Lis
             slabs[i] = Math.max(lying[i], program.between(board.top(), board.underside(), start).width() - 2 * skim);
         }
         return new Simulation(ThicknessRange.of(lying), ThicknessRange.of(slabs), boards, slabs);
+    }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Simulation that && asMeasured.equals(that.asMeasured) && levelled.equals(that.levelled)
+            && boards.equals(that.boards) && Arrays.equals(slabs, that.slabs);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(slabs);
     }
 }

@@ -50,4 +50,15 @@ public record ThicknessRange(double[] sorted) {
         }
         return 1 - below / (double) sorted.length;
     }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ThicknessRange that && Arrays.equals(sorted, that.sorted);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(sorted);
+    }
 }

@@ -1,6 +1,5 @@
 package outwind.shop;
 
-import java.util.Locale;
 import outwind.board.BadValue;
 
 /** What carries the board where it does not lie on the bed of the machine that cuts it. */
@@ -36,10 +35,5 @@ public enum Sled {
     /** What the board lies on, in words. */
     public String words() {
         return words;
-    }
-
-    /** As it is written in a shop file. */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT);
     }
 }

@@ -115,4 +115,16 @@ public record Places(double[] x, double[] y, double[] weight, double cellX, doub
     public int size() {
         return x.length;
     }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Places that && cellX == that.cellX && cellY == that.cellY && Arrays.equals(x, that.x)
+            && Arrays.equals(y, that.y) && Arrays.equals(weight, that.weight);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(x) + 31 * Arrays.hashCode(y);
+    }
 }

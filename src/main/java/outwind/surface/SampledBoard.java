@@ -81,4 +81,16 @@ public record SampledBoard(Places places, double[] top, double[] underside) {
     public double undersideAbove(Plane plane, int i) {
         return underside[i] - plane.at(x()[i], y()[i]);
     }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SampledBoard that && places.equals(that.places) && Arrays.equals(top, that.top)
+            && Arrays.equals(underside, that.underside);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(top) + 31 * Arrays.hashCode(underside);
+    }
 }

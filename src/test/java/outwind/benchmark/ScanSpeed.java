@@ -1,5 +1,6 @@
 package outwind.benchmark;
 
+import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 import java.io.BufferedOutputStream;
 import java.io.File;
 import java.io.IOException;
@@ -67,7 +68,8 @@ public final class ScanSpeed {
     }
 
     private static void measure(Path file) throws IOException, InterruptedException {
-        String classPath = home(ScanFile.class) + File.pathSeparator + home(ScanSpeed.class);
+        String classPath = String.join(File.pathSeparator, home(ScanFile.class), home(ScanSpeed.class),
+            home(JavaDoubleParser.class));
         List<double[]> runs = new ArrayList<>();
         for (int run = 0; run < RUNS; run++) {
             long start = System.nanoTime();

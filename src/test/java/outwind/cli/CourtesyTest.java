@@ -16,9 +16,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import picocli.CommandLine;
+import outwind.report.words.Release;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine;
 
 /** How the program speaks when it is asked for help, asked to be quiet, misunderstood, or broken. */
 class CourtesyTest {
@@ -173,7 +174,7 @@ class CourtesyTest {
         String err = broken("bug").err();
 
         assertTrue(err.startsWith("Outwind itself is at fault here, not your input. Please report this line, the"
-            + " command and its files: outwind 0.1.0, Java " + System.getProperty("java.version")
+            + " command and its files: outwind " + Release.version() + ", Java " + System.getProperty("java.version")
             + ", IllegalStateException at outwind.cli.CourtesyTest$Breaking:"), err);
         assertTrue(err.strip().endsWith(": seven blanks, but room for six"), err);
         assertTrue(broken("bug without words").err().contains("NullPointerException at outwind."));

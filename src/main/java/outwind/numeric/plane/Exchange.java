@@ -149,10 +149,10 @@ final class Exchange {
             > upper.beyond(i, -1, slopeX, slopeY, upperHeight()) ? LOWER + j : i;
         worst = excess(furthest);
         if (!tilt.isFree()) {
-            for (int code = Tilt.FIRST; code <= Tilt.LAST; code++) {
-                if (excess(code) > worst) {
-                    worst = excess(code);
-                    furthest = code;
+            for (Tilt.Corner corner : Tilt.Corner.values()) {
+                if (excess(corner.code()) > worst) {
+                    worst = excess(corner.code());
+                    furthest = corner.code();
                 }
             }
         }
@@ -160,9 +160,11 @@ final class Exchange {
     }
 
     private int firstOnWrongSide() {
-        for (int code = Tilt.FIRST; code <= Tilt.LAST && !tilt.isFree(); code++) {
-            if (isOnWrongSide(code)) {
-                return code;
+        if (!tilt.isFree()) {
+            for (Tilt.Corner corner : Tilt.Corner.values()) {
+                if (isOnWrongSide(corner.code())) {
+                    return corner.code();
+                }
             }
         }
         for (int i = 0; i < upper.size(); i++) {
@@ -276,10 +278,12 @@ final class Exchange {
     }
 
     private double[] row(int code) {
-        if (code <= Tilt.LAST) {
+        if (Tilt.Corner.isCode(code)) {
+            double alongX = tilt.alongX(Tilt.Corner.of(code));
+            double alongY = tilt.alongY(Tilt.Corner.of(code));
             // Slopes in raw coordinates, from the turned and scaled ones that are solved in.
-            return new double[] {tilt.alongX(code) * axes.slopeX(1, 0) + tilt.alongY(code) * axes.slopeY(1, 0),
-                tilt.alongX(code) * axes.slopeX(0, 1) + tilt.alongY(code) * axes.slopeY(0, 1), 0, 0};
+            return new double[] {alongX * axes.slopeX(1, 0) + alongY * axes.slopeY(1, 0),
+                alongX * axes.slopeX(0, 1) + alongY * axes.slopeY(0, 1), 0, 0};
         }
         if (code < 0) {
             double sign = (code & 1) == 0 ? 1 : -1;
@@ -311,8 +315,8 @@ final class Exchange {
     }
 
     private double rightHandSide(int code) {
-        if (code <= Tilt.LAST) {
-            return tilt.rightHandSide(code);
+        if (Tilt.Corner.isCode(code)) {
+            return tilt.rightHandSide(Tilt.Corner.of(code));
         }
         if (code < 0) {
             boolean free = code < BOUNDS + 2 ? axes.along() : axes.across();

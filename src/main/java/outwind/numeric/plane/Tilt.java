@@ -9,23 +9,50 @@ record Tilt(double most, Plane from, double extentX, double extentY) {
 
     static final Tilt FREE = new Tilt(Double.POSITIVE_INFINITY, new Plane(0, 0, 0), 0, 0);
 
-    /** Codes of the four constraints: −8 to −5. */
-    static final int FIRST = -8;
-    static final int LAST = -5;
+    /** One constraint, named for the corner of the extent that it keeps from rising further. */
+    enum Corner {
+        FAR_RIGHT(1, 1), FAR_LEFT(-1, 1), NEAR_RIGHT(1, -1), NEAR_LEFT(-1, -1);
+
+        private static final Corner[] ALL = values();
+        private static final int FIRST = -8;
+        private static final int LAST = FIRST + ALL.length - 1;
+
+        private final int signX;
+        private final int signY;
+
+        Corner(int signX, int signY) {
+            this.signX = signX;
+            this.signY = signY;
+        }
+
+        /** What it is called among the constraints of an {@link Exchange}: −8 to −5. */
+        int code() {
+            return FIRST + ordinal();
+        }
+
+        /** Whether a code is that of a corner. */
+        static boolean isCode(int code) {
+            return code <= LAST;
+        }
+
+        static Corner of(int code) {
+            return ALL[code - FIRST];
+        }
+    }
 
     boolean isFree() {
         return Double.isInfinite(most);
     }
 
-    double alongX(int code) {
-        return (code & 1) == 0 ? extentX : -extentX;
+    double alongX(Corner corner) {
+        return corner.signX * extentX;
     }
 
-    double alongY(int code) {
-        return code < -6 ? extentY : -extentY;
+    double alongY(Corner corner) {
+        return corner.signY * extentY;
     }
 
-    double rightHandSide(int code) {
-        return most + alongX(code) * from.slopeX() + alongY(code) * from.slopeY();
+    double rightHandSide(Corner corner) {
+        return most + alongX(corner) * from.slopeX() + alongY(corner) * from.slopeY();
     }
 }

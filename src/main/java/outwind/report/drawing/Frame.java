@@ -56,11 +56,6 @@ public record Frame(int left, int top, int width, int height, double x1, double 
         return new Frame(left, top, along, across, 0, board.length(), 0, board.width());
     }
 
-    /** This frame with its corner elsewhere (px). */
-    Frame movedTo(int newLeft, int newTop) {
-        return new Frame(newLeft, newTop, width, height, x1, x2, y1, y2);
-    }
-
     public int right() {
         return left + width;
     }

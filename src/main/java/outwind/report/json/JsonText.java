@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
+import outwind.report.words.Release;
 
 /** How every report for scripts is spelt: indented, what is one of a few kinds as a code, unknown as null. */
 public final class JsonText {
@@ -17,9 +18,10 @@ public final class JsonText {
 
     private JsonText() { }
 
-    /** The root of a report, which names its schema's version and of which kind it is. */
+    /** The root of a report, which names its schema's version, its kind and who wrote it. */
     public static ObjectNode root(String kind) {
-        return JsonNodeFactory.instance.objectNode().put("schemaVersion", SCHEMA_VERSION).put("kind", kind);
+        return JsonNodeFactory.instance.objectNode().put("schemaVersion", SCHEMA_VERSION).put("kind", kind)
+            .put("version", Release.version());
     }
 
     /** A tree as text, with a line end after it. */

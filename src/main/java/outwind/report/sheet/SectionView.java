@@ -91,11 +91,6 @@ final class SectionView {
         }
     }
 
-    /** Right side of the board in the drawing (px), for the same arguments as {@link #draw}. */
-    int right(int left, int room) {
-        return left + width(room);
-    }
-
     private int width(int room) {
         return isLengthwise ? Math.min(room, heights.widthAlong(profile.length()))
             : heights.widthAcross(profile.length(), room);

@@ -10,7 +10,7 @@ import outwind.report.words.Figures;
 import outwind.report.words.Page;
 
 /** Figures at places on the board, laid out as whoever sets it down sees it: far edge at the top, x to the right. */
-public final class BoardGrid {
+final class BoardGrid {
 
     private static final int BETWEEN = 3;
 

@@ -1,9 +1,10 @@
 package outwind.scan.bytes;
 
+import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /**
  * Reads decimal numbers out of bytes, each bit for bit as {@link Double#parseDouble} would.
@@ -11,14 +12,11 @@ import java.nio.charset.StandardCharsets;
  * <pre>
  *   [+-] digits [. digits] [e [+-] digits]     = ± m · 10^q,  m an integer
  * </pre>
- * Three ways, the first that is exact:
- * <ol>
- * <li>m &lt; 2⁵³ and |q| ≤ 22: m and 10^|q| are doubles without error, so one multiplication or division rounds once
- *     (W. D. Clinger, How to Read Floating Point Numbers Accurately, PLDI 1990, doi:10.1145/93542.93557);</li>
- * <li>at most 19 digits: {@link DecimalProduct};</li>
- * <li>anything else: the JDK.</li>
- * </ol>
- * Digits are taken eight at a time: eight bytes in one {@code long}, the first that is no digit found by a mask, and
+ * Where m &lt; 10¹⁵ and -8 ≤ q &lt; 0, as scans have them, m and 10^|q| are doubles without error, so one division rounds
+ * once (W. D. Clinger, How to Read Floating Point Numbers Accurately, PLDI 1990, doi:10.1145/93542.93557). Anything else
+ * is left to a library.
+ *
+ * <p>Digits are taken eight at a time: eight bytes in one {@code long}, the first that is no digit found by a mask, and
  * three multiplications for their value (D. Lemire, Number Parsing at a Gigabyte per Second, Software: Practice and
  * Experience 51(8), 2021, doi:10.1002/spe.2984, section 8).
  */
@@ -30,12 +28,7 @@ public final class NumberScanner {
     private static final VarHandle EIGHT =
         MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
     private static final long ZEROS = 0x3030303030303030L;
-    private static final int MOST_DIGITS = 19;
-    // Beyond this the answer is 0 or infinity whatever the digits, and the JDK may say which.
-    private static final int LARGEST_EXPONENT = 100_000;
-    private static final double[] POWERS = {1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13,
-        1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
-    private static final long[] WHOLE_POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000};
+    private static final long[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000};
 
     private final byte[] text;
     private final byte otherMark;
@@ -71,8 +64,8 @@ public final class NumberScanner {
             int partDigits = digits(part);
             end = point + 1 + partDigits;
             if (partDigits > 0 && !continues(text[end])) {
-                long m = value(whole, wholeDigits) * WHOLE_POWERS[partDigits] + value(part, partDigits);
-                return signed(m / POWERS[partDigits], minus);
+                long m = value(whole, wholeDigits) * POWERS[partDigits] + value(part, partDigits);
+                return signed((double) m / POWERS[partDigits], minus);
             }
         }
         return anyNumber(start);
@@ -109,70 +102,40 @@ public final class NumberScanner {
     }
 
     private double anyNumber(int start) {
-        int minus = text[start] == '-' ? 1 : 0;
-        int from = start + (minus == 1 || text[start] == '+' ? 1 : 0);
-        int at = from;
-        while (text[at] == '0') {
-            at++;
+        int from = start + (text[start] == '-' || text[start] == '+' ? 1 : 0);
+        int at = behindDigits(from);
+        int digits = at - from;
+        int mark = isMark(text[at]) ? at : -1;
+        if (mark >= 0) {
+            at = behindDigits(mark + 1);
+            digits += at - mark - 1;
         }
-        int firstDigit = at;
-        long m = 0;
-        while (isDigit(text[at])) {
-            m = 10 * m + text[at++] - '0';
-        }
-        int digits = at - firstDigit;
-        int q = 0;
-        boolean any = at > from;
-        if (isMark(text[at])) {
-            int mark = at++;
-            while (m == 0 && digits == 0 && text[at] == '0') {
-                at++;
-            }
-            int firstPart = at;
-            while (at - firstPart <= MOST_DIGITS - 8 && digits((long) EIGHT.get(text, at) ^ ZEROS) == 8) {
-                m = m * 100_000_000 + value((long) EIGHT.get(text, at) ^ ZEROS, 8);
-                at += 8;
-            }
-            while (isDigit(text[at])) {
-                m = 10 * m + text[at++] - '0';
-            }
-            digits += at - firstPart;
-            q = mark + 1 - at;
-            any |= at > mark + 1;
-        }
-        if (!any) {
+        if (digits == 0) {
             return word(start, from);
         }
-        int exponentAt = at;
         if ((text[at] | 0x20) == 'e') {
-            int sign = text[at + 1] == '-' || text[at + 1] == '+' ? 1 : 0;
-            int exponent = 0;
-            int first = at + 1 + sign;
-            int next = first;
-            while (isDigit(text[next])) {
-                exponent = Math.min(LARGEST_EXPONENT, 10 * exponent + text[next++] - '0');
-            }
-            if (next > first) {
-                at = next;
-                q += text[exponentAt + 1] == '-' ? -exponent : exponent;
-            }
+            int first = at + (text[at + 1] == '-' || text[at + 1] == '+' ? 2 : 1);
+            int behind = behindDigits(first);
+            at = behind > first ? behind : at;
         }
         end = at;
-        return digits <= MOST_DIGITS ? signed(product(m, q, start), minus) : parsed(start);
+        return mark >= 0 && text[mark] != '.' ? withPoint(start, mark)
+            : JavaDoubleParser.parseDouble(text, start, end - start);
     }
 
-    /** m · 10^q for an unsigned m, rounded once. */
-    private double product(long m, int q, int start) {
-        if (m >>> 53 == 0 && q >= -22 && q <= 22) {
-            return q < 0 ? m / POWERS[-q] : m * POWERS[q];
+    private int behindDigits(int from) {
+        int at = from;
+        while (isDigit(text[at])) {
+            at++;
         }
-        double near = DecimalProduct.of(m, q);
-        return Double.isNaN(near) ? Math.abs(parsed(start)) : near;
+        return at;
     }
 
-    private double parsed(int start) {
-        String number = new String(text, start, end - start, StandardCharsets.ISO_8859_1);
-        return Double.parseDouble(number.replace((char) otherMark, '.'));
+    /** The number with its decimal mark replaced by the only one that is known elsewhere. */
+    private double withPoint(int start, int mark) {
+        byte[] number = Arrays.copyOfRange(text, start, end);
+        number[mark - start] = '.';
+        return JavaDoubleParser.parseDouble(number);
     }
 
     /** Words that programs write for what is not finite: nan, inf, infinity and nan(ind), in any case. */

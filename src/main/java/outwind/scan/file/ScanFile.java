@@ -26,7 +26,7 @@ import outwind.scan.bytes.ScanFaults;
  * programs that cannot write them they may stand in a file beside the scan, named like the scan with {@code .txt}
  * behind it: {@code board.ply.txt}.
  *
- * <p>Limits: lines of {@value LineBlocks#LONGEST_LINE} bytes, a header of {@value Opening#LONGEST} bytes, and
+ * <p>Limits: lines of 10,000 bytes, a header of {@value Opening#LONGEST} bytes, and
  * {@value RowPoints#MOST_HEADER_LINES} key lines. Memory is taken for the points that the file has room for, whatever
  * it says of their number.
  */
