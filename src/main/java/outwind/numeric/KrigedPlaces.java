@@ -3,12 +3,14 @@ package outwind.numeric;
 import org.ejml.data.DMatrixRMaj;
 
 /**
- * A conditioned field at several places; see {@link Kriging} for what its mean and covariance are.
+ * A conditioned field at several places; see {@link TurnedObservations}.
  *
  * <pre>
  *   covariance(i, j) = C(i, j) − uᵢ·uⱼ + qᵢ·qⱼ
- *   u = L⁻¹·C₀ column by column,   q = Qᵀ whitened by the factor of A
+ *   u = K^−½·C₀ column by column,   q = (B₀ − C₀ᵀ K⁻¹ B)ᵀ whitened by the factor of A = BᵀK⁻¹B + precisions
  * </pre>
+ *
+ * <p>Source: N. Cressie, Statistics for Spatial Data, Wiley 1993, section 3.4.
  */
 public final class KrigedPlaces {
 

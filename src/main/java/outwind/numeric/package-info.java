@@ -6,7 +6,7 @@
  * the program uses millimetres) and a frame with z up. {@link outwind.numeric.LeastSquares} fits linear models and
  * brings their standard errors; {@link outwind.numeric.plane.WidestGap} answers every question of the form "which
  * plane, or which pair of parallel planes, lies best against these points", and proves its answer with multipliers;
- * {@link outwind.numeric.Kriging} carries readings to where nobody read;
+ * {@link outwind.numeric.TurnedObservations} carries readings to where nobody read;
  * {@link outwind.numeric.plate.OrthotropicPlate} bends; {@link outwind.numeric.CoveringProgram} chooses among many
  * columns; {@link outwind.numeric.plane.Plane} is what the fits speak in.
  */
