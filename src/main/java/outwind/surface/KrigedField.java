@@ -54,7 +54,7 @@ final class KrigedField implements TopFace {
     private static final double FAINT = 12;
 
     /** A reading as far off as this many standard deviations may be a slip. */
-    private static final double FAR = 2.3;
+    private static final double FAR = 2.5;
 
     /** Settings so much lighter than the heaviest, as a logarithm, weigh nothing. */
     private static final double NOTHING = 25;
@@ -503,14 +503,17 @@ final class KrigedField implements TopFace {
                 }
             });
         }
+        double heaviest = logs.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        double sound = heaviest + Math.log(logs.stream().mapToDouble(log -> Math.exp(log - heaviest)).sum());
         List<Predicted> predicted = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            predicted.add(leavingOut(i, leftOut, logs));
+            predicted.add(leavingOut(i, leftOut, logs, sound));
         }
         return predicted;
     }
 
-    private Predicted leavingOut(int i, List<Sweep.LeftOut> leftOut, List<Double> logs) {
+    /** @param sound logarithm of the weight of all settings together */
+    private Predicted leavingOut(int i, List<Sweep.LeftOut> leftOut, List<Double> logs, double sound) {
         double[] without = new double[logs.size()];
         double best = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < without.length; k++) {
@@ -523,7 +526,6 @@ final class KrigedField implements TopFace {
         double sum = 0;
         double mean = 0;
         double square = 0;
-        double sound = 0;
         double slip = 0;
         double stray = 0;
         for (int k = 0; k < without.length; k++) {
@@ -535,7 +537,6 @@ final class KrigedField implements TopFace {
                 sum += weight;
                 mean += weight * residual;
                 square += weight * (residual * residual + variance);
-                sound += Math.exp(logs.get(k) - best);
                 slip += Double.isInfinite(variance) ? 0 : weight * Slips.slip(residual, variance);
                 stray += Double.isInfinite(variance) ? 0
                     : weight * Slips.stray(residual, variance, observations.noiseVariance()[i]);
@@ -544,8 +545,8 @@ final class KrigedField implements TopFace {
         mean /= sum;
         double deviation = Math.sqrt(square / sum - mean * mean);
         boolean isPredicted = Double.isFinite(deviation);
-        return new Predicted(observations.z()[i] - mean, deviation, isPredicted ? slip / sound : 1,
-            isPredicted ? stray / sound : 1);
+        return new Predicted(observations.z()[i] - mean, deviation, isPredicted ? best + Math.log(slip) - sound : 0,
+            isPredicted ? best + Math.log(stray) - sound : 0);
     }
 
     @Override

@@ -41,9 +41,6 @@ public final class MeasuredShape implements BoardShape {
     /** A reading among very many that is nearer the face than so many standard deviations of its noise is sound. */
     private static final double FAR_OFF = 5;
 
-    /** A likelihood ratio beyond this says no more. */
-    private static final double CERTAIN = 1e12;
-
     /** A scanned face has dips; between lines so much closer they are put no more than a finger's breadth off. */
     private static final int FINE = 3;
 
@@ -138,13 +135,15 @@ public final class MeasuredShape implements BoardShape {
             return Optional.empty();
         }
         List<TopFace.Predicted> predicted = leavingOut();
-        double[] slips = predicted.stream().mapToDouble(one -> Slips.ODDS * one.slip()).toArray();
-        double any = Arrays.stream(slips).sum();
-        if (any < WORTH_A_LOOK) {
+        double[] slips = predicted.stream().mapToDouble(one -> Slips.LOG_ODDS + one.logSlip()).toArray();
+        double most = Math.max(0, Arrays.stream(slips).max().orElseThrow());
+        double sound = Math.exp(-most) + predicted.stream()
+            .mapToDouble(one -> Math.exp(Slips.LOG_STRAY_ODDS + one.logStray() - most)).sum();
+        double[] chances = Arrays.stream(slips).map(log -> Math.exp(log - most)).toArray();
+        double all = Arrays.stream(chances).sum();
+        if (all < WORTH_A_LOOK * sound) {
             return Optional.empty();
         }
-        double all = 1 + any + predicted.stream().mapToDouble(one -> Slips.STRAY_ODDS * one.stray()).sum();
-        double[] chances = slips.clone();
         int[] likeliest = IntStream.range(0, slips.length).boxed().sorted(Comparator.comparingDouble(i -> -slips[i]))
             .limit(CANDIDATES).mapToInt(Integer::intValue).toArray();
         for (int first : likeliest) {
@@ -153,8 +152,8 @@ public final class MeasuredShape implements BoardShape {
                 if (second != first) {
                     int other = second;
                     boolean isMetTwice = Arrays.stream(likeliest).anyMatch(k -> k == other);
-                    double both = slips[first] * Slips.ODDS * others.get(second < first ? second : second - 1).slip()
-                        / (isMetTwice ? 2 : 1);
+                    double both = Math.exp(slips[first] + Slips.LOG_ODDS - most
+                        + others.get(second < first ? second : second - 1).logSlip()) / (isMetTwice ? 2 : 1);
                     all += both;
                     chances[first] += both;
                     chances[second] += both;
@@ -162,7 +161,7 @@ public final class MeasuredShape implements BoardShape {
             }
         }
         int worst = IntStream.range(0, chances.length).boxed().max(Comparator.comparingDouble(i -> chances[i])).orElseThrow();
-        if (chances[worst] / all < SuspectReading.SURE) {
+        if (!(chances[worst] > SuspectReading.SURE * (all + sound))) {
             return Optional.empty();
         }
         TrendFit curved = TrendFit.of(TrendModel.CURVED, overBed, board.length(), board.width());
@@ -183,15 +182,15 @@ public final class MeasuredShape implements BoardShape {
         return IntStream.range(0, off.length).mapToObj(i -> {
             Reading reading = readings.get(i);
             if (off[i] < bound) {
-                return new TopFace.Predicted(reading.z(), noise.deviation(), 0, 0);
+                return new TopFace.Predicted(reading.z(), noise.deviation(), Double.NEGATIVE_INFINITY,
+                    Double.NEGATIVE_INFINITY);
             }
             MeasuredShape rest = of(measured.without(measured.readingsOf(Face.A).get(i)));
             double mean = rest.top.mean(reading.x(), reading.y());
             double variance = Math.pow(rest.top.deviation(reading.x(), reading.y()), 2) + Math.pow(noise.deviation(), 2);
-            double sound = Slips.density(reading.z() - mean, variance);
-            return new TopFace.Predicted(mean, Math.sqrt(variance), Math.min(CERTAIN,
-                Slips.slip(reading.z() - mean, variance) / sound), Math.min(CERTAIN,
-                Slips.stray(reading.z() - mean, variance, Math.pow(noise.deviation(), 2)) / sound));
+            double sound = Slips.logDensity(reading.z() - mean, variance);
+            return new TopFace.Predicted(mean, Math.sqrt(variance), Math.log(Slips.slip(reading.z() - mean, variance)) - sound,
+                Math.log(Slips.stray(reading.z() - mean, variance, Math.pow(noise.deviation(), 2))) - sound);
         }).toList();
     }
 

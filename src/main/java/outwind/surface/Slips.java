@@ -14,11 +14,11 @@ package outwind.surface;
  */
 final class Slips {
 
-    /** Odds of a slip before anything is known of a reading. */
-    static final double ODDS = 0.04 / 0.96;
+    /** Logarithm of the odds of a slip before anything is known of a reading. */
+    static final double LOG_ODDS = Math.log(0.04 / 0.96);
 
-    /** Odds of a stray. */
-    static final double STRAY_ODDS = 0.02 / 0.98;
+    /** Logarithm of the odds of a stray. */
+    static final double LOG_STRAY_ODDS = Math.log(0.02 / 0.98);
 
     /** A touch through a chip or on a splinter; a wrong digit (mm). */
     private static final double[] SIZES = {1, 5};
@@ -41,8 +41,12 @@ final class Slips {
         return density(difference, variance + STRAY * STRAY * noiseVariance);
     }
 
+    private static double density(double difference, double variance) {
+        return Math.exp(logDensity(difference, variance));
+    }
+
     /** Of a normal variable, without the factor 1/√(2π). */
-    static double density(double difference, double variance) {
-        return Math.exp(-difference * difference / (2 * variance)) / Math.sqrt(variance);
+    static double logDensity(double difference, double variance) {
+        return -(difference * difference / variance + Math.log(variance)) / 2;
     }
 }

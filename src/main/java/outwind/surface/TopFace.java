@@ -39,10 +39,10 @@ interface TopFace {
      *
      * @param mean      mm
      * @param deviation standard deviation (mm), the reading's own noise in it
-     * @param slip      how many times likelier all readings are if this one is a slip; see {@link Slips}
-     * @param stray     the same if it is a stray
+     * @param logSlip   logarithm of how many times likelier all readings are if this one is a slip; see {@link Slips}
+     * @param logStray  the same if it is a stray
      */
-    record Predicted(double mean, double deviation, double slip, double stray) { }
+    record Predicted(double mean, double deviation, double logSlip, double logStray) { }
 
     /**
      * Drawn faces, each of two arrays count × (places and anchors).
