@@ -67,6 +67,10 @@ final class KrigedField implements TopFace {
 
     private static final int HINGES = Bends.HINGES.length * Bends.LIFTS.length;
 
+    /** Precisions of lift and turn, for each size of lift. */
+    private static final double[][] OF_LIFTS = Arrays.stream(Bends.LIFTS)
+        .mapToObj(lift -> new double[] {Math.pow(lift, -2), Math.pow(Bends.TURN * lift, -2)}).toArray(double[][]::new);
+
     private final Observations observations;
     private final Layout layout;
     private final List<TurnedObservations> turned;
@@ -113,6 +117,9 @@ final class KrigedField implements TopFace {
         private final int firstHinge;
         /** How many combinations of sizes the groups have. */
         private final int sizes;
+        /** For each combination, the precisions of the columns before the hinges, and the logarithm of its share. */
+        private final double[][] precisions;
+        private final double[] logShares;
 
         Layout(List<Term> terms, Observations observations, Prior prior, double length, double width) {
             this.length = length;
@@ -132,6 +139,8 @@ final class KrigedField implements TopFace {
             this.firstBend = terms.size();
             this.firstHinge = firstBend + prior.bends().groups().stream().mapToInt(group -> group.bends().size()).sum();
             this.sizes = prior.bends().groups().stream().mapToInt(group -> group.sizes().length).reduce(1, (a, b) -> a * b);
+            this.precisions = IntStream.range(0, sizes).mapToObj(this::precisionsOf).toArray(double[][]::new);
+            this.logShares = IntStream.range(0, sizes).mapToDouble(this::logShareOf).toArray();
         }
 
         int columns() {
@@ -179,8 +188,7 @@ final class KrigedField implements TopFace {
             return columns;
         }
 
-        /** Precisions of the columns before the hinges, for one combination of sizes. */
-        double[] precisions(int combination) {
+        private double[] precisionsOf(int combination) {
             double[] precisions = new double[firstHinge];
             int at = free.size();
             for (Term term : unseen) {
@@ -197,7 +205,7 @@ final class KrigedField implements TopFace {
             return precisions;
         }
 
-        double logShare(int combination) {
+        private double logShareOf(int combination) {
             double sum = 0;
             int rest = combination;
             for (Bends.Group group : prior.bends().groups()) {
@@ -216,8 +224,7 @@ final class KrigedField implements TopFace {
 
     /** Both precisions of a hinge, lift and turn; the first is numbered 1. */
     private static double[] hingePrecisions(int hinge) {
-        double lift = Bends.LIFTS[(hinge - 1) % Bends.LIFTS.length];
-        return new double[] {Math.pow(lift, -2), Math.pow(Bends.TURN * lift, -2)};
+        return OF_LIFTS[(hinge - 1) % OF_LIFTS.length];
     }
 
     private static int hingeColumn(int hinge) {
@@ -267,6 +274,8 @@ final class KrigedField implements TopFace {
         }
         double[] logWeights = new double[turned.size() * spreads.length * noises.factors().length * layout.sizes
             * (1 + layout.hinges())];
+        double logOfNone = layout.logHinge(0);
+        double logOfHinge = layout.logHinge(1);
         for (int r = 0; r < turned.size(); r++) {
             double along = ALONG_STEPS[r / ACROSS_STEPS.length];
             double across = ACROSS_STEPS[r % ACROSS_STEPS.length];
@@ -281,8 +290,8 @@ final class KrigedField implements TopFace {
                             ? sweep.logLikelihood() : sweep.logLikelihoodWith(hingeColumn(hinge),
                             hingePrecisions(hinge)[0], hingePrecisions(hinge)[1])));
                     for (int k = 0; k < layout.sizes * (1 + layout.hinges()); k++) {
-                        logWeights[first + k] += layout.logShare(k / (1 + layout.hinges()))
-                            + layout.logHinge(k % (1 + layout.hinges()));
+                        logWeights[first + k] += layout.logShares[k / (1 + layout.hinges())]
+                            + (k % (1 + layout.hinges()) == 0 ? logOfNone : logOfHinge);
                     }
                 }
             }
@@ -292,12 +301,12 @@ final class KrigedField implements TopFace {
 
     /** Goes through sizes and hinges of one covariance, whose settings begin at a number. */
     private static void sweep(Layout layout, Sweep all, int first, Visitor visitor) {
-        double[] precisions = layout.precisions(0);
+        double[] precisions = layout.precisions[0];
         for (int j = 0; j < layout.firstBend; j++) {
             all.eliminate(j, precisions[j]);
         }
         for (int g = 0; g < layout.sizes; g++) {
-            double[] ofGroup = layout.precisions(g);
+            double[] ofGroup = layout.precisions[g];
             Sweep sweep = all.from(layout.firstBend);
             for (int j = layout.firstBend; j < layout.firstHinge; j++) {
                 sweep.eliminate(j - layout.firstBend, ofGroup[j]);
@@ -353,7 +362,7 @@ final class KrigedField implements TopFace {
         int range = covariance / factors.length / spreads.length;
         double spread = spreads[covariance / factors.length % spreads.length];
         double factor = factors[covariance % factors.length];
-        double[] before = layout.precisions(combination);
+        double[] before = layout.precisions[combination];
         int[] columns = new int[before.length + (hinge > 0 ? 2 : 0)];
         double[] precisions = Arrays.copyOf(before, columns.length);
         for (int j = 0; j < before.length; j++) {
