@@ -1,12 +1,19 @@
 package outwind;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Packages flow one way: each may use only those before it in the list. */
@@ -14,7 +21,7 @@ class PackageArrowsTest {
 
     private static final List<String> ORDER = List.of(
         "numeric", "numeric.plane", "numeric.plate", "board", "board.text", "shop", "board.file", "scan.bytes",
-        "scan.file", "scan.find", "surface.trend", "surface", "flatten", "setup", "cutting", "forecast", "blanks",
+        "scan.file", "scan.find", "surface.trend", "surface.field", "surface", "flatten", "setup", "cutting", "forecast", "blanks",
         "judge", "stock", "report.words", "report.json", "report.text", "report.drawing", "report.sheet",
         "report.files", "", "web", "cli.terminal", "cli.option", "cli.ask", "cli");
 
@@ -43,6 +50,16 @@ class PackageArrowsTest {
         assertFalse(CLASSES.isEmpty());
         noClasses().should().resideOutsideOfPackages(ORDER.stream()
             .map(PackageArrowsTest::inFull).toArray(String[]::new)).check(CLASSES);
+    }
+
+    /** More than this nobody overlooks. */
+    @Test
+    void noPackageHoldsMoreThan26Files() throws IOException {
+        try (Stream<Path> sources = Files.walk(Path.of("src/main/java"))) {
+            Map<Path, Long> counts = sources.filter(file -> file.toString().endsWith(".java"))
+                .collect(Collectors.groupingBy(Path::getParent, Collectors.counting()));
+            assertEquals(List.of(), counts.entrySet().stream().filter(one -> one.getValue() > 26).toList());
+        }
     }
 
     @Test

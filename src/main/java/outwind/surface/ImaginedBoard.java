@@ -10,6 +10,8 @@ import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.TouchGrid;
 import outwind.board.Units;
+import outwind.surface.field.Bends;
+import outwind.surface.field.Prior;
 import outwind.surface.trend.Term;
 
 /**

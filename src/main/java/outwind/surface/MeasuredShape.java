@@ -11,6 +11,10 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.Underside;
+import outwind.surface.field.KrigedField;
+import outwind.surface.field.Observations;
+import outwind.surface.field.Prior;
+import outwind.surface.field.Slips;
 import outwind.surface.trend.TrendFit;
 import outwind.surface.trend.TrendModel;
 
@@ -79,7 +83,8 @@ public final class MeasuredShape implements BoardShape {
             readings.stream().mapToDouble(Reading::y).toArray(),
             readings.stream().mapToDouble(Reading::z).toArray(), noise.deviation(), board.length(), board.width()),
             TrendModel.CURVED, Prior.FACE, noise.factors(), board.length(), board.width());
-        return new MeasuredShape(measured, board, noise.times(top.noiseFactor()), top, underside(board, top));
+        TouchedTop touched = new TouchedTop(top);
+        return new MeasuredShape(measured, board, noise.times(top.noiseFactor()), touched, underside(board, touched));
     }
 
     private static UndersideShape underside(Board board, TopFace top) {
@@ -134,7 +139,7 @@ public final class MeasuredShape implements BoardShape {
         if (readings.isEmpty() || board.scan().isPresent()) {
             return Optional.empty();
         }
-        List<TopFace.Predicted> predicted = leavingOut();
+        List<KrigedField.Predicted> predicted = leavingOut();
         double[] slips = predicted.stream().mapToDouble(one -> Slips.LOG_ODDS + one.logSlip()).toArray();
         double most = Math.max(0, Arrays.stream(slips).max().orElseThrow());
         double sound = Math.exp(-most) + predicted.stream()
@@ -147,7 +152,7 @@ public final class MeasuredShape implements BoardShape {
         int[] likeliest = IntStream.range(0, slips.length).boxed().sorted(Comparator.comparingDouble(i -> -slips[i]))
             .limit(CANDIDATES).mapToInt(Integer::intValue).toArray();
         for (int first : likeliest) {
-            List<TopFace.Predicted> others = of(measured.without(readings.get(first))).leavingOut();
+            List<KrigedField.Predicted> others = of(measured.without(readings.get(first))).leavingOut();
             for (int second = 0; second < slips.length; second++) {
                 if (second != first) {
                     int other = second;
@@ -171,7 +176,7 @@ public final class MeasuredShape implements BoardShape {
     }
 
     /** What each reading should have been by all the others; where they are averaged, only those far off are looked at. */
-    private List<TopFace.Predicted> leavingOut() {
+    private List<KrigedField.Predicted> leavingOut() {
         if (!isAveraged()) {
             return top.leavingOut();
         }
@@ -182,14 +187,14 @@ public final class MeasuredShape implements BoardShape {
         return IntStream.range(0, off.length).mapToObj(i -> {
             Reading reading = readings.get(i);
             if (off[i] < bound) {
-                return new TopFace.Predicted(reading.z(), noise.deviation(), Double.NEGATIVE_INFINITY,
+                return new KrigedField.Predicted(reading.z(), noise.deviation(), Double.NEGATIVE_INFINITY,
                     Double.NEGATIVE_INFINITY);
             }
             MeasuredShape rest = of(measured.without(measured.readingsOf(Face.A).get(i)));
             double mean = rest.top.mean(reading.x(), reading.y());
             double variance = Math.pow(rest.top.deviation(reading.x(), reading.y()), 2) + Math.pow(noise.deviation(), 2);
             double sound = Slips.logDensity(reading.z() - mean, variance);
-            return new TopFace.Predicted(mean, Math.sqrt(variance), Math.log(Slips.slip(reading.z() - mean, variance)) - sound,
+            return new KrigedField.Predicted(mean, Math.sqrt(variance), Math.log(Slips.slip(reading.z() - mean, variance)) - sound,
                 Math.log(Slips.stray(reading.z() - mean, variance, Math.pow(noise.deviation(), 2))) - sound);
         }).toList();
     }

@@ -12,6 +12,7 @@ import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Place;
 import outwind.board.Reading;
+import outwind.surface.field.Noises;
 import outwind.surface.trend.FRatio;
 
 /**

@@ -5,6 +5,10 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import outwind.board.CaliperReading;
+import outwind.surface.field.KrigedField;
+import outwind.surface.field.Noises;
+import outwind.surface.field.Observations;
+import outwind.surface.field.Prior;
 import outwind.surface.trend.Term;
 
 /**
@@ -16,21 +20,8 @@ import outwind.surface.trend.Term;
  *   one figure t read at an unknown place P of the outline:   T(x, y) = t + ε + g(x, y) − g(P),   g = T − c
  * </pre>
  * Where c may be anything, one reading tells nothing of g, so that the last line is exact and needs no likelihood.
- *
- * <p>The sizes are ours. They are held to what is published of sawn boards: within one board the thickness strays by a
- * standard deviation of 0.40 mm (T. D. Brown, Lumber Size Control, Part 2, Oregon State University Extension EM 8731,
- * 2000, table 3: eight boards, four caliper readings each).
  */
 final class SawnThickness implements Thickness {
-
-    /**
-     * The wedge: standard deviations at the ends and at the edges (mm), times a size whose logarithm is normal with
-     * standard deviation 0.7, by Gauss and Hermite's rule in three nodes.
-     */
-    static final Bends WEDGE = new Bends(List.of(new Bends.Group(
-        List.of(new Bends.Bend((u, v) -> u, 0.32), new Bends.Bend((u, v) -> v, 0.18)),
-        new double[] {Math.exp(-0.7 * Math.sqrt(3)), 1, Math.exp(0.7 * Math.sqrt(3))},
-        new double[] {1.0 / 6, 2.0 / 3, 1.0 / 6})), 0);
 
     /** Places round the board where somebody may have put the caliper. */
     private static final int OUTLINE = 12;

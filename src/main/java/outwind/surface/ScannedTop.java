@@ -10,6 +10,10 @@ import outwind.board.CellHeights;
 import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.numeric.Median;
+import outwind.surface.field.KrigedField;
+import outwind.surface.field.Noises;
+import outwind.surface.field.Observations;
+import outwind.surface.field.Prior;
 import outwind.surface.trend.TrendModel;
 
 /**
@@ -166,7 +170,7 @@ final class ScannedTop implements TopFace {
     }
 
     @Override
-    public List<Predicted> leavingOut() {
+    public List<KrigedField.Predicted> leavingOut() {
         return List.of();
     }
 

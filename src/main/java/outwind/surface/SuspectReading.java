@@ -3,6 +3,7 @@ package outwind.surface;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import outwind.board.Reading;
+import outwind.surface.field.Slips;
 import outwind.surface.trend.TrendFit;
 
 /**

@@ -2,6 +2,7 @@ package outwind.surface;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import outwind.surface.field.KrigedField;
 
 /** Face A everywhere on the board, as touch-offs or a scan tell it (mm). */
 interface TopFace {
@@ -23,7 +24,7 @@ interface TopFace {
      * What each reading should have been by all the others; empty where no single reading can mislead, because there
      * are so many.
      */
-    List<Predicted> leavingOut();
+    List<KrigedField.Predicted> leavingOut();
 
     /**
      * Faces that the readings leave possible, each as likely as the next.
@@ -33,16 +34,6 @@ interface TopFace {
      * @param count   how many
      */
     Drawn draws(Places places, double[][] anchors, int count, SplittableRandom random);
-
-    /**
-     * What the others predict a reading to be.
-     *
-     * @param mean      mm
-     * @param deviation standard deviation (mm), the reading's own noise in it
-     * @param logSlip   logarithm of how many times likelier all readings are if this one is a slip; see {@link Slips}
-     * @param logStray  the same if it is a stray
-     */
-    record Predicted(double mean, double deviation, double logSlip, double logStray) { }
 
     /**
      * Drawn faces, each of two arrays count × (places and anchors).

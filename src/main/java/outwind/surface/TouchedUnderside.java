@@ -8,6 +8,9 @@ import outwind.board.Face;
 import outwind.board.Reading;
 import outwind.board.Turned;
 import outwind.numeric.LeastSquares;
+import outwind.surface.field.KrigedField;
+import outwind.surface.field.Observations;
+import outwind.surface.field.Prior;
 import outwind.surface.trend.Scaling;
 import outwind.surface.trend.TrendModel;
 

@@ -1,4 +1,4 @@
-package outwind.surface;
+package outwind.surface.field;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,7 +14,7 @@ import java.util.TreeMap;
  * @param z             observed (mm), length n
  * @param noiseVariance of each (mm²), length n, above zero
  */
-record Observations(double[] x, double[] y, double[] z, double[] noiseVariance) {
+public record Observations(double[] x, double[] y, double[] z, double[] noiseVariance) {
 
     /** Kriging takes time with the cube of the observations; more than this are first averaged in cells. */
     private static final int MOST = 150;
@@ -24,7 +24,7 @@ record Observations(double[] x, double[] y, double[] z, double[] noiseVariance) 
     private static final int CELLS_ACROSS = 6;
 
     /** Observations that all have the same noise. */
-    static Observations alike(double[] x, double[] y, double[] z, double noise) {
+    public static Observations alike(double[] x, double[] y, double[] z, double noise) {
         double[] variance = new double[x.length];
         Arrays.fill(variance, noise * noise);
         return new Observations(x, y, z, variance);
@@ -37,7 +37,7 @@ record Observations(double[] x, double[] y, double[] z, double[] noiseVariance) 
      * @param x     places (mm), length n; likewise {@code y} and the heights {@code z}
      * @param noise of one observation (mm)
      */
-    static Observations of(double[] x, double[] y, double[] z, double noise, double length, double width) {
+    public static Observations of(double[] x, double[] y, double[] z, double noise, double length, double width) {
         if (x.length <= MOST) {
             return alike(x, y, z, noise);
         }
@@ -62,7 +62,7 @@ record Observations(double[] x, double[] y, double[] z, double[] noiseVariance) 
     }
 
     /** True if so many places are averaged. */
-    static boolean isAveraged(int places) {
+    public static boolean isAveraged(int places) {
         return places > MOST;
     }
 

@@ -1,4 +1,4 @@
-package outwind.surface;
+package outwind.surface.field;
 
 /**
  * How much likelier a reading is as a slip than as a sound one.
@@ -12,13 +12,13 @@ package outwind.surface;
  *
  * <p>Source: G. E. P. Box and G. C. Tiao, Biometrika 55 (1968) 119–129, where both kinds share one mean.
  */
-final class Slips {
+public final class Slips {
 
     /** Logarithm of the odds of a slip before anything is known of a reading. */
-    static final double LOG_ODDS = Math.log(0.04 / 0.96);
+    public static final double LOG_ODDS = Math.log(0.04 / 0.96);
 
     /** Logarithm of the odds of a stray. */
-    static final double LOG_STRAY_ODDS = Math.log(0.02 / 0.98);
+    public static final double LOG_STRAY_ODDS = Math.log(0.02 / 0.98);
 
     /** A touch through a chip or on a splinter; a wrong digit (mm). */
     private static final double[] SIZES = {1, 5};
@@ -28,7 +28,7 @@ final class Slips {
     private Slips() { }
 
     /** Density of a difference that a slip made. */
-    static double slip(double difference, double variance) {
+    public static double slip(double difference, double variance) {
         double sum = 0;
         for (double size : SIZES) {
             sum += density(difference, variance + size * size);
@@ -37,7 +37,7 @@ final class Slips {
     }
 
     /** Density of a difference that a stray made. */
-    static double stray(double difference, double variance, double noiseVariance) {
+    public static double stray(double difference, double variance, double noiseVariance) {
         return density(difference, variance + STRAY * STRAY * noiseVariance);
     }
 
@@ -46,7 +46,7 @@ final class Slips {
     }
 
     /** Of a normal variable, without the factor 1/√(2π). */
-    static double logDensity(double difference, double variance) {
+    public static double logDensity(double difference, double variance) {
         return -(difference * difference / variance + Math.log(variance)) / 2;
     }
 }

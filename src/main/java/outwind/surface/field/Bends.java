@@ -1,4 +1,4 @@
-package outwind.surface;
+package outwind.surface.field;
 
 import java.util.List;
 
@@ -16,10 +16,7 @@ import java.util.List;
  * @param groups     of terms that share a size
  * @param hingeShare how likely a hinge is, all places together; 0 for none
  */
-record Bends(List<Group> groups, double hingeShare) {
-
-    /** Nothing beside the trend. */
-    static final Bends NONE = new Bends(List.of(), 0);
+public record Bends(List<Group> groups, double hingeShare) {
 
     /**
      * Faces of boards. A lengthwise S, which three columns of readings cannot see, has a size of its own. Our choice,
@@ -30,21 +27,33 @@ record Bends(List<Group> groups, double hingeShare) {
         new Group(List.of(new Bend((u, v) -> square(u) * v, 1), new Bend((u, v) -> u * square(v), 1),
             new Bend((u, v) -> cubic(u) * v, 1)), new double[] {0.05, 0.3, 1.2}, new double[] {0.4, 0.35, 0.25})), 0.3);
 
+    /**
+     * Thickness of a sawn board: a wedge. Standard deviations at the ends and at the edges (mm), times a size whose
+     * logarithm is normal with standard deviation 0.7, by Gauss and Hermite's rule in three nodes. The sizes are ours.
+     * They are held to what is published of sawn boards: within one board the thickness strays by a standard deviation of
+     * 0.40 mm (T. D. Brown, Lumber Size Control, Part 2, Oregon State University Extension EM 8731, 2000, table 3: eight
+     * boards, four caliper readings each).
+     */
+    static final Bends OF_A_THICKNESS = new Bends(List.of(new Group(
+        List.of(new Bend((u, v) -> u, 0.32), new Bend((u, v) -> v, 0.18)),
+        new double[] {Math.exp(-0.7 * Math.sqrt(3)), 1, Math.exp(0.7 * Math.sqrt(3))},
+        new double[] {1.0 / 6, 2.0 / 3, 1.0 / 6})), 0);
+
     /** Standard deviations of the lift of a hinge, each as likely as the next (mm). */
-    static final double[] LIFTS = {0.5, 2, 6};
+    public static final double[] LIFTS = {0.5, 2, 6};
 
     /** How much of its lift a hinge may turn by from edge to edge. */
-    static final double TURN = 0.7;
+    public static final double TURN = 0.7;
 
     /** Places along where a hinge may be, as shares of the length. */
-    static final double[] HINGES = {0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9};
+    public static final double[] HINGES = {0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9};
 
     /** Over which a hinge is rounded (mm); on a short board over a tenth of its length. */
     private static final double ROUNDED = 50;
 
     /** A shape over the board, u and v from −1 to 1. */
     @FunctionalInterface
-    interface Form {
+    public interface Form {
 
         double at(double u, double v);
     }
@@ -54,7 +63,7 @@ record Bends(List<Group> groups, double hingeShare) {
      *
      * @param deviation of it (mm) where the size of its group is 1
      */
-    record Bend(Form form, double deviation) { }
+    public record Bend(Form form, double deviation) { }
 
     /**
      * Terms that are large or small together.
@@ -62,7 +71,7 @@ record Bends(List<Group> groups, double hingeShare) {
      * @param sizes  that the group may have
      * @param shares how likely each is; they sum to 1
      */
-    record Group(List<Bend> bends, double[] sizes, double[] shares) { }
+    public record Group(List<Bend> bends, double[] sizes, double[] shares) { }
 
     /** Legendre's polynomial of degree two. */
     private static double square(double t) {
@@ -75,7 +84,7 @@ record Bends(List<Group> groups, double hingeShare) {
     }
 
     /** Height of a hinge of lift 1 at x (mm), on the middle line. */
-    static double hinge(double place, double x, double length) {
+    public static double hinge(double place, double x, double length) {
         double off = x - place * length;
         double shorter = Math.min(place, 1 - place) * length;
         return (off + Math.hypot(off, Math.min(ROUNDED, length / 10))) / 2 / shorter;

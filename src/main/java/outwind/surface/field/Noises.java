@@ -1,4 +1,4 @@
-package outwind.surface;
+package outwind.surface.field;
 
 /**
  * How large the noise of readings may be, as multiples of what it is put down as.
@@ -6,11 +6,11 @@ package outwind.surface;
  * @param factors of its standard deviation
  * @param shares  how likely each is; they sum to 1
  */
-record Noises(double[] factors, double[] shares) {
+public record Noises(double[] factors, double[] shares) {
 
     /** As large as it is put down, no more and no less. */
-    static final Noises AS_STATED = new Noises(new double[] {1}, new double[] {1});
+    public static final Noises AS_STATED = new Noises(new double[] {1}, new double[] {1});
 
     /** Nobody has said how well the readings repeat; some machines and hands do worse than usual. Our choice. */
-    static final Noises UNSTATED = new Noises(new double[] {1, 1.5, 2.2, 3.2}, new double[] {0.55, 0.2, 0.15, 0.1});
+    public static final Noises UNSTATED = new Noises(new double[] {1, 1.5, 2.2, 3.2}, new double[] {0.55, 0.2, 0.15, 0.1});
 }

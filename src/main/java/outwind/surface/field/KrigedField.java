@@ -1,4 +1,4 @@
-package outwind.surface;
+package outwind.surface.field;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -37,7 +37,7 @@ import outwind.surface.trend.TrendModel;
  * Harville, Biometrika 61 (1974) 383–385; mixture over a grid of parameters: P. J. Diggle and P. J. Ribeiro,
  * Model-based Geostatistics, Springer 2007, section 7.2.
  */
-final class KrigedField implements TopFace {
+public final class KrigedField {
 
     /** Steps of the grid, in standard deviations of the prior: six spreads, four ranges along, three across. */
     private static final double[] SPREAD_STEPS = {-2, -1.2, -0.4, 0.4, 1.2, 2};
@@ -70,6 +70,16 @@ final class KrigedField implements TopFace {
     /** Precisions of lift and turn, for each size of lift. */
     private static final double[][] OF_LIFTS = Arrays.stream(Bends.LIFTS)
         .mapToObj(lift -> new double[] {Math.pow(lift, -2), Math.pow(Bends.TURN * lift, -2)}).toArray(double[][]::new);
+
+    /**
+     * What the others predict an observation to be.
+     *
+     * @param mean      mm
+     * @param deviation standard deviation (mm), the observation's own noise in it
+     * @param logSlip   logarithm of how many times likelier all readings are if this one is a slip; see {@link Slips}
+     * @param logStray  the same if it is a stray
+     */
+    public record Predicted(double mean, double deviation, double logSlip, double logStray) { }
 
     private final Observations observations;
     private final Layout layout;
@@ -245,7 +255,7 @@ final class KrigedField implements TopFace {
      * @param model        the most that the free trend may hold
      * @param noises       how large the noise may be
      */
-    static KrigedField of(Observations observations, TrendModel model, Prior prior, Noises noises, double length,
+    public static KrigedField of(Observations observations, TrendModel model, Prior prior, Noises noises, double length,
                           double width) {
         return of(observations, model.terms(), prior, noises, length, width);
     }
@@ -255,7 +265,7 @@ final class KrigedField implements TopFace {
      *
      * @param terms of the free trend; those that the readings cannot see are believed to be of their usual size
      */
-    static KrigedField of(Observations observations, List<Term> terms, Prior prior, Noises noises, double length,
+    public static KrigedField of(Observations observations, List<Term> terms, Prior prior, Noises noises, double length,
                           double width) {
         Layout layout = new Layout(terms, observations, prior, length, width);
         double[][] columns = layout.at(observations.x(), observations.y());
@@ -405,7 +415,7 @@ final class KrigedField implements TopFace {
     }
 
     /** How much larger the noise is than it was put down as: root mean square over all settings. */
-    double noiseFactor() {
+    public double noiseFactor() {
         double[] shares = shares(logWeights);
         int inner = layout.sizes * (1 + layout.hinges());
         double sum = 0;
@@ -416,7 +426,6 @@ final class KrigedField implements TopFace {
     }
 
     /** Mean of the field at a place (mm). */
-    @Override
     public double mean(double x, double y) {
         double[] columns = layout.at(x, y);
         double sum = dot(coefficients, columns);
@@ -434,14 +443,7 @@ final class KrigedField implements TopFace {
         return sum;
     }
 
-    /** A few touch-offs show nothing narrower than the board is thick. */
-    @Override
-    public double shared(double x, double y, double mean) {
-        return mean;
-    }
-
     /** Standard deviation of the field at a place (mm), the noise of a reading not in it. */
-    @Override
     public double deviation(double x, double y) {
         double[] atX = {x};
         double[] atY = {y};
@@ -476,7 +478,6 @@ final class KrigedField implements TopFace {
      * @return mean and standard deviation (mm, noise of the observation in it) for each, length n; the deviation is
      *     infinite where nothing predicts it
      */
-    @Override
     public List<Predicted> leavingOut() {
         List<Predicted> predicted = leavingOut(IntStream.range(0, logWeights.length).filter(this::isTriedWithout)
             .mapToDouble(setting -> logWeights[setting]).max().orElseThrow() - FAINT);
@@ -558,13 +559,6 @@ final class KrigedField implements TopFace {
             isPredicted ? best + Math.log(stray) - sound : 0);
     }
 
-    @Override
-    public Drawn draws(Places places, double[][] anchors, int count, SplittableRandom random) {
-        double[][] all = places.and(anchors);
-        double[][] draws = draws(all[0], all[1], count, random);
-        return new Drawn(draws, draws);
-    }
-
     /**
      * Fields that the readings leave possible, each as likely as the next.
      *
@@ -573,7 +567,7 @@ final class KrigedField implements TopFace {
      * @param count how many
      * @return count × m (mm)
      */
-    double[][] draws(double[] x, double[] y, int count, SplittableRandom random) {
+    public double[][] draws(double[] x, double[] y, int count, SplittableRandom random) {
         double[][] columns = layout.at(x, y);
         double[][][] across = new double[turned.size()][][];
         double[][] draws = new double[count][];

@@ -1,4 +1,4 @@
-package outwind.surface;
+package outwind.surface.field;
 
 import outwind.surface.trend.Term;
 
@@ -19,7 +19,7 @@ import outwind.surface.trend.Term;
  * @param unseen      standard deviation of an unseen term where it is greatest, in its usual sizes
  * @param bends       terms that are small on most boards and large on a few
  */
-record Prior(double spread, double spreadLog, double rangeAlong, double rangeAcross, double rangeLog, double unseen,
+public record Prior(double spread, double spreadLog, double rangeAlong, double rangeAcross, double rangeLog, double unseen,
              Bends bends) {
 
     /**
@@ -27,16 +27,16 @@ record Prior(double spread, double spreadLog, double rangeAlong, double rangeAcr
      * boards of the accuracy benchmark; spreads of 0.15 to 0.25 mm and ranges of 0.5 to 1 length and 1 to 2 widths gave
      * the same tables up to their noise.
      */
-    static final Prior FACE = new Prior(0.15, 1.0, 0.7, 1.5, 0.7, 1.0, Bends.OF_A_FACE);
+    public static final Prior FACE = new Prior(0.15, 1.0, 0.7, 1.5, 0.7, 1.0, Bends.OF_A_FACE);
 
-    /** Thickness of a sawn board: its wedge, and the wander of the saw about it; see {@link SawnThickness}. */
-    static final Prior THICKNESS = new Prior(0.13, 0.8, 0.4, 1.5, 0.7, 0.1, SawnThickness.WEDGE);
+    /** Thickness of a sawn board: its wedge, and the wander of the saw about it. */
+    public static final Prior THICKNESS = new Prior(0.13, 0.8, 0.4, 1.5, 0.7, 0.1, Bends.OF_A_THICKNESS);
 
     /**
      * Standard deviation of a term that the readings cannot see, where it is greatest (mm). Bow grows with the square
      * of the length, cup with that of the width, twist with both; common practice.
      */
-    double unseen(Term term, double length, double width) {
+    public double unseen(Term term, double length, double width) {
         double metres = length / 1000;
         double spans = width / 200;
         return unseen * switch (term) {

@@ -1,4 +1,4 @@
-package outwind.surface;
+package outwind.surface.field;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -21,7 +21,7 @@ class KrigedFieldTest {
         Arrays.setAll(y, i -> i < 40 ? 20 : 180);
         Arrays.setAll(z, i -> random.nextDouble(-60, 60));
 
-        TopFace.Predicted last = KrigedField.of(Observations.of(x, y, z, 0.05, 1500, 200), TrendModel.CURVED,
+        KrigedField.Predicted last = KrigedField.of(Observations.of(x, y, z, 0.05, 1500, 200), TrendModel.CURVED,
             Prior.FACE, Noises.AS_STATED, 1500, 200).leavingOut().get(40);
 
         assertEquals(Double.POSITIVE_INFINITY, last.deviation());
