@@ -133,81 +133,80 @@ final class TouchDesk {
             .reduce((first, second) -> second);
     }
 
+    /** One order, on the recording as it is on the disk. */
+    @FunctionalInterface
+    private interface Change {
+
+        /** The recording after it; the same one where there is nothing to do. */
+        Recording of(Recording before) throws IOException, BadBoardFile, Refused;
+    }
+
+    private ObjectNode changed(Change change) throws IOException, BadBoardFile, Refused {
+        try (RecordingLock lock = RecordingLock.of(file)) {
+            Recording before = read();
+            Recording next = change.of(before);
+            if (next != before) {
+                lock.recording().keep(next.text());
+            }
+            return describe(next);
+        }
+    }
+
     /** Takes back what was entered last. */
     synchronized ObjectNode undo(String base) throws IOException, BadBoardFile, Refused {
-        try (RecordingLock lock = RecordingLock.of(file)) {
-            Recording before = atBase(base).undone().orElseThrow(() -> new Refused(409, "There is nothing to take back."));
-            lock.recording().keep(before.text());
-            return describe(before);
-        }
+        return changed(before -> requireBase(before, base).undone().orElseThrow(() -> new Refused(409,
+            "There is nothing to take back.")));
     }
 
     /** Leaves a planned place out; once is enough. */
     synchronized ObjectNode skip(double x, double y) throws IOException, BadBoardFile, Refused {
-        try (RecordingLock lock = RecordingLock.of(file)) {
-            Recording recording = read();
-            Recording.Planned planned = recording.plan().stream().filter(one -> near(one.place(), x, y))
+        return changed(before -> {
+            Recording.Planned planned = before.plan().stream().filter(one -> near(one.place(), x, y))
                 .reduce((first, again) -> first.entry().isEmpty() ? first : again)
                 .orElseThrow(() -> new Refused(409, "This place is not planned."));
-            if (planned.entry().isPresent()) {
-                if (planned.entry().get().height().isPresent()) {
-                    throw new Refused(409, "This place was read meanwhile.");
-                }
-                return describe(recording);
+            if (planned.entry().isEmpty()) {
+                return before.skipped(new Place(x, y));
             }
-            Recording next = recording.skipped(new Place(x, y));
-            lock.recording().keep(next.text());
-            return describe(next);
-        }
+            if (planned.entry().get().height().isPresent()) {
+                throw new Refused(409, "This place was read meanwhile.");
+            }
+            return before;
+        });
     }
 
     /** Keeps a caliper reading of the rough thickness. */
-    synchronized ObjectNode caliper(String base, double x, double y, String thickness) throws IOException, BadBoardFile {
-        try (RecordingLock lock = RecordingLock.of(file)) {
-            Recording recording = read();
-            Recording next = recording.calipered(new Place(x, y), thickness.strip().replace(',', '.'));
+    synchronized ObjectNode caliper(String base, double x, double y, String thickness)
+            throws IOException, BadBoardFile, Refused {
+        return changed(before -> {
+            Recording next = before.calipered(new Place(x, y), thickness.strip().replace(',', '.'));
             CaliperReading sent = next.board().calipers().get(next.board().calipers().size() - 1);
-            boolean known = !Revision.of(recording.text()).equals(base) && recording.board().calipers().stream()
+            boolean known = !Revision.of(before.text()).equals(base) && before.board().calipers().stream()
                 .anyMatch(one -> near(new Place(one.x(), one.y()), x, y) && one.thickness() == sent.thickness());
-            if (known) {
-                return describe(recording);
-            }
-            lock.recording().keep(next.text());
-            return describe(next);
-        }
+            return known ? before : next;
+        });
     }
 
     /** Takes the last caliper reading back. */
     synchronized ObjectNode withoutLastCaliper(String base) throws IOException, BadBoardFile, Refused {
-        try (RecordingLock lock = RecordingLock.of(file)) {
-            Recording next = atBase(base).withoutLastCaliper().orElseThrow(() -> new Refused(409,
-                "There is no caliper reading to take back."));
-            lock.recording().keep(next.text());
-            return describe(next);
-        }
+        return changed(before -> requireBase(before, base).withoutLastCaliper().orElseThrow(() -> new Refused(409,
+            "There is no caliper reading to take back.")));
     }
 
     /** Writes a note beside the last reading. */
     synchronized ObjectNode note(String base, String note) throws IOException, BadBoardFile, Refused {
-        try (RecordingLock lock = RecordingLock.of(file)) {
-            Recording before = read();
+        return changed(before -> {
             List<Recording.Entry> entries = before.entries();
-            if (!entries.isEmpty() && entries.get(entries.size() - 1).note().equals(note)) {
-                return describe(before);
-            }
-            Recording next = atBase(base).noted(note).orElseThrow(() -> new Refused(409,
+            boolean known = !entries.isEmpty() && entries.get(entries.size() - 1).note().equals(note);
+            return known ? before : requireBase(before, base).noted(note).orElseThrow(() -> new Refused(409,
                 "A note goes beside the last reading, and there is none yet."));
-            lock.recording().keep(next.text());
-            return describe(next);
-        }
+        });
     }
 
     private static boolean near(Place place, double x, double y) {
         return Math.hypot(place.x() - x, place.y() - y) < SAME_PLACE;
     }
 
-    private Recording atBase(String base) throws IOException, BadBoardFile, Refused {
-        Recording recording = read();
+    private static Recording requireBase(Recording recording, String base) throws Refused {
         if (!Revision.of(recording.text()).equals(base)) {
             throw new Refused(409, "The board's readings changed meanwhile. Look at them, then try again.");
         }
