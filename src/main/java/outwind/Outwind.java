@@ -73,7 +73,7 @@ public final class Outwind {
     /**
      * Judges a board by what it states itself, with nothing known of the shop.
      *
-     * @param board the board, with three touch-offs on face A at least
+     * @param board the board, with three readings of face A at least
      * @return what it will finish at, how to set it down and how deep to cut
      * @throws IllegalArgumentException if no board can have given such readings; the message says what does not agree
      */
@@ -84,7 +84,7 @@ public final class Outwind {
     /**
      * The same with more asked for.
      *
-     * @param board the board, with three touch-offs on face A at least
+     * @param board the board, with three readings of face A at least
      * @param asked skim, shop, clamps and so on; begin with {@link JudgeOptions#usual(Board)}
      * @return what it will finish at, how to set it down and how deep to cut
      * @throws IllegalArgumentException if no board can have given such readings; the message says what does not agree

@@ -7,7 +7,7 @@
  *     System.out.print(Outwind.report(judgement));
  * }</pre>
  *
- * <p>A whole program, for a board that was touched off by a machine:
+ * <p>A whole program, for a board that a machine has read:
  *
  * <pre>{@code
  * import outwind.Outwind;
@@ -19,8 +19,8 @@
  * public final class Shelf {
  *     public static void main(String[] args) {
  *         Board shelf = Board.builder("shelf", 900, 200).thickness(27.4).target(22)
- *             .touchOff(20, 20, 0.0).touchOff(450, 20, 0.9).touchOff(880, 20, 0.1)
- *             .touchOff(20, 180, 0.8).touchOff(450, 180, 1.2).touchOff(880, 180, -0.6)
+ *             .reading(20, 20, 0.0).reading(450, 20, 0.9).reading(880, 20, 0.1)
+ *             .reading(20, 180, 0.8).reading(450, 180, 1.2).reading(880, 180, -0.6)
  *             .build();
  *         Judgement judgement = Outwind.judge(shelf);
  *

@@ -89,8 +89,8 @@ class OutwindTest {
         Board read = Outwind.read(file);
         BoardBuilder builder = Board.builder("shelf", 900, 200).thickness(27.4).species("white oak")
             .repeatability(0.05).target(22).skim(0.4).underside(Underside.FLAT).turned(Turned.ALONG)
-            .units(Units.MILLIMETRES).touchOff(20, 20, 0).touchOff(880, 20, 0.1).touchOff(450, 180, 1.2)
-            .touchOff(Face.B, 20, 20, 3).touchOff(Face.B, 880, 20, 3.1).touchOff(Face.B, 450, 180, 3.2)
+            .units(Units.MILLIMETRES).reading(20, 20, 0).reading(880, 20, 0.1).reading(450, 180, 1.2)
+            .reading(Face.B, 20, 20, 3).reading(Face.B, 880, 20, 3.1).reading(Face.B, 450, 180, 3.2)
             .caliper(20, 20, 27.5).caliper(880, 20, 27.3).caliper(450, 180, 27.6);
         read.defects().forEach(builder::defect);
         Board built = builder.build();
@@ -162,8 +162,8 @@ class OutwindTest {
 
     @Test
     void boardThatCannotBeIsRefused() {
-        Board thin = Board.builder("thin", 900, 200).thickness(5).touchOff(Face.BED, 0, 0, 0)
-            .underside(Underside.FLAT).touchOff(20, 20, -5).touchOff(880, 20, -5).touchOff(20, 180, -5).build();
+        Board thin = Board.builder("thin", 900, 200).thickness(5).reading(Face.BED, 0, 0, 0)
+            .underside(Underside.FLAT).reading(20, 20, -5).reading(880, 20, -5).reading(20, 180, -5).build();
 
         assertThrows(IllegalArgumentException.class, () -> Outwind.judge(thin));
     }
@@ -199,8 +199,8 @@ class OutwindTest {
 
         assertEquals(0, run.waitFor(), lines.toString());
         Board shelf = Board.builder("shelf", 900, 200).thickness(27.4).target(22)
-            .touchOff(20, 20, 0.0).touchOff(450, 20, 0.9).touchOff(880, 20, 0.1)
-            .touchOff(20, 180, 0.8).touchOff(450, 180, 1.2).touchOff(880, 180, -0.6).build();
+            .reading(20, 20, 0.0).reading(450, 20, 0.9).reading(880, 20, 0.1)
+            .reading(20, 180, 0.8).reading(450, 180, 1.2).reading(880, 180, -0.6).build();
         Judgement judgement = Outwind.judge(shelf);
         assertTrue(lines.get(0).startsWith(String.format(Locale.ROOT, "%s: finishes at %.1f mm", judgement.verdict(),
             judgement.outlook().levelled().median())), lines.toString());

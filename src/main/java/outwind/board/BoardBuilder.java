@@ -33,27 +33,27 @@ public final class BoardBuilder {
     }
 
     /**
-     * Adds a touch-off on face A.
+     * Adds a reading of face A.
      *
      * @param x place along the grain (mm)
      * @param y place across (mm)
      * @param z height (mm), positive up, from any one zero
      * @return this builder
      */
-    public BoardBuilder touchOff(double x, double y, double z) {
-        return touchOff(Face.A, x, y, z);
+    public BoardBuilder reading(double x, double y, double z) {
+        return reading(Face.A, x, y, z);
     }
 
     /**
-     * Adds a touch-off on a face, or on the bed.
+     * Adds a reading of a face, or of the bed.
      *
-     * @param face what was touched; face B needs {@link #turned} and three caliper readings
+     * @param face what was read; face B needs {@link #turned} and three caliper readings
      * @param x    place along the grain (mm), as it lies when that face is up
      * @param y    place across (mm)
      * @param z    height (mm), positive up
      * @return this builder
      */
-    public BoardBuilder touchOff(Face face, double x, double y, double z) {
+    public BoardBuilder reading(Face face, double x, double y, double z) {
         readings.add(new Reading(x, y, z, face, "", 0));
         return this;
     }
@@ -116,9 +116,9 @@ public final class BoardBuilder {
     }
 
     /**
-     * States how well touching off twice agrees.
+     * States how well two readings of one place agree.
      *
-     * @param deviation standard deviation of one touch-off (mm)
+     * @param deviation standard deviation of one reading (mm)
      * @return this builder
      */
     public BoardBuilder repeatability(double deviation) {
@@ -138,7 +138,7 @@ public final class BoardBuilder {
     }
 
     /**
-     * Says how the board was turned over before face B was touched.
+     * Says how the board was turned over before face B was read.
      *
      * @param way along its length or end over end
      * @return this builder

@@ -72,7 +72,7 @@ public record GridPromise(TouchGrid grid, double range) {
         return grid.columns() >= COLUMNS_FOR_KINKS;
     }
 
-    /** True if a kink that is known of states where it begins and how sharp it is. */
+    /** True if it shows where a kink that is known of begins, and how sharp it is. */
     boolean seesKinksWell() {
         return grid.columns() >= COLUMNS_FOR_A_KNOWN_KINK;
     }

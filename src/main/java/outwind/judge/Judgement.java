@@ -148,7 +148,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         };
     }
 
-    /** What was measured, heights measured from the bed where that was touched. */
+    /** What was measured, heights above the bed where that was touched. */
     public Board board() {
         return forecast.faces().board();
     }

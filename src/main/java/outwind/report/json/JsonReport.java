@@ -140,21 +140,17 @@ public final class JsonReport {
         ArrayNode planes = root.putArray("planes");
         for (ReferencePlane plane : judgement.planes().all()) {
             ObjectNode node = planes.addObject();
-            node.put("name", code(plane.name()));
+            node.put("name", JsonText.code(plane.name()));
             node.put("slopeX", plane.slab().faceA().slopeX());
             node.put("slopeY", plane.slab().faceA().slopeY());
             node.put("deepestCut", plane.deepestCut());
             node.put("removed", plane.removed());
             node.put("thickness", plane.thickness());
         }
-        root.put("chosenPlane", code(judgement.planes().chosen().name()));
+        root.put("chosenPlane", JsonText.code(judgement.planes().chosen().name()));
         root.putNull("withoutLiftLimit");
         judgement.planes().freer().ifPresent(plane -> root.putObject("withoutLiftLimit")
             .put("thickness", plane.thickness()).put("lift", judgement.limit().liftFor(plane.slab().faceA())));
-    }
-
-    private static String code(PlaneName name) {
-        return name == PlaneName.AS_MEASURED ? AS_MEASURED : JsonText.code(name);
     }
 
     private void thickness() {
