@@ -21,7 +21,7 @@ import outwind.surface.SampledBoard;
  * rectangle never finishes thicker than one that lies inside it, on any possible board: {@link ChanceTable} prunes by
  * that.
  *
- * <p>Most possible boards are told apart without a linear program of their own. The contacts of another's answer bound
+ * <p>Most possible boards are distinguished without a linear program of their own. The contacts of another's answer bound
  * the thickness from above, its slopes from below (weak duality); only where the wanted thickness lies between the two
  * is the program solved.
  */

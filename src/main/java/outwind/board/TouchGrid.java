@@ -72,7 +72,7 @@ public record TouchGrid(double length, double width, int columns, int rows, doub
 
     private static void requireRoom(double extent, int count, double step, String what) {
         if (!(step >= 0 && extent / (count - 1) >= step)) {
-            throw new IllegalArgumentException(count + " " + what + " would stand closer than can be told apart on "
+            throw new IllegalArgumentException(count + " " + what + " would stand closer than can be distinguished on "
                 + Units.MILLIMETRES.plain(extent) + " mm");
         }
     }

@@ -67,7 +67,7 @@ public record GridPromise(TouchGrid grid, double range) {
         return levelled.high() - levelled.low();
     }
 
-    /** True if a sharp kink, as at a knot, can be told from a bow. Where it is not, the range is too narrow. */
+    /** True if a sharp kink, as at a knot, can be distinguished from a bow. Where it is not, the range is too narrow. */
     public boolean seesKinks() {
         return grid.columns() >= COLUMNS_FOR_KINKS;
     }

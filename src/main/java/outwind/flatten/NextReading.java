@@ -14,7 +14,7 @@ import outwind.surface.SampledBoard;
  *   ρ² = cov(t, h)² / (var t · (var h + noise²)),   width left = width · √(1 − ρ²)
  * </pre>
  * The place with the greatest ρ² narrows the range most, and by the same token lowers the chance of a wrong verdict
- * most. For a second and third place, t and h are first rid of what the earlier ones will have told.
+ * most. For a second and third place, t and h are first rid of what the earlier ones will have explained.
  *
  * @param x    mm along the grain
  * @param y    mm across
@@ -62,8 +62,8 @@ public record NextReading(double x, double y, double left) {
         List<NextReading> next = new ArrayList<>();
         while (next.size() < most) {
             int best = mostTelling(thickness, heights, noise);
-            double told = told(thickness, heights[best], noise);
-            if (before == 0 || 1 - Math.sqrt(1 - told) < WORTHWHILE) {
+            double explained = explained(thickness, heights[best], noise);
+            if (before == 0 || 1 - Math.sqrt(1 - explained) < WORTHWHILE) {
                 break;
             }
             double[] reading = heights[best].clone();
@@ -84,7 +84,7 @@ public record NextReading(double x, double y, double left) {
     private static int mostTelling(double[] thickness, double[][] heights, double noise) {
         int best = 0;
         for (int k = 1; k < heights.length; k++) {
-            if (told(thickness, heights[k], noise) > told(thickness, heights[best], noise)) {
+            if (explained(thickness, heights[k], noise) > explained(thickness, heights[best], noise)) {
                 best = k;
             }
         }
@@ -92,7 +92,7 @@ public record NextReading(double x, double y, double left) {
     }
 
     /** ρ², the share of the thickness's variance that a reading of this height takes away. */
-    private static double told(double[] thickness, double[] height, double noise) {
+    private static double explained(double[] thickness, double[] height, double noise) {
         double both = dot(thickness, height);
         double variance = dot(thickness, thickness) * (dot(height, height) + height.length * noise * noise);
         return variance > 0 ? both * both / variance : 0;

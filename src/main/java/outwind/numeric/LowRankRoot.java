@@ -18,7 +18,7 @@ import java.util.List;
  */
 public final class LowRankRoot {
 
-    /** Share by which variances must differ to be told apart: symmetric places tie, and rounding must not choose. */
+    /** Share by which variances must differ to be distinguished: symmetric places tie, and rounding must not choose. */
     private static final double TIE = 1e-6;
 
     private final List<double[]> columns;

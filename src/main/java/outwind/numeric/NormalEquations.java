@@ -25,7 +25,7 @@ final class NormalEquations {
         }
         CholeskyDecompositionInner_DDRM decomposition = new CholeskyDecompositionInner_DDRM(true);
         if (!decomposition.decompose(kept)) {
-            throw new IllegalStateException("columns that were told apart have no positive definite normal matrix");
+            throw new IllegalStateException("columns that were distinguished have no positive definite normal matrix");
         }
         this.lower = decomposition.getT(null);
     }

@@ -38,7 +38,7 @@ public final class SweptLeastSquares {
     /**
      * Models one within the other.
      *
-     * @param independent whether each column can be told from those before it, length p
+     * @param independent whether each column can be distinguished from those before it, length p
      * @param fits        for each count of columns that was asked for, of those among them that are independent;
      *                    residuals are not kept
      */

@@ -156,7 +156,7 @@ final class HeldBoard {
     /**
      * At least how far a push would move the board at one of its supports, were that taken away (mm): the others hold
      * it no better than by staying as they are. Enough to rule a shim needed, not to rule it needless. Nothing is
-     * told, 0, where a support bears nothing under weight alone: it may yet catch the board.
+     * known, 0, where a support bears nothing under weight alone: it may yet catch the board.
      */
     double movementWithout(int support) {
         boolean allBear = Arrays.stream(supports).allMatch(s -> bears[s]);
@@ -216,22 +216,22 @@ final class HeldBoard {
      */
     private double movementWithSwitches(int p) {
         int m = supports.length;
-        double[] told = new double[m];
+        double[] unswitched = new double[m];
         boolean[] bearing = new boolean[m];
         for (int i = 0; i < m; i++) {
-            told[i] = table[supports[i]][n] + push.force() * table[p][supports[i]];
+            unswitched[i] = table[supports[i]][n] + push.force() * table[p][supports[i]];
             bearing[i] = bears[supports[i]];
         }
-        double[] value = told.clone();
+        double[] value = unswitched.clone();
         int[] switched = new int[0];
         double[] y = new double[0];
         int wrong = wrongSupport(value, bearing, 0);
         for (int step = 1; wrong >= 0; step++) {
             bearing[wrong] = !bearing[wrong];
             switched = toggled(switched, wrong);
-            y = solve(switched, told);
+            y = solve(switched, unswitched);
             for (int i = 0; i < m; i++) {
-                value[i] = told[i] - dot(table[supports[i]], switched, y);
+                value[i] = unswitched[i] - dot(table[supports[i]], switched, y);
             }
             for (int c = 0; c < switched.length; c++) {
                 value[switched[c]] = bearing[switched[c]] ? y[c] : -y[c];
@@ -261,14 +261,14 @@ final class HeldBoard {
     }
 
     /** Elimination without exchange of rows: a table partly swept is quasi-definite, any order of pivots will do. */
-    private double[] solve(int[] switched, double[] told) {
+    private double[] solve(int[] switched, double[] unswitched) {
         int size = switched.length;
         double[][] rows = new double[size][size + 1];
         for (int c = 0; c < size; c++) {
             for (int d = 0; d < size; d++) {
                 rows[c][d] = table[supports[switched[c]]][supports[switched[d]]];
             }
-            rows[c][size] = told[switched[c]];
+            rows[c][size] = unswitched[switched[c]];
         }
         for (int c = 0; c < size; c++) {
             for (int i = c + 1; i < size; i++) {

@@ -16,7 +16,7 @@ public final class Bed {
     private Bed() { }
 
     /**
-     * The board with its face-A readings told as heights above the bed, so that a cut parallel to the bed has no slope.
+     * The board with its face-A readings given as heights above the bed, so that a cut parallel to the bed has no slope.
      * A board without readings on the bed comes back as it is: its readings are taken to be square to the bed. So does
      * one that was scanned: its heights are measured from the bed already where the scan holds one.
      */

@@ -6,7 +6,7 @@ import outwind.board.Board;
  * Both faces of one board: learnt from its readings, and sampled where everything else looks at them.
  *
  * @param measured the board as it was read
- * @param board    the same with heights told from the bed, where that was touched; see {@link Bed}
+ * @param board    the same with heights measured from the bed, where that was touched; see {@link Bed}
  * @param shape    both faces everywhere, and how sure they are
  * @param region   the part that must clean up
  * @param whole    both faces as they most likely are, over the whole board

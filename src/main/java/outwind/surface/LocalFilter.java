@@ -3,7 +3,7 @@ package outwind.surface;
 import outwind.board.CellHeights;
 
 /**
- * Heights of cells rid of as much noise as can be told from structure, each judged by the cells around it.
+ * Heights of cells rid of as much noise as can be distinguished from structure, each judged by the cells around it.
  *
  * <pre>
  *   m, V mean and variance of the 5 × 5 cells around,   v variance of their noise
@@ -26,7 +26,7 @@ record LocalFilter(double[] height, double[] variance) {
     private static final int REACH = 2;
 
     /**
-     * @param z     one per cell (mm), told from a smooth face
+     * @param z     one per cell (mm), measured from a smooth face
      * @param noise variance of each (mm²)
      */
     static LocalFilter of(CellHeights cells, double[] z, double[] noise) {

@@ -48,7 +48,7 @@ public final class MeasuredShape implements BoardShape {
     /** A scanned face has dips; between lines so much closer they are put no more than a finger's breadth off. */
     private static final int FINE = 3;
 
-    /** As it was read, and with the heights told from the bed. */
+    /** As it was read, and with the heights measured from the bed. */
     private final Board measured;
     private final Board board;
     private final ReadingNoise noise;

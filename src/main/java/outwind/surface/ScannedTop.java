@@ -43,10 +43,10 @@ final class ScannedTop implements TopFace {
      */
     private static final double BEND = 0.01;
 
-    /** A smaller share of the scatter than this cannot be told from the error of the two that are subtracted. */
+    /** A smaller share of the scatter than this cannot be distinguished from the error of the two that are subtracted. */
     private static final double LOST = 0.1;
 
-    /** Cells are not told apart closer than this (mm). */
+    /** Cells are not distinguished closer than this (mm). */
     private static final double RESOLUTION = 0.002;
 
     private final CellHeights cells;

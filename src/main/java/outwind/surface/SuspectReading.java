@@ -20,8 +20,8 @@ import outwind.surface.trend.TrendFit;
  * @param reading     what was read
  * @param expected    what the other readings predict there (mm)
  * @param deviation   standard deviation of the difference to expect (mm)
- * @param studentised the same told by the curved fit alone; see {@link TrendFit#studentised}. It is beside the point
- *                    on a board with a kink, which no curved fit follows, so it is told and does not decide
+ * @param studentised the same by the curved fit alone; see {@link TrendFit#studentised}. It is beside the point
+ *                    on a board with a kink, which no curved fit follows, so it is reported and does not decide
  */
 public record SuspectReading(Reading reading, double expected, double deviation, OptionalDouble studentised) {
 

@@ -39,7 +39,7 @@ final class UntouchedFace {
     private static final int ACROSS = 25;
 
     /** How the thickness becomes known. */
-    private enum Told { EVERYWHERE, ONE_FIGURE, SIX_CALIPERS }
+    private enum Knowledge { EVERYWHERE, ONE_FIGURE, SIX_CALIPERS }
 
     private enum Family {
         SMOOTH, ROUGHER, S_BOW, HALF_TWIST, KINK_2, KINK_4, KINK_8, HUMP, VARYING_CUP, DIPS, NOISE_0_2, HEAVY_NOISE,
@@ -68,7 +68,7 @@ final class UntouchedFace {
             return WidestGap.thickestSlab(x, y, z, under).width();
         }
 
-        Board read(int columns, int rows, Told told, SplittableRandom random) {
+        Board read(int columns, int rows, Knowledge known, SplittableRandom random) {
             List<Reading> readings = new ArrayList<>();
             for (int k = 0; k < columns * rows; k++) {
                 double x = INSET + (length - 2 * INSET) * (k % columns) / (columns - 1);
@@ -77,7 +77,7 @@ final class UntouchedFace {
                     k + 2));
             }
             List<CaliperReading> calipers = new ArrayList<>();
-            if (told == Told.SIX_CALIPERS) {
+            if (known == Knowledge.SIX_CALIPERS) {
                 for (int k = 0; k < 6; k++) {
                     double x = 20 + (length - 40) * (k % 3) / 2;
                     double y = k < 3 ? 8 : width - 8;
@@ -85,17 +85,17 @@ final class UntouchedFace {
                         tenths(thickness.applyAsDouble(x, y) + random.nextGaussian(0, 0.1)), k + 2));
                 }
             }
-            OptionalDouble stated = calipers.isEmpty() ? OptionalDouble.of(stated(told, random))
+            OptionalDouble stated = calipers.isEmpty() ? OptionalDouble.of(stated(known, random))
                 : OptionalDouble.empty();
             return new Board("made", Units.MILLIMETRES, length, width, stated, Optional.empty(),
                 OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.of(0), Trim.NONE,
                 Underside.ALIKE, Optional.empty(), List.of(), readings, calipers, List.of(), Optional.empty(),
-                told == Told.EVERYWHERE);
+                known == Knowledge.EVERYWHERE);
         }
 
         /** Read where the caliper first reaches: somewhere on an end or edge. */
-        private double stated(Told told, SplittableRandom random) {
-            if (told == Told.EVERYWHERE) {
+        private double stated(Knowledge known, SplittableRandom random) {
+            if (known == Knowledge.EVERYWHERE) {
                 return thickness.applyAsDouble(0, 0);
             }
             double way = random.nextDouble(2 * (length + width));
@@ -135,11 +135,11 @@ final class UntouchedFace {
         List<Outcome> all = new ArrayList<>();
         for (Family family : families) {
             for (int[] grid : new int[][] {{3, 3}, {5, 3}, {9, 5}}) {
-                for (Told told : Told.values()) {
-                    boolean fits = family == Family.SHOP_MIX ? told != Told.EVERYWHERE && grid[0] != 3
-                        : family.isUneven() ? told != Told.EVERYWHERE && grid[0] == 5 : told == Told.EVERYWHERE;
+                for (Knowledge known : Knowledge.values()) {
+                    boolean fits = family == Family.SHOP_MIX ? known != Knowledge.EVERYWHERE && grid[0] != 3
+                        : family.isUneven() ? known != Knowledge.EVERYWHERE && grid[0] == 5 : known == Knowledge.EVERYWHERE;
                     if (fits) {
-                        all.addAll(judge(family, grid, told, boards));
+                        all.addAll(judge(family, grid, known, boards));
                     }
                 }
             }
@@ -147,11 +147,11 @@ final class UntouchedFace {
         calibration(all);
     }
 
-    private static List<Outcome> judge(Family family, int[] grid, Told told, int boards) {
+    private static List<Outcome> judge(Family family, int[] grid, Knowledge known, int boards) {
         List<Outcome> outcomes = IntStream.range(0, boards).parallel().mapToObj(i -> {
             SplittableRandom random = new SplittableRandom(7919L * i + family.ordinal());
             Made made = make(family, random);
-            Board board = made.read(grid[0], grid[1], told, random);
+            Board board = made.read(grid[0], grid[1], known, random);
             MeasuredShape shape = MeasuredShape.of(board);
             double truth = made.truth();
             ThicknessRange range = Simulation.of(shape, Region.whole(board), 0, new LiftLimit(new Plane(0, 0, 0),
@@ -166,7 +166,7 @@ final class UntouchedFace {
             .count();
         System.out.printf(Locale.ROOT, "| %s | %d x %d | %s | %.0f %% | %.2f mm | %.2f mm | %.0f %% | %d of %d |%n",
             family.name().toLowerCase(Locale.ROOT).replace('_', ' '), grid[0], grid[1],
-            told.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+            known.name().toLowerCase(Locale.ROOT).replace('_', ' '),
             100.0 * outcomes.stream().filter(Outcome::holds).count() / boards,
             outcomes.stream().mapToDouble(o -> o.range().high() - o.range().low()).average().orElseThrow(),
             errors[(int) (0.95 * boards)], 100.0 * outcomes.stream().filter(Outcome::alarmed).count() / boards, wrong,

@@ -97,7 +97,7 @@ class SweptLeastSquaresTest {
         assertEquals(share > 1, swept(design, new double[] {1, 2, 3, 4}, 2).independent()[1]);
     }
 
-    // Worked by hand: y = 1 + 2u − 3w, w = u + v/1024, every number exact in binary. The columns are told apart at a
+    // Worked by hand: y = 1 + 2u − 3w, w = u + v/1024, every number exact in binary. The columns are distinguished at a
     // thousandth of their length, so normal equations alone lose six digits; the refinement brings them back.
     @Test
     void refinementBringsBackTheDigitsThatNormalEquationsLose() {

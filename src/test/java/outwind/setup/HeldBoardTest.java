@@ -165,7 +165,7 @@ class HeldBoardTest {
     }
 
     // Identity: under a weight that keeps every support bearing, all is linear, and what one support more or less does
-    // is told exactly before it is put in or taken out.
+    // is known exactly before it is put in or taken out.
     @Test
     void whatOneSupportMoreOrLessDoesToAHeavyBoardIsToldBeforehand() {
         Random random = new Random(20260703);
@@ -190,12 +190,12 @@ class HeldBoardTest {
     }
 
     // Identity: supports that stay as they are hold no better than supports that may let go, unless one that bears
-    // nothing catches the board, and then nothing is told. Once it was told all the same, and a shim that the rest
+    // nothing catches the board, and then nothing is known. Once it was stated all the same, and a shim that the rest
     // held without was taken for needed.
     @Test
     void noMoreIsToldBeforehandThanOneSupportLessLetsTheBoardMove() {
         Random random = new Random(20260705);
-        int told = 0;
+        int stated = 0;
         for (int board = 0; board < 60; board++) {
             HeldBoard held = Loaded.random(random, board % 2 == 0 ? 40 : 400).held();
             List<Integer> supports = someNodes(random, 3, 6);
@@ -205,10 +205,10 @@ class HeldBoardTest {
                 held.remove(support);
                 assertTrue(without <= held.movement(support) + CLOSE, board + ": " + without + " without " + support);
                 held.add(support);
-                told += without > 0.01 ? 1 : 0;
+                stated += without > 0.01 ? 1 : 0;
             }
         }
-        assertTrue(told > 50, told + " told");
+        assertTrue(stated > 50, stated + " stated");
     }
 
     // A limit ends the look at the first place that moves as far; that place is remembered and looked at first.

@@ -78,7 +78,7 @@ final class Measurements {
         }
     }
 
-    /** Counts a row that could not be told apart into cells and may have held both. */
+    /** Counts a row that could not be distinguished into cells and may have held both. */
     void missRow() {
         touchedOnA++;
         calipered++;

@@ -33,7 +33,7 @@ final class Table {
     /**
      * Hands every row's values to {@code measured}.
      *
-     * @return whether the rows could be told apart; if not, a fault says why
+     * @return whether the rows could be distinguished; if not, a fault says why
      */
     static boolean read(Sheet sheet, Units units, Measurements measured, FaultList faults) {
         return new Table(sheet, units, measured, faults).read();

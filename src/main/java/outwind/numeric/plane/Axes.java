@@ -10,7 +10,7 @@ import outwind.numeric.Range;
  *   v = (−(x − centreX)·sin + (y − centreY)·cos) / unitV
  * </pre>
  * The origin lies amid the places. Where they cover an area, the axes keep their directions, and both have half the
- * larger extent as their unit. Places that lie nearly in one line, as readings along one ruler do, would be told apart
+ * larger extent as their unit. Places that lie nearly in one line, as readings along one ruler do, would be distinguished
  * by the last digits of v alone, and four constraints over them would look like three. So the first axis is laid along
  * them, the way they scatter most, and the second gets a unit of its own: how far the places stray from the first. Then
  * u and v both run from about −1 to 1, however thin the set is. Places that stray by no more than rounding are taken to

@@ -23,7 +23,7 @@ public record DepthScale(double from, double step, int bands) {
     /** Height of the drawn scale with its numbers (px). */
     static final int HEIGHT = 58;
 
-    /** More bands than this are not told apart at arm's length. */
+    /** More bands than this are not distinguished at arm's length. */
     private static final int MOST_BANDS = 7;
 
     private static final int[][] RAMP = {{253, 246, 220}, {232, 196, 122}, {194, 143, 78}, {146, 94, 58},

@@ -10,7 +10,7 @@ import outwind.report.words.Figures;
  */
 public record Exaggeration(double pixels, double times) {
 
-    /** Less height than this is not told apart from none (mm). */
+    /** Less height than this is not distinguished from none (mm). */
     private static final double LEAST_RANGE = 1e-3;
 
     private static final double[] ROUND = {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8};

@@ -21,7 +21,7 @@ public record HeightScale(double lowest, double highest, double scale, double al
     /** A section shorter than this cannot be read (px). */
     private static final int LEAST_WIDTH = 160;
 
-    /** Less height than this is not told apart from none (mm). */
+    /** Less height than this is not distinguished from none (mm). */
     private static final double LEAST_RANGE = 1e-3;
 
     /** Heights are drawn so many times taller than lengths, or ten or a hundred times as many. */

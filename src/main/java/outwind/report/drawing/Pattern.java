@@ -7,7 +7,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 
-/** Fills that are told apart without colour, one for each size of blank in turn; the letter beside it is the surer sign. */
+/** Fills that are distinguished without colour, one for each size of blank in turn; the letter beside it is the surer sign. */
 public enum Pattern {
 
     PLAIN, RISING, LEVEL, CROSSED, UPRIGHT, DOTTED, FALLING, CHECKED;

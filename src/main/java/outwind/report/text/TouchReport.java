@@ -16,7 +16,7 @@ public final class TouchReport {
     private static final int INSIDE = 72;
     private static final int SPAN = 66;
 
-    /** More columns of spots than this cannot be told apart in letters. */
+    /** More columns of spots than this cannot be distinguished in letters. */
     private static final int MOST_COLUMNS = 17;
 
     private static final String BOX = "[__________]";

@@ -62,9 +62,9 @@ public final class RecordingWords {
         int touched = touches(recording);
         int left = (int) recording.plan().stream().filter(planned -> planned.entry().isEmpty()).count();
         String plan = left == 0 ? "" : Figures.count(left, "place", "places") + " to measure";
-        String told = touched == 0 ? plan : Figures.count(touched, "reading is", "readings are") + " in " + file
+        String begun = touched == 0 ? plan : Figures.count(touched, "reading is", "readings are") + " in " + file
             + (left == 0 ? "" : ", " + plan);
-        return paragraph((told.isEmpty() ? "" : told + ". ") + "Heights in " + figures.unitInFull()
+        return paragraph((begun.isEmpty() ? "" : begun + ". ") + "Heights in " + figures.unitInFull()
             + ". Type help for what else you can type.");
     }
 

@@ -18,7 +18,7 @@ record CellPoints(CellGrid grid, PointCloud points, int[] start) {
         int quarterOf(double x, double y, double z);
     }
 
-    /** Reasons for leaving a point out, told by {@link Sieve}. */
+    /** Reasons for leaving a point out, found by {@link Sieve}. */
     static final int BELOW = -1;
     static final int ABOVE = -2;
     static final int BEYOND = -3;

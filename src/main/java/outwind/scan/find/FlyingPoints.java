@@ -12,7 +12,7 @@ import outwind.numeric.Median;
  *   s = median of the nine median absolute deviations
  * </pre>
  * A true step, as round a knot, has points of its own kind in a quarter beside, and stays. What is smaller than half a
- * quarter cannot be told from dust.
+ * quarter cannot be distinguished from dust.
  *
  * <p>Source of the bound by median absolute deviations: F. R. Hampel, Journal of the American Statistical Association
  * 69 (1974) 383–393.

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import outwind.numeric.Median;
 
 /**
- * The scanner's own noise, told from the wood's roughness by points that follow each other.
+ * The scanner's own noise, separated from the wood's roughness by points that follow each other.
  *
  * <pre>
  *   σ = 1.4826 · median |zᵢ₊₁ − zᵢ| / √2   over points that follow each other and lie next to each other

@@ -12,7 +12,7 @@ import outwind.numeric.LinearFit;
 import outwind.numeric.SweptLeastSquares;
 
 /**
- * A trend fitted to readings by least squares, told on raw x and y in mm.
+ * A trend fitted to readings by least squares, given on raw x and y in mm.
  *
  * <p>The fit is computed on centred, scaled coordinates. Terms that the readings cannot tell from earlier ones are left
  * out: three readings in a row show no slope across it, four corners show no bow.

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
-/** Colours that mean something are told apart by everybody, and on a grey print. */
+/** Colours that mean something are distinguished by everybody, and on a grey print. */
 class ColourTest {
 
     // G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, A physiologically-based model for simulation of color vision

@@ -164,7 +164,7 @@ class ScannedBoardTest {
 
         Board spoiled = sized(clean.withFlying(0.02, 6, 5));
 
-        // 2 % of 40 000 are 800; those thrown no further than six times the noise, 0.24 of 6 mm, cannot be told: 4 %.
+        // 2 % of 40 000 are 800; those thrown no further than six times the noise, 0.24 of 6 mm, cannot be seen: 4 %.
         assertEquals(40_000 - 800, spoiled.pointsOnFaceA(), 100);
         CellHeights cells = spoiled.scan().orElseThrow().cells();
         CellHeights before = board.scan().orElseThrow().cells();
