@@ -145,14 +145,7 @@ class RecordTerminalTest {
     @Test
     void aDumbTerminalGetsNoKeysAndNoColours() throws IOException, InterruptedException {
         start("dumb");
-        await("1 of 18, x ");
-        type("0.37" + BACKSPACE + "5\r");
-        await("2 of 18, x ");
-        type(CTRL_D);
-
-        await("1 reading is in ");
-        requireEnd();
-        assertEquals(List.of(0.35), heights());
+        requireOneReading();
         assertFalse(screen.toString().replace("\b \b", "").contains("\u001b"), screen.toString());
     }
 
@@ -167,6 +160,13 @@ class RecordTerminalTest {
             assertTrue(program.toFile().setExecutable(true));
         }
         start(Map.of("TERM", terminal, "PATH", programs.toString()));
+        requireOneReading();
+        assertFalse(Files.exists(folder.resolve("started")), () -> "started: " + folder);
+        assertFalse(screen.toString().contains("Exception"), screen.toString());
+    }
+
+    /** Types one reading, mending a digit on the way, and ends. */
+    private void requireOneReading() throws IOException, InterruptedException {
         await("1 of 18, x ");
         type("0.37" + BACKSPACE + "5\r");
         await("2 of 18, x ");
@@ -175,7 +175,5 @@ class RecordTerminalTest {
         await("1 reading is in ");
         requireEnd();
         assertEquals(List.of(0.35), heights());
-        assertFalse(Files.exists(folder.resolve("started")), () -> "started: " + folder);
-        assertFalse(screen.toString().contains("Exception"), screen.toString());
     }
 }
