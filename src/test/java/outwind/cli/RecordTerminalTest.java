@@ -42,6 +42,8 @@ class RecordTerminalTest {
 
     private void start(Map<String, String> environment, String... options) throws IOException {
         Stream<String> command = Stream.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            // As the manifest of the runnable jar asks for.
+            "--enable-native-access=ALL-UNNAMED",
             "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "outwind.cli.Main", "record",
             file().toString(), "--length", "1180", "--width", "212", "--thickness", "31.5");
         screen = new Screen(Path.of("").toAbsolutePath(), environment,
