@@ -45,10 +45,11 @@ record ExpectedHeights(double[] heights, double[][] errors) {
                 mean[i] += board.underside()[i] / boards.size();
             }
         }
+        int[] order = shape.seen().order(x, y);
         SplittableRandom random = new SplittableRandom(~seed);
         double[][] errors = new double[boards.size()][n];
         for (int d = 0; d < errors.length; d++) {
-            for (int i = 0; i < n; i++) {
+            for (int i : order) {
                 errors[d][i] = mean[i] - boards.get(d).underside()[i] + noise * random.nextGaussian();
             }
         }

@@ -1,6 +1,7 @@
 package outwind.surface;
 
 import java.util.List;
+import outwind.surface.field.Viewpoint;
 
 /** Height of both faces at any place on the board, in the frame of the readings (mm), and how sure it is. */
 public interface BoardShape {
@@ -16,6 +17,9 @@ public interface BoardShape {
 
     /** Standard deviation of the height of face A at ({@code x}, {@code y}). */
     double topDeviationAt(double x, double y);
+
+    /** The board's size, and the corner that it is looked at from wherever random numbers meet it. */
+    Viewpoint seen();
 
     /**
      * How many times closer than on a smooth face the lines of a grid have to lie on which it is looked at; 1 or more.

@@ -15,6 +15,7 @@ import outwind.surface.field.KrigedField;
 import outwind.surface.field.Observations;
 import outwind.surface.field.Prior;
 import outwind.surface.field.Slips;
+import outwind.surface.field.Viewpoint;
 import outwind.surface.trend.TrendFit;
 import outwind.surface.trend.TrendModel;
 
@@ -52,14 +53,16 @@ public final class MeasuredShape implements BoardShape {
     private final Board measured;
     private final Board board;
     private final ReadingNoise noise;
+    private final Viewpoint seen;
     private final TopFace top;
     private final UndersideShape underside;
 
-    private MeasuredShape(Board measured, Board board, ReadingNoise noise, TopFace top,
+    private MeasuredShape(Board measured, Board board, ReadingNoise noise, Viewpoint seen, TopFace top,
                           UndersideShape underside) {
         this.measured = measured;
         this.board = board;
         this.noise = noise;
+        this.seen = seen;
         this.top = top;
         this.underside = underside;
     }
@@ -72,27 +75,30 @@ public final class MeasuredShape implements BoardShape {
      */
     public static MeasuredShape of(Board measured) {
         Board board = Bed.measuredFrom(measured);
-        if (board.scan().isPresent()) {
-            ScannedTop scanned = ScannedTop.of(board, board.scan().get().cells());
-            return new MeasuredShape(measured, board, ReadingNoise.usual(), scanned, underside(board, scanned));
-        }
         List<Reading> readings = board.readingsOf(Face.A);
+        double[] x = readings.stream().mapToDouble(Reading::x).toArray();
+        double[] y = readings.stream().mapToDouble(Reading::y).toArray();
+        double[] z = readings.stream().mapToDouble(Reading::z).toArray();
+        Viewpoint seen = Viewpoint.of(x, y, z, board.length(), board.width());
+        if (board.scan().isPresent()) {
+            ScannedTop scanned = ScannedTop.of(board, board.scan().get().cells(), seen);
+            return new MeasuredShape(measured, board, ReadingNoise.usual(), seen, scanned,
+                underside(board, scanned, seen));
+        }
         ReadingNoise noise = ReadingNoise.of(measured, measured.readingsOf(Face.A));
-        KrigedField top = KrigedField.of(Observations.of(
-            readings.stream().mapToDouble(Reading::x).toArray(),
-            readings.stream().mapToDouble(Reading::y).toArray(),
-            readings.stream().mapToDouble(Reading::z).toArray(), noise.deviation(), board.length(), board.width()),
-            TrendModel.CURVED, Prior.FACE, noise.factors(), board.length(), board.width());
+        KrigedField top = KrigedField.of(Observations.of(x, y, z, noise.deviation(), board.length(),
+            board.width()), TrendModel.CURVED, Prior.FACE, noise.factors(), seen);
         TouchedTop touched = new TouchedTop(top);
-        return new MeasuredShape(measured, board, noise.times(top.noiseFactor()), touched, underside(board, touched));
+        return new MeasuredShape(measured, board, noise.times(top.noiseFactor()), seen, touched,
+            underside(board, touched, seen));
     }
 
-    private static UndersideShape underside(Board board, TopFace top) {
+    private static UndersideShape underside(Board board, TopFace top, Viewpoint seen) {
         if (!board.readingsOf(Face.B).isEmpty()) {
-            return TouchedUnderside.of(board, top);
+            return TouchedUnderside.of(board, top, seen);
         }
         if (board.underside() == Underside.ALIKE) {
-            return new UndersideByThickness(Thickness.of(board));
+            return new UndersideByThickness(Thickness.of(board, seen));
         }
         if (board.isToldFromBed()) {
             return new FlatUnderside(0, 0);
@@ -103,6 +109,11 @@ public final class MeasuredShape implements BoardShape {
     /** True if face A is known well enough at a place that touching it off there would tell little. */
     public boolean isScannedAt(double x, double y) {
         return board.scan().isPresent() && board.scan().get().cells().isMeasured(board.scan().get().cells().at(x, y));
+    }
+
+    @Override
+    public Viewpoint seen() {
+        return seen;
     }
 
     @Override
@@ -253,13 +264,22 @@ public final class MeasuredShape implements BoardShape {
     @Override
     public List<SampledBoard> draws(Places places, int count, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
+        int[] order = seen.order(places.x(), places.y());
+        Places ordered = places.inOrder(order);
         double[][] anchors = underside.anchors();
-        TopFace.Drawn tops = top.draws(places, anchors, count, random);
-        double[][] all = places.and(anchors);
+        TopFace.Drawn tops = top.draws(ordered, anchors, count, random);
+        double[][] all = ordered.and(anchors);
         double[][] undersides = underside.draws(all[0], all[1], tops.highs(), random);
-        return IntStream.range(0, count)
-            .mapToObj(d -> new SampledBoard(places, Arrays.copyOf(tops.lows()[d], places.size()),
-                Arrays.copyOf(undersides[d], places.size())))
-            .toList();
+        return IntStream.range(0, count).mapToObj(d ->
+            new SampledBoard(places, asGiven(tops.lows()[d], order), asGiven(undersides[d], order))).toList();
+    }
+
+    /** Values at places in the order that they were given in; those of anchors are left off. */
+    private static double[] asGiven(double[] ordered, int[] order) {
+        double[] values = new double[order.length];
+        for (int k = 0; k < order.length; k++) {
+            values[order[k]] = ordered[k];
+        }
+        return values;
     }
 }

@@ -41,6 +41,13 @@ public record Places(double[] x, double[] y, double[] weight, double cellX, doub
         return grid(region, LINES_ALONG, LINES_ACROSS, readings);
     }
 
+    /** The same places in another order. */
+    Places inOrder(int[] order) {
+        return new Places(Arrays.stream(order).mapToDouble(k -> x[k]).toArray(),
+            Arrays.stream(order).mapToDouble(k -> y[k]).toArray(),
+            Arrays.stream(order).mapToDouble(k -> weight[k]).toArray(), cellX, cellY);
+    }
+
     /** x of these and of other places after them, then y of the same; as many other x as y. */
     double[][] and(double[][] others) {
         return new double[][] {DoubleStream.concat(Arrays.stream(x), Arrays.stream(others[0])).toArray(),

@@ -9,6 +9,7 @@ import outwind.surface.field.KrigedField;
 import outwind.surface.field.Noises;
 import outwind.surface.field.Observations;
 import outwind.surface.field.Prior;
+import outwind.surface.field.Viewpoint;
 import outwind.surface.trend.Term;
 
 /**
@@ -32,33 +33,31 @@ final class SawnThickness implements Thickness {
     private final KrigedField field;
     /** The one figure stated; empty where calipers were read at known places. */
     private final OptionalDouble stated;
-    private final double length;
-    private final double width;
+    private final Viewpoint seen;
 
-    private SawnThickness(KrigedField field, OptionalDouble stated, double length, double width) {
+    private SawnThickness(KrigedField field, OptionalDouble stated, Viewpoint seen) {
         this.field = field;
         this.stated = stated;
-        this.length = length;
-        this.width = width;
+        this.seen = seen;
     }
 
     /** Learnt from caliper readings, at least one. */
-    static SawnThickness through(List<CaliperReading> calipers, double length, double width) {
+    static SawnThickness through(List<CaliperReading> calipers, Viewpoint seen) {
         return new SawnThickness(field(Observations.of(
             calipers.stream().mapToDouble(CaliperReading::x).toArray(),
             calipers.stream().mapToDouble(CaliperReading::y).toArray(),
-            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CALIPER, length, width),
-            length, width), OptionalDouble.empty(), length, width);
+            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CALIPER, seen.length(),
+            seen.width()), seen), OptionalDouble.empty(), seen);
     }
 
     /** As one figure for the whole board leaves it. */
-    static SawnThickness stated(double thickness, double length, double width) {
-        return new SawnThickness(field(Observations.alike(new double[] {length / 2}, new double[] {width / 2},
-            new double[] {thickness}, HELD), length, width), OptionalDouble.of(thickness), length, width);
+    static SawnThickness stated(double thickness, Viewpoint seen) {
+        return new SawnThickness(field(Observations.alike(new double[] {seen.length() / 2},
+            new double[] {seen.width() / 2}, new double[] {thickness}, HELD), seen), OptionalDouble.of(thickness), seen);
     }
 
-    private static KrigedField field(Observations observations, double length, double width) {
-        return KrigedField.of(observations, List.of(Term.CONSTANT), Prior.THICKNESS, Noises.AS_STATED, length, width);
+    private static KrigedField field(Observations observations, Viewpoint seen) {
+        return KrigedField.of(observations, List.of(Term.CONSTANT), Prior.THICKNESS, Noises.AS_STATED, seen);
     }
 
     @Override
@@ -89,8 +88,10 @@ final class SawnThickness implements Thickness {
         return DoubleStream.concat(DoubleStream.of(places), DoubleStream.of(others)).toArray();
     }
 
-    /** Places spread evenly round the outline (mm): their x, or their y. */
+    /** Places spread evenly round the outline from the corner that comes first (mm): their x, or their y. */
     private double[] outline(boolean along) {
+        double length = seen.length();
+        double width = seen.width();
         double[] places = new double[OUTLINE];
         for (int k = 0; k < OUTLINE; k++) {
             double way = (k + 0.5) / OUTLINE * 2 * (length + width);
@@ -99,7 +100,7 @@ final class SawnThickness implements Thickness {
             double on = isThere ? way : back;
             double x = Math.min(on, length);
             double y = Math.max(0, on - length);
-            places[k] = along ? (isThere ? x : length - x) : (isThere ? y : width - y);
+            places[k] = along ? seen.seenX(isThere ? x : length - x) : seen.seenY(isThere ? y : width - y);
         }
         return places;
     }

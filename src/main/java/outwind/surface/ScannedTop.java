@@ -14,6 +14,7 @@ import outwind.surface.field.KrigedField;
 import outwind.surface.field.Noises;
 import outwind.surface.field.Observations;
 import outwind.surface.field.Prior;
+import outwind.surface.field.Viewpoint;
 import outwind.surface.trend.TrendModel;
 
 /**
@@ -89,7 +90,7 @@ final class ScannedTop implements TopFace {
     }
 
     /** @param board for its size, its cells as readings, and what one point is good for, if that is stated */
-    static ScannedTop of(Board board, CellHeights cells) {
+    static ScannedTop of(Board board, CellHeights cells, Viewpoint seen) {
         double[] scatter = scatter(cells);
         double usual = median(IntStream.range(0, cells.size()).filter(cells::isMeasured)
             .mapToDouble(k -> scatter[k] / Math.sqrt(cells.count()[k])).toArray());
@@ -97,7 +98,7 @@ final class ScannedTop implements TopFace {
         KrigedField field = KrigedField.of(Observations.of(readings.stream().mapToDouble(Reading::x).toArray(),
             readings.stream().mapToDouble(Reading::y).toArray(), readings.stream().mapToDouble(Reading::z).toArray(),
             Math.max(RESOLUTION, usual), board.length(), board.width()), TrendModel.CURVED, Prior.FACE, Noises.AS_STATED,
-            board.length(), board.width());
+            seen);
         return new ScannedTop(cells, field, scatter, board.repeatability().isPresent() ? board.repeatability()
             : cells.noise(), board.thickest().orElseThrow());
     }

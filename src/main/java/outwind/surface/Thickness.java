@@ -2,6 +2,7 @@ package outwind.surface;
 
 import java.util.SplittableRandom;
 import outwind.board.Board;
+import outwind.surface.field.Viewpoint;
 
 /** How thick the board is everywhere (mm), as a caliper or a person's word tells it. */
 interface Thickness {
@@ -13,13 +14,12 @@ interface Thickness {
     double STATED = 0.2;
 
     /** Caliper readings first; then what is stated, everywhere or at a place that nobody wrote down. */
-    static Thickness of(Board board) {
+    static Thickness of(Board board, Viewpoint seen) {
         if (!board.calipers().isEmpty()) {
-            return SawnThickness.through(board.calipers(), board.length(), board.width());
+            return SawnThickness.through(board.calipers(), seen);
         }
         double stated = board.thickness().orElseThrow();
-        return board.evenThickness() ? new EvenThickness(stated)
-            : SawnThickness.stated(stated, board.length(), board.width());
+        return board.evenThickness() ? new EvenThickness(stated) : SawnThickness.stated(stated, seen);
     }
 
     /** Most likely thickness at a place. */

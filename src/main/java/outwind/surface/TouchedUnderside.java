@@ -11,6 +11,7 @@ import outwind.numeric.LeastSquares;
 import outwind.surface.field.KrigedField;
 import outwind.surface.field.Observations;
 import outwind.surface.field.Prior;
+import outwind.surface.field.Viewpoint;
 import outwind.surface.trend.Scaling;
 import outwind.surface.trend.TrendModel;
 
@@ -45,7 +46,7 @@ final class TouchedUnderside implements UndersideShape {
      * @param board with readings on face B, how it was turned, and caliper readings that tie the faces
      * @param top   face A
      */
-    static TouchedUnderside of(Board board, TopFace top) {
+    static TouchedUnderside of(Board board, TopFace top, Viewpoint seen) {
         List<Reading> readings = board.readingsOf(Face.B);
         Turned turned = board.turned().orElseThrow();
         ReadingNoise noise = ReadingNoise.of(board, readings);
@@ -53,7 +54,7 @@ final class TouchedUnderside implements UndersideShape {
             readings.stream().mapToDouble(r -> turned.alongFaceA(r.x(), board.length())).toArray(),
             readings.stream().mapToDouble(r -> turned.acrossFaceA(r.y(), board.width())).toArray(),
             readings.stream().mapToDouble(r -> -r.z()).toArray(), noise.deviation(), board.length(), board.width()),
-            TrendModel.CURVED, Prior.FACE, noise.factors(), board.length(), board.width());
+            TrendModel.CURVED, Prior.FACE, noise.factors(), seen);
         return new TouchedUnderside(mirrored, board.calipers(), Scaling.ofBoard(board.length(), board.width()), top);
     }
 

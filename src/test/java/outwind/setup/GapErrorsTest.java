@@ -14,6 +14,7 @@ import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;
 import outwind.surface.ShapeOf;
+import outwind.surface.field.Viewpoint;
 
 class GapErrorsTest {
 
@@ -30,6 +31,11 @@ class GapErrorsTest {
         @Override
         public double undersideAt(double x, double y) {
             return 2 * x / 900;
+        }
+
+        @Override
+        public Viewpoint seen() {
+            return Viewpoint.near(900, 200);
         }
 
         @Override

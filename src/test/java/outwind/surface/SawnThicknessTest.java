@@ -13,6 +13,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
 import org.junit.jupiter.api.Test;
+import outwind.surface.field.Viewpoint;
 import outwind.board.CaliperReading;
 
 class SawnThicknessTest {
@@ -56,7 +57,7 @@ class SawnThicknessTest {
         double[] y = {10, 140, 10, 140};
         SplittableRandom random = new SplittableRandom(1);
 
-        double[] deviations = Arrays.stream(SawnThickness.stated(43, LENGTH, WIDTH).draws(x, y, 4000, random))
+        double[] deviations = Arrays.stream(SawnThickness.stated(43, Viewpoint.near(LENGTH, WIDTH)).draws(x, y, 4000, random))
             .mapToDouble(draw -> Math.sqrt(StatUtils.variance(Arrays.stream(draw)
                 .map(t -> t + random.nextGaussian(0, Thickness.CALIPER)).toArray()))).toArray();
 
@@ -73,7 +74,7 @@ class SawnThicknessTest {
 
     @Test
     void oneFigureLeavesTheWedgeAsOpenAsItWasBelieved() {
-        double[][] draws = SawnThickness.stated(30, LENGTH, WIDTH).draws(new double[] {0, LENGTH},
+        double[][] draws = SawnThickness.stated(30, Viewpoint.near(LENGTH, WIDTH)).draws(new double[] {0, LENGTH},
             new double[] {0, WIDTH}, 20_000, new SplittableRandom(2));
 
         assertEquals(30, StatUtils.mean(column(draws, 0)), 0.03);
@@ -89,7 +90,7 @@ class SawnThicknessTest {
         List<CaliperReading> six = IntStream.range(0, 6).mapToObj(i -> new CaliperReading(
             20 + (LENGTH - 40) * (i % 3) / 2, i < 3 ? 0 : WIDTH, 30 + 0.5 * (i % 3), i)).toList();
 
-        double[][] draws = SawnThickness.through(six, LENGTH, WIDTH).draws(new double[] {0, LENGTH},
+        double[][] draws = SawnThickness.through(six, Viewpoint.near(LENGTH, WIDTH)).draws(new double[] {0, LENGTH},
             new double[] {0, WIDTH}, 2000, random);
 
         assertEquals(30, StatUtils.mean(column(draws, 0)), 0.1);

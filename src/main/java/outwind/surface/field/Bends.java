@@ -8,10 +8,11 @@ import java.util.List;
  * <pre>
  *   coefficients of a group: normal(0, size · deviation), one size for the group, unknown
  *   a hinge at one of nine places along:  h·lift + h·v·turn,   lift ~ normal(0, s),   turn ~ normal(0, 0.7·s)
- *   h(x) = (d + √(d² + r²)) / 2 over the shorter part of the board,   d = x − place in mm,   r = 50 mm at most
+ *   h(x) = √(d² + r²) / 2 over the shorter part of the board,   d = x − place in mm,   r = 50 mm at most
  * </pre>
  * u and v run from −1 to 1 along and across. A hinge is a kink, as at a knot, a little rounded; lift is how far the
- * shorter part stands off the line of the longer one at its end. That most boards have none is part of the belief.
+ * shorter part stands off the line of the longer one at its end. h bends both parts by half of that, so that it is its
+ * own mirror image; the tilt between is in the free trend. That most boards have none is part of the belief.
  *
  * @param groups     of terms that share a size
  * @param hingeShare how likely a hinge is, all places together; 0 for none
@@ -87,6 +88,6 @@ public record Bends(List<Group> groups, double hingeShare) {
     public static double hinge(double place, double x, double length) {
         double off = x - place * length;
         double shorter = Math.min(place, 1 - place) * length;
-        return (off + Math.hypot(off, Math.min(ROUNDED, length / 10))) / 2 / shorter;
+        return Math.hypot(off, Math.min(ROUNDED, length / 10)) / 2 / shorter;
     }
 }

@@ -117,8 +117,9 @@ public final class KrigedField {
      */
     private static final class Layout {
 
-        private final double length;
-        private final double width;
+        private final Viewpoint seen;
+        /** Places of hinges as shares of the length, as they come from the viewpoint. */
+        private final double[] hingePlaces;
         private final Scaling scaling;
         private final List<Term> free = new ArrayList<>();
         private final List<Term> unseen = new ArrayList<>();
@@ -131,10 +132,10 @@ public final class KrigedField {
         private final double[][] precisions;
         private final double[] logShares;
 
-        Layout(List<Term> terms, Observations observations, Prior prior, double length, double width) {
-            this.length = length;
-            this.width = width;
-            this.scaling = Scaling.ofBoard(length, width);
+        Layout(List<Term> terms, Observations observations, Prior prior, Viewpoint seen) {
+            this.seen = seen;
+            this.hingePlaces = Arrays.stream(Bends.HINGES).map(place -> seen.farEnd() ? 1 - place : place).toArray();
+            this.scaling = Scaling.ofBoard(seen.length(), seen.width());
             this.prior = prior;
             double[][] design = new double[observations.size()][terms.size()];
             for (int i = 0; i < design.length; i++) {
@@ -142,9 +143,9 @@ public final class KrigedField {
                     design[i][j] = terms.get(j).at(scaling.u(observations.x()[i]), scaling.v(observations.y()[i]));
                 }
             }
-            boolean[] seen = LeastSquares.independentColumns(design, TrendFit.LEAST_ANGLE);
-            for (int j = 0; j < seen.length; j++) {
-                (seen[j] ? free : unseen).add(terms.get(j));
+            boolean[] determined = LeastSquares.independentColumns(design, TrendFit.LEAST_ANGLE);
+            for (int j = 0; j < determined.length; j++) {
+                (determined[j] ? free : unseen).add(terms.get(j));
             }
             this.firstBend = terms.size();
             this.firstHinge = firstBend + prior.bends().groups().stream().mapToInt(group -> group.bends().size()).sum();
@@ -179,7 +180,7 @@ public final class KrigedField {
                 }
             }
             for (int k = 0; at < values.length; k++) {
-                double hinge = Bends.hinge(Bends.HINGES[k], x, length);
+                double hinge = Bends.hinge(hingePlaces[k], x, seen.length());
                 values[at++] = hinge;
                 values[at++] = hinge * v;
             }
@@ -202,7 +203,7 @@ public final class KrigedField {
             double[] precisions = new double[firstHinge];
             int at = free.size();
             for (Term term : unseen) {
-                precisions[at++] = Math.pow(prior.unseen(term, length, width), -2);
+                precisions[at++] = Math.pow(prior.unseen(term, seen.length(), seen.width()), -2);
             }
             int rest = combination;
             for (Bends.Group group : prior.bends().groups()) {
@@ -254,10 +255,11 @@ public final class KrigedField {
      * @param observations places, heights and noise; at least one
      * @param model        the most that the free trend may hold
      * @param noises       how large the noise may be
+     * @param seen         the board's size and the corner that it is looked at from
      */
-    public static KrigedField of(Observations observations, TrendModel model, Prior prior, Noises noises, double length,
-                          double width) {
-        return of(observations, model.terms(), prior, noises, length, width);
+    public static KrigedField of(Observations observations, TrendModel model, Prior prior, Noises noises,
+                                 Viewpoint seen) {
+        return of(observations, model.terms(), prior, noises, seen);
     }
 
     /**
@@ -265,9 +267,9 @@ public final class KrigedField {
      *
      * @param terms of the free trend; those that the readings cannot see are believed to be of their usual size
      */
-    public static KrigedField of(Observations observations, List<Term> terms, Prior prior, Noises noises, double length,
-                          double width) {
-        Layout layout = new Layout(terms, observations, prior, length, width);
+    public static KrigedField of(Observations observations, List<Term> terms, Prior prior, Noises noises,
+                                 Viewpoint seen) {
+        Layout layout = new Layout(terms, observations, prior, seen);
         double[][] columns = layout.at(observations.x(), observations.y());
         double[] spreads = new double[SPREAD_STEPS.length];
         for (int s = 0; s < spreads.length; s++) {
@@ -276,8 +278,8 @@ public final class KrigedField {
         List<TurnedObservations> turned = new ArrayList<>();
         for (double along : ALONG_STEPS) {
             for (double across : ACROSS_STEPS) {
-                Covariance correlation = new Matern52(1, length * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
-                    width * prior.rangeAcross() * Math.exp(across * prior.rangeLog()));
+                Covariance correlation = new Matern52(1, seen.length() * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
+                    seen.width() * prior.rangeAcross() * Math.exp(across * prior.rangeLog()));
                 turned.add(TurnedObservations.of(correlation, observations.x(), observations.y(), columns,
                     observations.z(), observations.noiseVariance()));
             }
@@ -562,7 +564,7 @@ public final class KrigedField {
     /**
      * Fields that the readings leave possible, each as likely as the next.
      *
-     * @param x     places, length m
+     * @param x     places, length m, as they come from the viewpoint; see {@link Viewpoint#order}
      * @param y     places, length m
      * @param count how many
      * @return count × m (mm)
