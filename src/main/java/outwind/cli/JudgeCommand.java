@@ -126,7 +126,7 @@ final class JudgeCommand implements Callable<Integer> {
 
     private JudgeOptions request(Board board, Path file) throws IOException, BadBoardFile {
         JudgeOptions request = holding.held(machine.request(board, machine.shop(file), options.seed()), board.units());
-        return anyway ? request.cuttingAnyway() : request;
+        return options.isForLater() ? request.forLater() : anyway ? request.cuttingAnyway() : request;
     }
 
     private Board read(Path path) throws IOException, BadBoardFile {
@@ -139,9 +139,7 @@ final class JudgeCommand implements Callable<Integer> {
         // Drawn beside each other and beside the text: most of a short run is getting these ready.
         var sheet = output.charts() ? CompletableFuture.supplyAsync(() -> BoardSheet.png(judgement, figures)) : null;
         var drawing = output.charts() ? CompletableFuture.supplyAsync(() -> DetailSheet.png(judgement, figures)) : null;
-        String report = options.isForLater()
-            ? TextReport.forLater(judgement, figures, name + DETAILS + ".txt")
-            : TextReport.of(judgement, figures, name + DETAILS + ".txt");
+        String report = TextReport.of(judgement, figures, name + DETAILS + ".txt");
         String why = DetailsReport.of(judgement, figures);
         if (files.size() > 1) {
             TextReport.summary(judgement, figures).forEach(terminal::println);

@@ -45,7 +45,7 @@ final class ShopCommand implements Callable<Integer> {
                 return 1;
             }
             out.println("Written: " + new Reports(place, List.of()).writeNew(ShopFile.NAME, beginning()));
-            out.println("Put your own figures in. The cutters in it are examples.");
+            out.println("Put your own figures in. The cutters in it are examples and do not count.");
             return 0;
         } catch (IOException e) {
             spec.commandLine().getErr().println(FileTrouble.inWords(place, e));

@@ -103,14 +103,15 @@ public record Machining(Cutter roughing, Optional<Cutter> finishing, Map<Face, L
         return passes.values().stream().mapToInt(List::size).sum();
     }
 
-    /** Minutes on one face, with the change of cutters. */
+    /** Whole minutes on one face, with the change of cutters; so that the faces add up to the total that is shown. */
     public double minutes(Face face) {
         List<Pass> all = on(face);
         boolean changes = all.stream().map(Pass::cutter).distinct().count() > 1;
-        return all.stream().mapToDouble(Pass::minutes).sum() + (changes ? CHANGE : 0);
+        return all.isEmpty() ? 0
+            : Math.max(1, Math.rint(all.stream().mapToDouble(Pass::minutes).sum() + (changes ? CHANGE : 0)));
     }
 
-    /** Minutes in all, with the changes of cutters. */
+    /** Whole minutes in all, with the changes of cutters. */
     public double minutes() {
         return passes.keySet().stream().mapToDouble(this::minutes).sum();
     }

@@ -34,7 +34,7 @@ public record Planes(List<ReferencePlane> all, ReferencePlane chosen, Optional<R
      * @param fits     trends of face A
      * @param skim     least depth to come off each face (mm)
      * @param limit    how far levelling may lift the board
-     * @param liesWell true if the board makes its target as it lies
+     * @param liesWell true if the board makes its target as it lies, with wood to spare
      * @param liftingDecides true if the verdict is another when the board is levelled
      */
     public static Planes compare(SampledBoard whole, SampledBoard kept, Region region, Fits fits, double skim,

@@ -53,8 +53,17 @@ public record Forecast(Faces faces, JudgeOptions request, Fits fits, RestingPose
         Verdict verdict = verdict(outlook.levelled(), board.target());
         Verdict lyingVerdict = verdict(outlook.asMeasured(), board.target());
         Planes planes = Planes.compare(faces.whole(), faces.kept(), faces.region(), fits, request.skim(), limit,
-            lyingVerdict == Verdict.YES, lyingVerdict != verdict);
+            board.target().isPresent() && isAmple(outlook.asMeasured(), board.target().getAsDouble()),
+            lyingVerdict != verdict);
         return new Forecast(faces, request, fits, pose, limit, outlook, verdict, planes);
+    }
+
+    /**
+     * True if a target is made with half a range to spare below the range. Less is enough for a YES before the first
+     * cut, but once face A is cut the rest of it may look doubtful, as {@link #reserve} says.
+     */
+    private static boolean isAmple(ThicknessRange range, double target) {
+        return target <= range.low() - (range.high() - range.low()) / 2;
     }
 
     public static RestingPose pose(Faces faces) {
@@ -115,7 +124,16 @@ public record Forecast(Faces faces, JudgeOptions request, Fits fits, RestingPose
 
     private CuttingPlan cuts(Slab slab, Plane bed, Datum datumA, ThicknessRange range) {
         return CuttingPlan.of(slab, bed, datumA, faces.whole(), faces.kept(), reachable(slab, range),
-            range.high() - range.low());
+            reserve(slab, range));
+    }
+
+    /**
+     * What face B keeps to spare (mm): as much as the most likely board may promise too much, and a range more. Face A
+     * is cut no truer than it is zeroed, and then the verdict has to stand, at 95 %, on a second measurement with errors
+     * of its own.
+     */
+    private static double reserve(Slab slab, ThicknessRange range) {
+        return Math.max(0, slab.thickness() - range.low()) + range.high() - range.low();
     }
 
     /**

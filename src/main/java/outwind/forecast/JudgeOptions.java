@@ -16,10 +16,11 @@ import outwind.shop.Wedge;
  * @param push     what the board has to stand while it is cut
  * @param mostLift most that levelling may lift the board (mm); see {@link LiftLimit}
  * @param anyway   true if a plan is wanted though the board will not, or may not, make its target
+ * @param later    true if the board is judged as it will be once its moisture has changed: nothing is cut today
  * @param seed     of the possible boards; the same seed gives the same answer
  */
 public record JudgeOptions(double skim, Shop shop, OptionalDouble stopAt, Push push, double mostLift, boolean anyway,
-                      long seed) {
+                      boolean later, long seed) {
 
     /** Depth that takes the saw marks off a rough face (mm); common practice. */
     private static final double USUAL_SKIM = 0.3;
@@ -49,22 +50,22 @@ public record JudgeOptions(double skim, Shop shop, OptionalDouble stopAt, Push p
     public static JudgeOptions usual(Board board, Shop shop) {
         double skim = board.skim().orElse(shop.skim().orElse(USUAL_SKIM));
         return new JudgeOptions(skim, shop, OptionalDouble.empty(),
-            new Push(shop.push().orElse(Push.USUAL.force()), Push.USUAL.give()), LiftLimit.USUAL, false, 1);
+            new Push(shop.push().orElse(Push.USUAL.force()), Push.USUAL.give()), LiftLimit.USUAL, false, false, 1);
     }
 
     /** The same in another shop. */
     public JudgeOptions in(Shop other) {
-        return new JudgeOptions(skim, other, stopAt, push, mostLift, anyway, seed);
+        return new JudgeOptions(skim, other, stopAt, push, mostLift, anyway, later, seed);
     }
 
     /** The same with another limit to lifting (mm). */
     public JudgeOptions liftingAtMost(double most) {
-        return new JudgeOptions(skim, shop, stopAt, push, most, anyway, seed);
+        return new JudgeOptions(skim, shop, stopAt, push, most, anyway, later, seed);
     }
 
     /** The same with a thickness to stop cutting at (mm). */
     public JudgeOptions stoppingAt(double thickness) {
-        return new JudgeOptions(skim, shop, OptionalDouble.of(thickness), push, mostLift, anyway, seed);
+        return new JudgeOptions(skim, shop, OptionalDouble.of(thickness), push, mostLift, anyway, later, seed);
     }
 
     /** The same with clamps of a height (mm). */
@@ -74,7 +75,7 @@ public record JudgeOptions(double skim, Shop shop, OptionalDouble stopAt, Push p
 
     /** The same, standing another push. */
     public JudgeOptions standing(Push other) {
-        return new JudgeOptions(skim, shop, stopAt, other, mostLift, anyway, seed);
+        return new JudgeOptions(skim, shop, stopAt, other, mostLift, anyway, later, seed);
     }
 
     /** The same with tapered shims. */
@@ -84,11 +85,16 @@ public record JudgeOptions(double skim, Shop shop, OptionalDouble stopAt, Push p
 
     /** The same, with a plan whatever the verdict. */
     public JudgeOptions cuttingAnyway() {
-        return new JudgeOptions(skim, shop, stopAt, push, mostLift, true, seed);
+        return new JudgeOptions(skim, shop, stopAt, push, mostLift, true, later, seed);
+    }
+
+    /** The same of a board as it will be later. */
+    public JudgeOptions forLater() {
+        return new JudgeOptions(skim, shop, stopAt, push, mostLift, anyway, true, seed);
     }
 
     /** The same with another seed. */
     public JudgeOptions withSeed(long other) {
-        return new JudgeOptions(skim, shop, stopAt, push, mostLift, anyway, other);
+        return new JudgeOptions(skim, shop, stopAt, push, mostLift, anyway, later, other);
     }
 }

@@ -121,7 +121,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
 
     /** Which cuts are planned. */
     public Planned planned() {
-        if (!cuts.leavesWood()) {
+        if (!cuts.leavesWood() || request().later()) {
             return Planned.NONE;
         }
         if (request().anyway() || request().stopAt().isPresent()) {

@@ -9,6 +9,9 @@ public enum Planned {
     /** Face A alone, just clean; then the board is measured again. The craftsman's way with a doubtful board. */
     FACE_A,
 
-    /** None yet: the board falls short, or a reading that looks wrong decides whether it does. */
+    /**
+     * None yet: the board falls short, a reading that looks wrong decides whether it does, or the
+     * board is judged as it will be later.
+     */
     NONE
 }

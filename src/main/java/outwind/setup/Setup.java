@@ -36,7 +36,7 @@ public record Setup(Plane bed, Supports held, List<Corner> corners, List<Double>
     private static final double OPEN = 0.1;
 
     /** Share of the possible boards that must touch the bed before it is counted on. */
-    private static final double SURE = 0.9;
+    private static final double SURE = 0.95;
 
     /**
      * @param slopes   a plane with the slopes of the cut
@@ -97,6 +97,11 @@ public record Setup(Plane bed, Supports held, List<Corner> corners, List<Double>
     /** How far the gap under one of the places may be from its height: half width of a 90 % range (mm). */
     public double errorOf(Shim place) {
         return errors.get(held.places().indexOf(place));
+    }
+
+    /** True if the gap under a shim is known no better than the shim is thick. */
+    public boolean isUnsure(Shim place) {
+        return place.isNeeded() && errorOf(place) > place.height();
     }
 
     private static List<Corner> corners(Board board, BoardShape shape, Plane bed) {

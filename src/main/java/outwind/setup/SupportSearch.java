@@ -14,7 +14,7 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Two starts: stations spaced evenly as beam theory allows, opened or closed until just enough hold; and shims at
  * the ends, then one more wherever the board moves most. Each is thinned: any shim the rest hold without goes; two make
- * way for one. The smaller result counts. A place is a node of the mesh; the result cannot be thinned by these moves,
+ * way for one; one goes and the others move along until they hold. The smaller result counts. A place is a node of the mesh; the result cannot be thinned by these moves,
  * which is not a proof that no smaller one exists.
  */
 final class SupportSearch {
@@ -30,6 +30,12 @@ final class SupportSearch {
 
     /** Up to so many shims every pair is tried; the cost grows with the square. */
     private static final int FEW_SHIMS = 8;
+
+    /** How far along a shim is moved to make up for one that is taken away, in lines of the mesh. */
+    private static final int[] STEPS = {-2, -1, 1, 2};
+
+    /** Less than this gained by moving a shim is rounding, or not worth the search (mm). */
+    private static final double WORTH_MOVING = 1e-4;
 
     private final BoardMesh mesh;
     private final HeldBoard held;
@@ -197,7 +203,7 @@ final class SupportSearch {
         Set<Integer> shims = new TreeSet<>(start);
         do {
             dropNeedless(shims);
-        } while (replaceTwoByOne(shims, rows));
+        } while (replaceTwoByOne(shims, rows) || oneFewer(shims, rows));
         return shims;
     }
 
@@ -259,6 +265,52 @@ final class SupportSearch {
             held.add(one);
         }
         return false;
+    }
+
+    /** Takes one shim away and moves the others along until they hold without it; true if they do. */
+    private boolean oneFewer(Set<Integer> shims, int[] rows) {
+        if (shims.size() > FEW_SHIMS) {
+            return false;
+        }
+        Set<Integer> places = places(rows);
+        for (int dropped : List.copyOf(shims)) {
+            Set<Integer> rest = new TreeSet<>(shims);
+            rest.remove(dropped);
+            restOn(rest);
+            double movement = held.greatest(Double.POSITIVE_INFINITY);
+            for (double before = Double.POSITIVE_INFINITY; movement < before - WORTH_MOVING && !heldNow(); ) {
+                before = movement;
+                for (int shim : List.copyOf(rest)) {
+                    movement = moved(shim, rest, places, movement);
+                }
+            }
+            if (heldNow()) {
+                shims.clear();
+                shims.addAll(rest);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Moves a shim to the first place near it on which the board moves less; gives how far it then moves (mm). */
+    private double moved(int shim, Set<Integer> shims, Set<Integer> places, double movement) {
+        for (int lines : STEPS) {
+            int other = shim + lines * (BoardMesh.ACROSS + 1);
+            if (places.contains(other) && !shims.contains(other)) {
+                held.remove(shim);
+                held.add(other);
+                double then = held.greatest(movement);
+                if (then < movement - WORTH_MOVING) {
+                    shims.remove(shim);
+                    shims.add(other);
+                    return then;
+                }
+                held.remove(other);
+                held.add(shim);
+            }
+        }
+        return movement;
     }
 
     /** A place at which one more shim makes the board hold, as it now lies. */

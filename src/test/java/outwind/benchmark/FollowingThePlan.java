@@ -47,7 +47,7 @@ public final class FollowingThePlan {
         System.out.println("| family | gap within the shim's ±, as measured | levelled | 1 mm to spare: planned | right | stated 95 %: planned | right | check alarms |"
             + " verdict turned | said to have moved | twist of 1 mm seen |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
-        for (TrueBoard.Family family : TrueBoard.Family.values()) {
+        for (TrueBoard.Family family : TrueBoard.Family.named(args)) {
             int[] lying = new int[2];
             int[] levelled = new int[2];
             List<Outcome> spare = new ArrayList<>();

@@ -69,7 +69,7 @@ public final class SettingDown {
         System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
         int steady = 0;
         int moves = 0;
-        for (TrueBoard.Family family : TrueBoard.Family.values()) {
+        for (TrueBoard.Family family : TrueBoard.Family.named(args)) {
             Counts lying = new Counts();
             Counts levelled = new Counts();
             for (int i = 0; i < boards; i++) {

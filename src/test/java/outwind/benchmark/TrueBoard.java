@@ -1,6 +1,7 @@
 package outwind.benchmark;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -142,5 +143,14 @@ record TrueBoard(double length, double width, DoubleBinaryOperator top, DoubleBi
     }
 
     /** Families unlike each other, and unlike the model. */
-    enum Family { SMOOTH, KINKED, TAPERED, MISCUT, HUMPED, VARYING_CUP }
+    enum Family {
+        SMOOTH, KINKED, TAPERED, MISCUT, HUMPED, VARYING_CUP;
+
+        /** Those named among the words of a command line; all if none is. */
+        static List<Family> named(String[] words) {
+            List<Family> named = Arrays.stream(values())
+                .filter(family -> Arrays.stream(words).anyMatch(family.name()::equalsIgnoreCase)).toList();
+            return named.isEmpty() ? List.of(values()) : named;
+        }
+    }
 }

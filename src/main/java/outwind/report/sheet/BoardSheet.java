@@ -14,6 +14,7 @@ import outwind.report.drawing.Frame;
 import outwind.report.drawing.Hatch;
 import outwind.report.drawing.Paper;
 import outwind.report.drawing.TextStyle;
+import outwind.report.words.CutWords;
 import outwind.report.words.Figures;
 import outwind.report.words.Sentences;
 
@@ -51,9 +52,6 @@ public final class BoardSheet {
     private static final int BOX_PADDING = 8;
 
     private static final Color STRIP = Paper.INK;
-
-    private static final String CAUTIONS = "Wear eye, ear and dust protection. Hold the work before the spindle starts,"
-        + " with nothing within reach of the cutter. The machine's manual, local rules and training come first.";
 
     /**
      * A sheet with where its drawings lie.
@@ -142,9 +140,9 @@ public final class BoardSheet {
 
     /** Along the lower edge; where they begin (px). */
     private int cautions() {
-        int lines = Paper.heightOf(CAUTIONS, TextStyle.SMALL, ROOM, 2);
+        int lines = Paper.heightOf(CutWords.CAUTIONS, TextStyle.SMALL, ROOM, 2);
         int top = Paper.HEIGHT - MARGIN + 6 - lines;
-        paper.paragraph(CAUTIONS, TextStyle.SMALL, MARGIN, top, ROOM, 2);
+        paper.paragraph(CutWords.CAUTIONS, TextStyle.SMALL, MARGIN, top, ROOM, 2);
         return top;
     }
 

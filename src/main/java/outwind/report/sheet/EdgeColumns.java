@@ -106,7 +106,7 @@ final class EdgeColumns {
 
     /** What is written beside the disc or ring of a support. */
     static String words(Support support, Figures figures) {
-        return support.isShimmed() ? figures.shim(support.shim().height()) : RESTS;
+        return support.isShimmed() ? support.height(figures) : RESTS;
     }
 
     static TextStyle type(Support support, boolean small) {

@@ -116,6 +116,7 @@ final class StepColumn {
                 + (isInside ? " Those inside go in from the nearest side." : "")
                 + (isTerse ? "" : " Press on each corner: it must not move."));
         }
+        sentences.unsureShims().ifPresent(words -> words(Support.UNSURE + " " + words));
         if (!isTerse && supports.stream().anyMatch(support -> !support.isShimmed())) {
             words("Where it touches, check with a slip of paper.");
         }
@@ -196,6 +197,7 @@ final class StepColumn {
         if (!isTerse) {
             words("All off alike is only your zero. If one place alone is off by more than its ±, the board has"
                 + " moved. Then read all of face B and run outwind finish.");
+            new Sentences(judgement, figures).looseCheck().ifPresent(this::words);
         }
         y += GAP;
     }

@@ -25,6 +25,7 @@ import outwind.report.words.Support;
 import outwind.setup.Corner;
 import outwind.setup.Setup;
 import outwind.setup.Shim;
+import outwind.shop.ShimStack;
 import outwind.shop.Cutter;
 import outwind.surface.trend.NestedTest;
 import outwind.surface.trend.Term;
@@ -124,15 +125,27 @@ public final class DetailsReport {
             + figures.unit()
             + ")", "± (90\u00a0%)"));
         judgement.request().shop().wedge().ifPresent(wedge -> header.add("slide taper in"));
+        List<Double> atHand = judgement.request().shop().shims();
+        if (!atHand.isEmpty()) {
+            header.add("made of");
+        }
         List<List<String>> rows = new ArrayList<>();
         for (Support support : Support.round(judgement)) {
             Shim shim = support.shim();
             List<String> row = new ArrayList<>(List.of(support.label(), figures.place(shim.x()), edge(shim.y()),
                 figures.shim(shim.height()), shim.isNeeded() ? figures.fine(judgement.setup().errorOf(shim)) : ""));
             judgement.request().shop().wedge().ifPresent(wedge -> row.add(slideIn(shim)));
+            if (!atHand.isEmpty()) {
+                row.add(shim.isNeeded() ? madeOf(shim, new ShimStack(atHand)) : "");
+            }
             rows.add(row);
         }
         page.table("  ", header, rows);
+    }
+
+    private String madeOf(Shim shim, ShimStack atHand) {
+        return atHand.madeUp(shim.height()).map(pieces -> pieces.stream().map(figures::shim)
+            .collect(Collectors.joining(" + "))).orElse("none at hand");
     }
 
     private String slideIn(Shim shim) {

@@ -12,6 +12,7 @@ import outwind.report.words.CutWords;
 import outwind.report.words.Figures;
 import outwind.report.words.Page;
 import outwind.report.words.Sentences;
+import outwind.report.words.Support;
 import outwind.setup.FaceDown;
 import outwind.setup.Shim;
 
@@ -51,25 +52,15 @@ public final class TextReport {
         return of(judgement, figures, Optional.of(details));
     }
 
-    /** Writes the report of a board as it will be once it has dried or swollen: nothing to do to it today. */
-    public static String forLater(Judgement judgement, Figures figures, String details) {
-        TextReport report = new TextReport(judgement, figures);
-        report.title();
-        report.verdict();
-        report.page.gap();
-        report.page.paragraph("No steps are given, since the board will change first. For steps on today's wood, run"
-            + " judge without --moisture.");
-        report.page.line("Details: " + details);
-        return report.page.toString();
-    }
-
     private static String of(Judgement judgement, Figures figures, Optional<String> details) {
         TextReport report = new TextReport(judgement, figures);
         report.title();
         report.verdict();
         report.beforeCutting();
-        report.whatToDo();
-        report.cautions();
+        if (!judgement.request().later()) {
+            report.whatToDo();
+            report.cautions();
+        }
         details.ifPresent(file -> report.page.line("Details: " + file));
         return report.page.toString();
     }
@@ -160,7 +151,7 @@ public final class TextReport {
             + " (" + figures.unitInFull() + "; x from the end you measured from):");
         shims();
         sentences.contacts().ifPresent(this::more);
-        sentences.unsureShims().ifPresent(words -> more("* " + words));
+        sentences.unsureShims().ifPresent(words -> more(Support.UNSURE + " " + words));
         if (sentences.carrierInstead().isPresent()) {
             more("Or glue it to a flat carrier board; see the details.");
         }
@@ -172,8 +163,8 @@ public final class TextReport {
     private void shims() {
         BoardGrid grid = new BoardGrid(board, figures);
         for (Shim shim : judgement.setup().places()) {
-            boolean isUnsure = shim.isNeeded() && judgement.setup().errorOf(shim) > shim.height();
-            grid.put(shim.x(), shim.y(), figures.shim(shim.height()) + (isUnsure ? "*" : ""));
+            grid.put(shim.x(), shim.y(), figures.shim(shim.height())
+                + (judgement.setup().isUnsure(shim) ? Support.UNSURE : ""));
         }
         grid.print(page, GRID);
         judgement.request().shop().wedge().ifPresent(taper -> {
@@ -204,6 +195,7 @@ public final class TextReport {
         grid.print(page, GRID);
         more("All off by one amount is only your zero. If one differs from the rest by over "
             + figures.fineLength(limit) + ", the board has moved. Then read all of face\u00a0B and run outwind finish.");
+        sentences.looseCheck().ifPresent(this::more);
     }
 
     private void more(String words) {

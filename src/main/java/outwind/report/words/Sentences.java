@@ -15,6 +15,7 @@ import outwind.board.Reading;
 import outwind.board.Underside;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
+import outwind.cutting.FaceBCheck;
 import outwind.flatten.PlaneName;
 import outwind.flatten.Planes;
 import outwind.flatten.ReferencePlane;
@@ -46,6 +47,12 @@ public final class Sentences {
     /** A board thinner than this bends under its own shims (mm); shims lower than LOW can hardly be set: our choice. */
     private static final double THIN = 15;
     private static final double LOW = 0.35;
+
+    /** How far a corner of face B is off the mean of the six places where a board has twisted by 1 mm (mm). */
+    private static final double OF_TWIST = 0.75;
+
+    /** With a wider limit a twist of 1 mm, read with an error of 0.08 mm, is missed more than once in ten (mm). */
+    private static final double LOOSE = OF_TWIST - 1.28 * 0.08;
 
     /** Most places at which the face's uncertainty is evaluated; a board measured by hand has fewer. */
     private static final int MOST_LOOKED_AT = 10_000;
@@ -184,6 +191,10 @@ public final class Sentences {
 
     /** What to do before any cut where the verdict is not yes, one thing a sentence or two; empty where it is. */
     public List<String> beforeCutting() {
+        if (judgement.request().later()) {
+            return List.of("No steps are given, since the board will change first. For steps on today's wood, run judge"
+                + " without --moisture.");
+        }
         List<String> steps = new ArrayList<>();
         if (!judgement.doubts().isEmpty() && judgement.planned() == Planned.NONE) {
             steps.add("Measure again what looks wrong, then judge again. The verdict depends on it.");
@@ -438,10 +449,16 @@ public final class Sentences {
 
     /** Where shims are known no better than they are thick. */
     public Optional<String> unsureShims() {
-        boolean any = judgement.setup().shims().stream()
-            .anyMatch(shim -> judgement.setup().errorOf(shim) > shim.height());
-        return any ? Optional.of("The ± is as much as the shim: measure the gap with a feeler gauge.")
+        return judgement.setup().shims().stream().anyMatch(judgement.setup()::isUnsure) ? Optional.of("The ± is as much as the shim: measure the gap with a feeler gauge.")
             : Optional.empty();
+    }
+
+    /** Where the check of face B would miss a twist that matters; empty where it sees one. */
+    public Optional<String> looseCheck() {
+        double limit = judgement.checks().stream().mapToDouble(FaceBCheck::tolerance).max().orElse(0);
+        return limit <= LOOSE ? Optional.empty() : Optional.of("That limit is wide: a twist of "
+            + figures.small(limit / OF_TWIST) + " may pass. Caliper readings at the four corners, taken before you cut,"
+            + " would narrow it.");
     }
 
     /** How to check the places where the bed itself is counted on; empty if there are none. */

@@ -13,8 +13,12 @@ import outwind.setup.Shim;
  * @param shim   where it is, and the gap
  * @param where  under which edge
  * @param number counted round the board; empty where the board touches the bed
+ * @param unsure true if the gap is known no better than the shim is thick
  */
-public record Support(Shim shim, Where where, OptionalInt number) {
+public record Support(Shim shim, Where where, OptionalInt number, boolean unsure) {
+
+    /** Stands behind the height of a shim that is known no better than it is thick. */
+    public static final String UNSURE = "*";
 
     /** An edge of the board, or away from both. */
     public enum Where { NEAR, FAR, INSIDE }
@@ -25,7 +29,7 @@ public record Support(Shim shim, Where where, OptionalInt number) {
         int count = 0;
         for (Shim shim : judgement.setup().places()) {
             supports.add(new Support(shim, where(shim, judgement.board()),
-                shim.isNeeded() ? OptionalInt.of(++count) : OptionalInt.empty()));
+                shim.isNeeded() ? OptionalInt.of(++count) : OptionalInt.empty(), judgement.setup().isUnsure(shim)));
         }
         return List.copyOf(supports);
     }
@@ -37,6 +41,11 @@ public record Support(Shim shim, Where where, OptionalInt number) {
     /** How it is named in tables: its number, or a dash where the board touches. */
     public String label() {
         return number.isPresent() ? String.valueOf(number.getAsInt()) : "-";
+    }
+
+    /** The height of its shim, marked where that is unsure. */
+    public String height(Figures figures) {
+        return figures.shim(shim.height()) + (unsure ? UNSURE : "");
     }
 
     public boolean isShimmed() {

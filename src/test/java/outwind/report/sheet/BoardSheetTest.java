@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,6 +25,8 @@ import outwind.board.Reading;
 import outwind.board.Trim;
 import outwind.board.Underside;
 import outwind.board.Units;
+import outwind.board.file.BoardFile;
+import outwind.board.file.Defaults;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
 import outwind.judge.Planned;
@@ -124,8 +127,9 @@ class BoardSheetTest {
 
     // One walks along the near edge to the far end and back along the far edge.
     @Test
-    void shimsAreNumberedRoundTheBoardAndWhatRestsHasNoNumber() {
-        List<Support> supports = Support.round(judged(1600, 200, 40, (u, v) -> 5 * (2 * u - 1) * (2 * u - 1)));
+    void shimsAreNumberedRoundTheBoardAndWhatRestsHasNoNumber() throws Exception {
+        Board rests = BoardFile.read(Path.of("sample-probes/mantel-wedge.csv"), Defaults.NOTHING);
+        List<Support> supports = Support.round(Judgement.of(rests, JudgeOptions.usual(rests)));
 
         assertTrue(supports.stream().anyMatch(support -> !support.isShimmed()), "nothing rests");
         int next = 1;
