@@ -10,6 +10,9 @@ package outwind.board;
  */
 public record CaliperReading(double x, double y, double thickness, int line) {
 
+    /** Standard deviation of one on rough wood (mm); common practice. */
+    public static final double DEVIATION = 0.1;
+
     public CaliperReading {
         Quantity.X.require(x);
         Quantity.Y.require(y);

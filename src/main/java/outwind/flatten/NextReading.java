@@ -3,28 +3,43 @@ package outwind.flatten;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import outwind.board.Board;
+import outwind.board.CaliperReading;
 import outwind.surface.Places;
 import outwind.surface.SampledBoard;
 
 /**
- * A place that is worth touching off next, because the thickness depends on its height.
+ * A place that is worth measuring next, because the finished thickness depends on what is found there.
  *
  * <pre>
- *   over the possible boards, with t the slab's thickness and h the height of face A at a place:
- *   ρ² = cov(t, h)² / (var t · (var h + noise²)),   width left = width · √(1 − ρ²)
+ *   over the possible boards, with t the slab's thickness and m what would be measured at a place, a height of face A
+ *   or a thickness by caliper:
+ *   ρ² = cov(t, m)² / (var t · (var m + noise²)),   width left = width · √(1 − ρ²)
  * </pre>
  * The place with the greatest ρ² narrows the range most, and by the same token lowers the chance of a wrong verdict
- * most. For a second and third place, t and h are first rid of what the earlier ones will have explained.
+ * most. For a second and third place, t and m are first rid of what the earlier ones will have explained.
  *
  * @param x    mm along the grain
  * @param y    mm across
+ * @param tool what to measure with there
  * @param left share of the range's width that is expected to be left once this place, and those before it, are
- *             touched, 0 to 1
+ *             measured, 0 to 1
  */
-public record NextReading(double x, double y, double left) {
+public record NextReading(double x, double y, Tool tool, double left) {
 
-    /** A cutter is not touched off nearer to an end or edge than this (mm). */
+    /** What a board is measured with. */
+    public enum Tool {
+        /** Touched off on face A. */
+        CUTTER,
+        /** Rough thickness, near an end or edge. */
+        CALIPER
+    }
+
+    /** A cutter or a caliper is not set down nearer to an end or edge than this (mm). */
     private static final double REACH = 10;
+
+    /** How far in from the ends and edges the jaws of a caliper reach (mm); common practice. */
+    private static final double JAWS = 40;
 
     /** A reading that narrows the range by less than this share is not worth the walk. */
     private static final double WORTHWHILE = 0.05;
@@ -34,67 +49,106 @@ public record NextReading(double x, double y, double left) {
         boolean at(double x, double y);
     }
 
-    /** The best places, wherever they lie. */
+    /**
+     * What might be measured.
+     *
+     * @param off of each possible board, from their mean (mm)
+     */
+    private record Candidate(double x, double y, Tool tool, double noise, double[] off) { }
+
+    /** The best places to touch off, wherever they lie. */
     public static List<NextReading> of(List<SampledBoard> boards, double[] slabs, double noise, int most) {
-        return of(boards, slabs, (x, y) -> false, noise, most);
+        return best(slabs, heights(boards, (x, y) -> false, noise), most);
     }
 
     /**
-     * The best places, in order.
+     * The best places for a cutter or a caliper, in order.
      *
-     * @param known places that are left out
+     * @param board for where a caliper reaches
+     * @param known places that are not touched off again
      * @param noise standard deviation of a touch-off (mm)
      * @param most  how many places at most
      */
-    public static List<NextReading> of(List<SampledBoard> boards, double[] slabs, Known known, double noise,
-            int most) {
+    public static List<NextReading> of(List<SampledBoard> boards, double[] slabs, Board board, Known known,
+            double noise, int most) {
+        List<Candidate> candidates = heights(boards, known, noise);
+        candidates.addAll(thicknesses(boards, board));
+        return best(slabs, candidates, most);
+    }
+
+    /** The best places for a caliper, in order; at most so many. */
+    public static List<NextReading> byCaliper(List<SampledBoard> boards, double[] slabs, Board board, int most) {
+        return best(slabs, thicknesses(boards, board), most);
+    }
+
+    private static List<Candidate> heights(List<SampledBoard> boards, Known known, double noise) {
         Places places = boards.get(0).places();
-        double[] thickness = centred(slabs);
-        double[][] heights = new double[places.size()][];
-        for (int k = 0; k < heights.length; k++) {
-            int place = k;
-            heights[k] = known.at(places.x()[k], places.y()[k]) ? new double[slabs.length]
-                : centred(boards.stream().mapToDouble(board -> board.top()[place]).toArray());
+        return candidates(places, (x, y) -> !known.at(x, y), Tool.CUTTER, noise, (sampled, place) -> sampled.top()[place], boards);
+    }
+
+    private static List<Candidate> thicknesses(List<SampledBoard> boards, Board board) {
+        return candidates(boards.get(0).places(), (x, y) -> Math.min(Math.min(x, board.length() - x),
+            Math.min(y, board.width() - y)) <= JAWS, Tool.CALIPER, CaliperReading.DEVIATION,
+            (sampled, place) -> sampled.top()[place] - sampled.underside()[place], boards);
+    }
+
+    /** What is measured of a board at a place (mm). */
+    private interface Quantity {
+        double of(SampledBoard board, int place);
+    }
+
+    private static List<Candidate> candidates(Places places, Known wanted, Tool tool, double noise, Quantity quantity,
+            List<SampledBoard> boards) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (int k = 0; k < places.size(); k++) {
+            if (wanted.at(places.x()[k], places.y()[k])) {
+                int place = k;
+                candidates.add(new Candidate(inside(places.x()[k], places.x()), inside(places.y()[k], places.y()), tool,
+                    noise, centred(boards.stream().mapToDouble(board -> quantity.of(board, place)).toArray())));
+            }
         }
+        return candidates;
+    }
+
+    private static List<NextReading> best(double[] slabs, List<Candidate> candidates, int most) {
+        double[] thickness = centred(slabs);
         double before = dot(thickness, thickness);
-        // A reading is a height with noise on it; which noise does not matter, so it is always the same.
+        // A reading has noise on it; which noise does not matter, so it is always the same.
         SplittableRandom random = new SplittableRandom(1);
         List<NextReading> next = new ArrayList<>();
-        while (next.size() < most) {
-            int best = mostTelling(thickness, heights, noise);
-            double explained = explained(thickness, heights[best], noise);
+        while (next.size() < most && !candidates.isEmpty()) {
+            Candidate best = mostTelling(thickness, candidates);
+            double explained = explained(thickness, best);
             if (before == 0 || 1 - Math.sqrt(1 - explained) < WORTHWHILE) {
                 break;
             }
-            double[] reading = heights[best].clone();
+            double[] reading = best.off().clone();
             for (int i = 0; i < reading.length; i++) {
-                reading[i] += random.nextGaussian(0, noise);
+                reading[i] += random.nextGaussian(0, best.noise());
             }
             double variance = dot(reading, reading);
             subtract(thickness, reading, dot(thickness, reading) / variance);
-            for (double[] height : heights) {
-                subtract(height, reading, dot(height, reading) / variance);
+            for (Candidate candidate : candidates) {
+                subtract(candidate.off(), reading, dot(candidate.off(), reading) / variance);
             }
-            next.add(new NextReading(inside(places.x()[best], places.x()), inside(places.y()[best], places.y()),
-                Math.sqrt(dot(thickness, thickness) / before)));
+            next.add(new NextReading(best.x(), best.y(), best.tool(), Math.sqrt(dot(thickness, thickness) / before)));
         }
         return next;
     }
 
-    private static int mostTelling(double[] thickness, double[][] heights, double noise) {
-        int best = 0;
-        for (int k = 1; k < heights.length; k++) {
-            if (explained(thickness, heights[k], noise) > explained(thickness, heights[best], noise)) {
-                best = k;
-            }
+    private static Candidate mostTelling(double[] thickness, List<Candidate> candidates) {
+        Candidate best = candidates.get(0);
+        for (Candidate candidate : candidates) {
+            best = explained(thickness, candidate) > explained(thickness, best) ? candidate : best;
         }
         return best;
     }
 
-    /** ρ², the share of the thickness's variance that a reading of this height takes away. */
-    private static double explained(double[] thickness, double[] height, double noise) {
-        double both = dot(thickness, height);
-        double variance = dot(thickness, thickness) * (dot(height, height) + height.length * noise * noise);
+    /** ρ², the share of the thickness's variance that a reading takes away. */
+    private static double explained(double[] thickness, Candidate candidate) {
+        double both = dot(thickness, candidate.off());
+        double variance = dot(thickness, thickness) * (dot(candidate.off(), candidate.off())
+            + thickness.length * candidate.noise() * candidate.noise());
         return variance > 0 ? both * both / variance : 0;
     }
 

@@ -46,7 +46,7 @@ import outwind.surface.trend.Warp;
  * @param warp     twist, bow and cup
  * @param readings what the readings alone say
  * @param doubts   readings that look wrong
- * @param next     places worth touching off next, the best first
+ * @param next     places worth measuring next, the best first
  * @param faceDown which face is better down
  * @param asMeasured how to hold it as it was touched off
  * @param levelled how to hold it so that the thickest board comes out
@@ -61,6 +61,9 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
 
     /** More places than anybody walks back for. */
     private static final int MOST_NEXT = 3;
+
+    /** Caliper readings that anybody takes without being asked twice. */
+    private static final int FEW_CALIPERS = 4;
 
     /** Lines of the grid that possible boards are laid down on. */
     private static final int LAID_ALONG = 13;
@@ -100,7 +103,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
             .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(measured.without(suspect.reading())),
                 faces.region(), request.skim(), forecast.limit(), request.seed()).levelled()))
             .toList();
-        List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), shape::isScannedAt,
+        List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), board, shape::isScannedAt,
             shape.noise().deviation(), MOST_NEXT);
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
             doubts, next, FaceDown.of(faces.whole(), laid.join(), board.width(),
@@ -209,6 +212,11 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     /** Places to read next; none where no further reading may change the answer. */
     public List<NextReading> worthReading() {
         return isOpen() ? next() : List.of();
+    }
+
+    /** The best places for a few caliper readings, the best first; empty where they would tell nothing. */
+    public List<NextReading> byCaliper() {
+        return NextReading.byCaliper(outlook().boards(), outlook().slabs(), board(), FEW_CALIPERS);
     }
 
     /** What comes off face A at a place (mm); negative where the cutter meets air. */

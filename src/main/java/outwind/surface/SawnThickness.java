@@ -46,7 +46,7 @@ final class SawnThickness implements Thickness {
         return new SawnThickness(field(Observations.of(
             calipers.stream().mapToDouble(CaliperReading::x).toArray(),
             calipers.stream().mapToDouble(CaliperReading::y).toArray(),
-            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CALIPER, seen.length(),
+            calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CaliperReading.DEVIATION, seen.length(),
             seen.width()), seen), OptionalDouble.empty(), seen);
     }
 

@@ -7,9 +7,6 @@ import outwind.surface.field.Viewpoint;
 /** How thick the board is everywhere (mm), as a caliper or a person's word tells it. */
 interface Thickness {
 
-    /** Standard deviation of a caliper reading on rough wood (mm); common practice. */
-    double CALIPER = 0.1;
-
     /** Standard deviation of the one figure that a person states for a whole board (mm); common practice. */
     double STATED = 0.2;
 

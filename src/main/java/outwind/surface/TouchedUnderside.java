@@ -89,7 +89,7 @@ final class TouchedUnderside implements UndersideShape {
         for (int d = 0; d < draws.length; d++) {
             double[] gaps = new double[calipers.size()];
             for (int i = 0; i < gaps.length; i++) {
-                gaps[i] = tops[d][first + i] - calipers.get(i).thickness() + random.nextGaussian(0, Thickness.CALIPER)
+                gaps[i] = tops[d][first + i] - calipers.get(i).thickness() + random.nextGaussian(0, CaliperReading.DEVIATION)
                     - draws[d][first + i];
             }
             double[] plane = plane(gaps);

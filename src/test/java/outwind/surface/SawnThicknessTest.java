@@ -59,7 +59,7 @@ class SawnThicknessTest {
 
         double[] deviations = Arrays.stream(SawnThickness.stated(43, Viewpoint.near(LENGTH, WIDTH)).draws(x, y, 4000, random))
             .mapToDouble(draw -> Math.sqrt(StatUtils.variance(Arrays.stream(draw)
-                .map(t -> t + random.nextGaussian(0, Thickness.CALIPER)).toArray()))).toArray();
+                .map(t -> t + random.nextGaussian(0, CaliperReading.DEVIATION)).toArray()))).toArray();
 
         // The published within-board deviation, 0.40 mm, is an ordinary one, and so is that of each published board.
         double pooled = 25.4 * within(published());

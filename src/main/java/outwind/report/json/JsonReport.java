@@ -3,6 +3,7 @@ package outwind.report.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import java.util.Locale;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
@@ -168,7 +169,8 @@ public final class JsonReport {
         judgement.chance().ifPresent(chance -> node.put("chance", chance));
         ArrayNode next = root.putArray("nextReadings");
         for (NextReading reading : judgement.next()) {
-            next.addObject().put("x", reading.x()).put("y", reading.y()).put("rangeLeft", reading.left());
+            next.addObject().put("x", reading.x()).put("y", reading.y())
+                .put("tool", reading.tool().name().toLowerCase(Locale.ROOT)).put("rangeLeft", reading.left());
         }
         root.put("verdict", judgement.verdict().word());
     }

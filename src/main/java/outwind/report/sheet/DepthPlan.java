@@ -9,6 +9,7 @@ import outwind.board.Board;
 import outwind.board.Defect;
 import outwind.board.Trim;
 import outwind.cutting.Datum;
+import outwind.flatten.NextReading;
 import outwind.judge.Judgement;
 import outwind.judge.Planned;
 import outwind.report.drawing.DepthScale;
@@ -207,7 +208,8 @@ final class DepthPlan {
             labels.write(paper, TextStyle.STRONG, suspect, Labels.Side.ALL, "read again");
         }
         for (int i = 0; i < places.size(); i++) {
-            labels.write(paper, TextStyle.STRONG, places.get(i), Labels.Side.ALL, "read " + (i + 1), "" + (i + 1));
+            labels.write(paper, TextStyle.STRONG, places.get(i), Labels.Side.ALL, (judgement.worthReading().get(i).tool() == NextReading.Tool.CALIPER
+                ? "caliper " : "read ") + (i + 1), "" + (i + 1));
         }
     }
 
@@ -292,7 +294,7 @@ final class DepthPlan {
                 : "shim; heights are on the sheet with the details");
         }
         if (!judgement.worthReading().isEmpty()) {
-            key.add(Mark.NEXT::paint, "read here next");
+            key.add(Mark.NEXT::paint, "measure here next");
         }
         if (!judgement.doubts().isEmpty()) {
             key.add(Mark.SUSPECT::paint, "looks wrong");

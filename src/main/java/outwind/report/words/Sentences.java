@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import outwind.blanks.EqualLengths;
@@ -16,6 +17,7 @@ import outwind.board.Underside;
 import outwind.cutting.Cut;
 import outwind.cutting.CuttingPlan;
 import outwind.cutting.FaceBCheck;
+import outwind.flatten.NextReading;
 import outwind.flatten.PlaneName;
 import outwind.flatten.Planes;
 import outwind.flatten.ReferencePlane;
@@ -205,12 +207,14 @@ public final class Sentences {
         if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL || !judgement.doubts().isEmpty()) {
             return steps;
         }
-        next().ifPresent(steps::add);
-        steps.addAll(remedies());
-        if (isOneThicknessStated() && !judgement.board().evenThickness()) {
-            steps.add("Take four to six caliper readings along the ends and edges. One stated thickness leaves open"
-                + " how thick the board is elsewhere.");
+        boolean wantsCalipers = isOneThicknessStated() && !judgement.board().evenThickness();
+        if (wantsCalipers) {
+            steps.add(calipers());
         }
+        // Where those come first anyway, one step says it.
+        next().filter(words -> !wantsCalipers || judgement.next().get(0).tool() != NextReading.Tool.CALIPER)
+            .ifPresent(steps::add);
+        steps.addAll(remedies());
         switch (judgement.planned()) {
             case FACE_A -> steps.add("Or cut face\u00a0A just clean, as below. Then read face\u00a0B and run outwind"
                 + " finish.");
@@ -270,15 +274,19 @@ public final class Sentences {
         if (judgement.worthReading().isEmpty()) {
             return Optional.empty();
         }
-        List<String> places = judgement.worthReading().stream().map(next -> place(next.x(), next.y())).toList();
+        List<NextReading> best = judgement.worthReading();
+        List<String> places = best.stream().map(next -> place(next.x(), next.y())).toList();
         double left = judgement.next().get(0).left();
         if (isScanned()) {
             return Optional.of("Part of the face was not scanned, and the verdict depends on it. Scan all of the face"
                 + " again, above all near " + String.join(" and ", places) + ".");
         }
-        return Optional.of("Measure next at " + places.get(0) + ". That narrows the range to about "
-            + Figures.percent(left) + " of its width." + (places.size() == 1 ? ""
-            : " After it: " + String.join(", then ", places.subList(1, places.size())) + ".")
+        boolean byCaliper = best.get(0).tool() == NextReading.Tool.CALIPER;
+        List<String> after = best.stream().skip(1).map(next -> (next.tool() == best.get(0).tool() ? "" : byCaliper
+            ? "face\u00a0A at " : "the caliper at ") + place(next.x(), next.y())).toList();
+        return Optional.of((byCaliper ? "Take a caliper reading next at " : "Measure next at ") + places.get(0)
+            + ". That narrows the range to about " + Figures.percent(left) + " of its width."
+            + (after.isEmpty() ? "" : " After it: " + String.join(", then ", after) + ".")
             + (left > SETTLES_LITTLE ? " No single reading settles it." : ""));
     }
 
@@ -325,6 +333,20 @@ public final class Sentences {
             ? " To do better, measure one place five times and state the repeatability." : "") + evenThickness();
     }
 
+    /** What a few caliper readings would do for a board of one stated thickness. */
+    private String calipers() {
+        List<NextReading> best = judgement.byCaliper();
+        if (best.isEmpty()) {
+            return "Caliper readings would narrow it little.";
+        }
+        ThicknessRange range = judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asMeasured();
+        double left = best.get(best.size() - 1).left();
+        return "Take " + Figures.count(best.size(), "caliper reading", "caliper readings") + ", near "
+            + best.stream().map(next -> place(next.x(), next.y())).collect(Collectors.joining(", ")) + ". That should"
+            + " narrow " + figures.preciseNumber(range.low()) + " to " + figures.precise(range.high()) + " to about " + figures.preciseNumber(range.median() - left * (range.median() - range.low()))
+            + " to " + figures.precise(range.median() + left * (range.high() - range.median())) + ".";
+    }
+
     private boolean isOneThicknessStated() {
         Board board = judgement.board();
         return board.calipers().isEmpty() && board.underside() == Underside.ALIKE && board.readingsOf(Face.B).isEmpty()
@@ -340,7 +362,7 @@ public final class Sentences {
         String stated = figures.length(board.thickness().orElseThrow());
         return board.evenThickness() ? " The thickness is taken as " + stated + " everywhere, as stated."
             : " The thickness of " + stated + " is taken as one caliper reading, nobody knows where. The range allows for"
-                + " a wedge, as sawn boards have; caliper readings at the ends and edges narrow it.";
+                + " a wedge, as sawn boards have. " + calipers();
     }
 
     /** What the points of one cell scatter by, and how much of that is the scanner. */
