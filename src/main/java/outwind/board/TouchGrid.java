@@ -39,6 +39,13 @@ public record TouchGrid(double length, double width, int columns, int rows, doub
     /** On a narrow board the outer rows still stand at least this share of the width from the edges, and no more. */
     private static final double MOST_INSET = 1 / 6.0;
 
+    /** How far in from an edge the jaws of a caliper reach (mm); common practice. */
+    public static final double JAWS = 40;
+
+    /** Boards up to the one are measured by caliper at the corners, up to the other in the middle too (mm): our choice. */
+    private static final double SHORT = 500;
+    private static final double LONG = 2000;
+
     /**
      * One place to touch.
      *
@@ -126,6 +133,23 @@ public record TouchGrid(double length, double width, int columns, int rows, doub
 
     private List<Spot> spots(List<int[]> cells) {
         return cells.stream().map(cell -> spot(cell[0], cell[1])).toList();
+    }
+
+    /**
+     * Which of some places a caliper should measure as well: those nearest to the corners and, on all but short boards,
+     * to the middle of both edges; on long ones to the thirds. Eight at most, four where there are so many.
+     */
+    public static List<Place> byCaliper(List<Place> planned, double length, double width) {
+        int stations = length <= SHORT ? 2 : length <= LONG ? 3 : 4;
+        List<Place> chosen = new ArrayList<>();
+        for (int k = 0; k < 2 * stations; k++) {
+            boolean isNear = k < stations;
+            Place wanted = new Place(length * (isNear ? k : 2 * stations - 1 - k) / (stations - 1), isNear ? 0 : width);
+            planned.stream().filter(place -> Math.min(place.y(), width - place.y()) <= JAWS)
+                .min(Comparator.comparingDouble(place -> Math.hypot(place.x() - wanted.x(), place.y() - wanted.y())))
+                .filter(place -> !chosen.contains(place)).ifPresent(chosen::add);
+        }
+        return List.copyOf(chosen);
     }
 
     /** How far the cutter goes from spot to spot and back to the first (mm). */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
+import outwind.board.TouchGrid;
 import outwind.surface.Places;
 import outwind.surface.SampledBoard;
 
@@ -37,9 +38,6 @@ public record NextReading(double x, double y, Tool tool, double left) {
 
     /** A cutter or a caliper is not set down nearer to an end or edge than this (mm). */
     private static final double REACH = 10;
-
-    /** How far in from the ends and edges the jaws of a caliper reach (mm); common practice. */
-    private static final double JAWS = 40;
 
     /** A reading that narrows the range by less than this share is not worth the walk. */
     private static final double WORTHWHILE = 0.05;
@@ -88,7 +86,7 @@ public record NextReading(double x, double y, Tool tool, double left) {
 
     private static List<Candidate> thicknesses(List<SampledBoard> boards, Board board) {
         return candidates(boards.get(0).places(), (x, y) -> Math.min(Math.min(x, board.length() - x),
-            Math.min(y, board.width() - y)) <= JAWS, Tool.CALIPER, CaliperReading.DEVIATION,
+            Math.min(y, board.width() - y)) <= TouchGrid.JAWS, Tool.CALIPER, CaliperReading.DEVIATION,
             (sampled, place) -> sampled.top()[place] - sampled.underside()[place], boards);
     }
 

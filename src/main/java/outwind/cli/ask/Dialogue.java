@@ -13,6 +13,7 @@ import outwind.board.Face;
 import outwind.board.Place;
 import outwind.board.Quantity;
 import outwind.board.Reading;
+import outwind.board.TouchGrid;
 import outwind.board.Units;
 import outwind.board.file.Recording;
 import outwind.flatten.NextReading;
@@ -55,6 +56,7 @@ public final class Dialogue {
     private int refused;
     private boolean saidSettled;
     private boolean saidOver;
+    private boolean saidCalipers;
 
     /** @param complaints where it is said what was not taken */
     public Dialogue(Asker asker, PrintWriter out, PrintWriter complaints, RecordingFile file, String fileName,
@@ -111,6 +113,7 @@ public final class Dialogue {
                 case SKIP -> skip();
                 case AGAIN -> choose(said.rest().isEmpty() ? lastPlace() : planned(said.rest()));
                 case GO -> choose(planned(said.rest()));
+                case CALIPER -> caliper(said.rest());
                 case NOTE -> note(said.rest());
                 case LIST -> out.println(words.list(recording));
                 case WHY -> out.println(words.why(prospect,
@@ -235,6 +238,10 @@ public final class Dialogue {
         if (recording.next().isPresent() || chosen.isPresent()) {
             return;
         }
+        if (!saidCalipers) {
+            nextCaliper().map(words::askCaliper).ifPresent(out::println);
+            saidCalipers = true;
+        }
         Optional<NextReading> next = now.isSettled() ? Optional.empty() : now.next();
         next.ifPresent(worthwhile -> {
             chosen = Optional.of(new Place(worthwhile.x(), worthwhile.y()));
@@ -287,17 +294,57 @@ public final class Dialogue {
         keep(recording.skipped(recording.plan().get(next.getAsInt()).place()));
     }
 
-    private void note(String text) throws IOException {
+    /** Keeps a thickness at the next place for the caliper or at one that is typed, or takes the last one back. */
+    private void caliper(String rest) throws IOException {
+        String[] cells = rest.split("[\\s;]+");
+        Optional<Place> place = nextCaliper();
+        if (rest.equals("back")) {
+            Optional<Recording> before = recording.withoutLastCaliper();
+            if (before.isEmpty()) {
+                out.println("There is no caliper reading to take back.");
+                return;
+            }
+            keepBeside(before.get());
+        } else if (cells.length == 3) {
+            keepBeside(recording.calipered(new Place(recording.gauge().read(Quantity.X, cells[0]),
+                recording.gauge().read(Quantity.Y, cells[1])), cells[2]));
+        } else if (rest.isEmpty() || place.isEmpty()) {
+            out.println(place.map(words::askCaliper).orElse(RecordingWords.CALIPERS_DONE));
+            return;
+        } else {
+            keepBeside(recording.calipered(place.get(), rest));
+        }
+        out.println(nextCaliper().map(words::askCaliper).orElse(RecordingWords.CALIPERS_DONE));
+        look();
+    }
+
+    /** Where the caliper has not measured yet; empty on a board that was planed. */
+    private Optional<Place> nextCaliper() {
+        if (recording.board().evenThickness()) {
+            return Optional.empty();
+        }
+        return TouchGrid.byCaliper(recording.plan().stream().map(Recording.Planned::place).toList(),
+            recording.board().length(), recording.board().width()).stream()
+            .filter(place -> recording.board().calipers().stream().noneMatch(caliper ->
+                place.isAt(new Place(caliper.x(), caliper.y())))).findFirst();
+    }
+
+    /** Keeps what changes nothing of where the cutter goes. */
+    private void keepBeside(Recording next) throws IOException {
         Optional<Place> where = chosen;
+        keep(next);
+        chosen = where;
+    }
+
+    private void note(String text) throws IOException {
         Optional<Recording> noted = text.isEmpty() ? Optional.empty() : recording.noted(text);
         if (noted.isEmpty()) {
             out.println("A note goes with the last reading: type note and the text.");
             return;
         }
         Optional<Prospect> same = prospect;
-        keep(noted.get());
+        keepBeside(noted.get());
         prospect = same;
-        chosen = where;
     }
 
     /** A height that was doubted and not typed again is not taken. */

@@ -18,7 +18,7 @@ record TypedCommand(Optional<Word> word, String rest) {
 
     /** Words that can be typed, each by its first letter too. */
     enum Word {
-        UNDO, SKIP, AGAIN, GO, NOTE, LIST, WHY, HELP, DONE, BY;
+        UNDO, SKIP, AGAIN, GO, CALIPER, NOTE, LIST, WHY, HELP, DONE, BY;
 
         private boolean isTyped(String text) {
             String word = name().toLowerCase(Locale.ROOT);

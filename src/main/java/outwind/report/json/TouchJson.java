@@ -23,7 +23,8 @@ public final class TouchJson {
             .put("travel", TouchGrid.travel(sheet.tour()))
             .put("reason", JsonText.code(sheet.plan().reason()));
         ArrayNode places = root.putArray("places");
-        sheet.tour().forEach(spot -> places.addObject().put("x", spot.x()).put("y", spot.y()));
+        sheet.tour().forEach(spot -> places.addObject().put("x", spot.x()).put("y", spot.y())
+            .put("caliper", sheet.isByCaliper(spot)));
         ArrayNode grids = root.putArray("grids");
         for (GridPromise promise : sheet.plan().promises()) {
             grids.addObject().put("columns", promise.grid().columns()).put("rows", promise.grid().rows())

@@ -6,6 +6,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Optional;
 import outwind.board.TouchGrid;
 import outwind.report.drawing.Frame;
 import outwind.report.drawing.Paper;
@@ -35,21 +36,26 @@ public final class TouchChart {
 
     /** Radius of a numbered spot, and the least distance between two (px). */
     public static final int SPOT = 20;
+
+    /** Of the ring round a spot where a caliper measures as well (px). */
+    private static final int RING = 26;
     private static final int APART = 50;
 
     /** Beyond the board's sides, clear of spots that stand right at them (px). */
-    private static final int CLEAR = SPOT + 12;
+    private static final int CLEAR = RING + 8;
 
-    /** Columns of the list, height of one of its lines, and of the box on it (px). */
+    /** Columns of the list, with two boxes and with one; height of one of its lines, and of the box on it (px). */
+    private static final int WIDE_COLUMNS = 3;
     private static final int LIST_COLUMNS = 4;
     private static final int LIST_LINE = 58;
     private static final int BOX_HEIGHT = 46;
-    private static final int BOX_WIDTH = 116;
+    private static final int BOX_WIDTH = 108;
 
     /** Within a column of the list: where x and y end and the box begins (px). */
     private static final int X_END = 140;
     private static final int Y_END = 230;
     private static final int BOX = 244;
+    private static final int SECOND_BOX = 362;
 
     private static final String CAUTIONS = "Touch off with the spindle still and locked against starting. The machine"
         + " maker's manual, local rules and trained practice come first.";
@@ -82,11 +88,13 @@ public final class TouchChart {
         }
         y = board(y + GAP) + GAP;
         y = list(y) + GAP;
-        String caliper = sheet.board().thickness().isEmpty()
-            ? " Caliper readings: at three spots or more that do not lie in one line; write them beside the box." : "";
         y = paper.paragraph("x from the end you measure from, y from the near edge, in " + figures.unitInFull()
             + ". Height of the cutter: higher is more; where zero is does not matter. If the first spot reads otherwise"
-            + " at the end, the board or zero has moved." + caliper, TextStyle.TEXT, MARGIN, y, ROOM, 4);
+            + " at the end, the board or zero has moved.", TextStyle.TEXT, MARGIN, y, ROOM, 4);
+        Optional<String> calipers = sheet.caliperAdvice("that have a second ring and a second box");
+        if (calipers.isPresent()) {
+            y = paper.paragraph(calipers.get(), TextStyle.STRONG, MARGIN, y + 6, ROOM, 2);
+        }
         y = paper.paragraph(CAUTIONS, TextStyle.TEXT, MARGIN, y + 6, ROOM, 2);
         return y + MARGIN - 8;
     }
@@ -145,6 +153,9 @@ public final class TouchChart {
         pen.setColor(Paper.INK);
         pen.setStroke(new BasicStroke(2.5f));
         pen.draw(circle);
+        if (sheet.isByCaliper(spot)) {
+            pen.draw(new Ellipse2D.Double(x - RING, y - RING, 2 * RING, 2 * RING));
+        }
         paper.centred(String.valueOf(number), TextStyle.STRONG, number == 1 ? Paper.WHITE : Paper.INK, x, y);
     }
 
@@ -173,14 +184,19 @@ public final class TouchChart {
     /** The boxes to write in, down one column and on down the next; returns the y below them (px). */
     private int list(int top) {
         int count = tour.size() + 1;
-        int lines = (count + LIST_COLUMNS - 1) / LIST_COLUMNS;
+        boolean isWide = !sheet.calipers().isEmpty();
+        int most = isWide ? WIDE_COLUMNS : LIST_COLUMNS;
+        int lines = (count + most - 1) / most;
         int columns = (count + lines - 1) / lines;
-        int step = ROOM / LIST_COLUMNS;
+        int step = ROOM / most;
         for (int c = 0; c < columns; c++) {
             int left = MARGIN + c * step;
             paper.fromRight("x", TextStyle.NOTE, Paper.SOFT_INK, left + X_END, top + 12.0);
             paper.fromRight("y", TextStyle.NOTE, Paper.SOFT_INK, left + Y_END, top + 12.0);
             paper.centred("height", TextStyle.NOTE, Paper.SOFT_INK, left + BOX + BOX_WIDTH / 2.0, top + 12.0);
+            if (isWide) {
+                paper.centred("thickness", TextStyle.NOTE, Paper.SOFT_INK, left + SECOND_BOX + BOX_WIDTH / 2.0, top + 12.0);
+            }
         }
         for (int i = 0; i < count; i++) {
             TouchGrid.Spot spot = tour.get(i % tour.size());
@@ -195,6 +211,9 @@ public final class TouchChart {
             paper.fromRight(figures.place(spot.x()), TextStyle.TEXT, Paper.INK, left + X_END, middle);
             paper.fromRight(figures.place(spot.y()), TextStyle.TEXT, Paper.INK, left + Y_END, middle);
             paper.box(left + BOX, middle - BOX_HEIGHT / 2, BOX_WIDTH, BOX_HEIGHT, 2);
+            if (i < tour.size() && sheet.isByCaliper(spot)) {
+                paper.box(left + SECOND_BOX, middle - BOX_HEIGHT / 2, BOX_WIDTH, BOX_HEIGHT, 2);
+            }
         }
         return top + 28 + lines * LIST_LINE;
     }

@@ -9,7 +9,7 @@ import outwind.report.words.TouchSheet;
 /**
  * A board file ready to be filled in: all that is known of the board, every spot in the order to touch them, heights
  * left empty. The first spot stands at the end once more: read twice, it tells whether zero has moved, and how well
- * touch-offs repeat. A board whose thickness is not stated gets a column for caliper readings.
+ * touch-offs repeat. A board that was not planed gets a column for caliper readings.
  */
 public final class TouchForm {
 
@@ -27,7 +27,7 @@ public final class TouchForm {
         sheet.board().thickness().ifPresent(thickness -> key(text, "thickness", number(thickness, units)
             + (sheet.board().evenThickness() ? " everywhere" : "")));
         sheet.board().target().ifPresent(target -> key(text, "target", number(target, units)));
-        boolean calipers = sheet.board().thickness().isEmpty();
+        boolean calipers = !sheet.calipers().isEmpty();
         text.append("x,y,z").append(calipers ? ",thickness" : "").append('\n');
         sheet.tour().forEach(spot -> row(text, spot, units, calipers));
         row(text, sheet.tour().get(0), units, calipers);

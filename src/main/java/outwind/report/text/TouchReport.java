@@ -3,6 +3,7 @@ package outwind.report.text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import outwind.board.TouchGrid;
 import outwind.flatten.GridPromise;
 import outwind.report.words.Figures;
@@ -90,20 +91,20 @@ public final class TouchReport {
         List<List<String>> rows = new ArrayList<>();
         List<TouchGrid.Spot> tour = sheet.tour();
         for (int i = 0; i < tour.size(); i++) {
-            rows.add(cells(String.valueOf(i + 1), tour.get(i)));
+            rows.add(cells(String.valueOf(i + 1), tour.get(i), sheet.isByCaliper(tour.get(i)) ? BOX : ""));
         }
-        rows.add(cells("1 again", tour.get(0)));
-        page.table("  ", List.of("place", "x", "y", "height"), rows);
+        rows.add(cells("1 again", tour.get(0), ""));
+        page.table("  ", sheet.calipers().isEmpty() ? List.of("place", "x", "y", "height")
+            : List.of("place", "x", "y", "height", "thickness"), rows);
         page.gap();
         page.paragraph("Read the first place again at the end. If it is off by more than one reading should be, the board or"
             + " zero has moved: start over.");
-        if (sheet.board().thickness().isEmpty()) {
-            page.paragraph("Take three caliper readings or more, not all in one line. Write them down as well.");
-        }
+        sheet.caliperAdvice("with a second box").ifPresent(page::paragraph);
     }
 
-    private List<String> cells(String number, TouchGrid.Spot spot) {
-        return List.of(number, figures.place(spot.x()), figures.place(spot.y()), BOX);
+    private List<String> cells(String number, TouchGrid.Spot spot, String caliper) {
+        List<String> cells = List.of(number, figures.place(spot.x()), figures.place(spot.y()), BOX);
+        return sheet.calipers().isEmpty() ? cells : Stream.concat(cells.stream(), Stream.of(caliper)).toList();
     }
 
     private void reasons() {
@@ -123,7 +124,7 @@ public final class TouchReport {
         page.paragraph("Minutes: " + Figures.plain(sheet.plan().pace().seconds()) + " s for each reading, plus the"
             + " way between. The range comes from simulated rough boards of this size; yours may be a fifth better or"
             + " worse. None of them has a sharp kink. No grid shows what lies between its places. They have one"
-            + " thickness all over; only a caliper shows a taper.");
+            + " thickness all over: a sawn board needs the caliper.");
     }
 
     private void cautions() {

@@ -29,12 +29,17 @@ public final class RecordingWords {
           skip      leave this place out
           again     touch the last place again; again 4: the fourth of the list
           go 4      go to the fourth place of the list
+          caliper 31.4          the thickness at the next place for the caliper;
+                                caliper 305 15 31.4 anywhere; caliper back
           note ...  write something beside the last touch-off
           list      the places and what was read there
           why       where the verdict and the doubts come from
           done      finish
         Every height is in the file as soon as the next question is asked.
         """;
+
+    /** That the caliper has been everywhere it should. */
+    public static final String CALIPERS_DONE = "The caliper has been everywhere it should.";
 
     private final Figures figures;
 
@@ -105,6 +110,12 @@ public final class RecordingWords {
         return paragraph("All places are done. The best one to add is x " + figures.place(next.x()) + " y "
             + figures.place(next.y()) + ". It narrows the range to about " + Figures.percent(next.left())
             + ". Measure it, or type done.");
+    }
+
+    /** Where to take the caliper next. */
+    public String askCaliper(Place place) {
+        return paragraph("Now the caliper, at " + at(place) + ": type caliper and the thickness. It narrows the range of"
+            + " a sawn board most.");
     }
 
     /** That nothing more is planned. */

@@ -57,7 +57,8 @@ class TouchSheetTest {
         for (String line : form.lines().toList()) {
             boolean isRow = line.matches("[0-9].*,");
             row += isRow ? 1 : 0;
-            text.append(line).append(isRow && row % forgotten != 0 ? "0.1" + row % 10 : "").append('\n');
+            // The last cell is the caliper's.
+            text.append(isRow && row % forgotten != 0 ? line.replaceAll(",$", "0.1" + row % 10 + ",") : line).append('\n');
         }
         return text.toString();
     }
