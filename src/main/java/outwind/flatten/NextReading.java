@@ -1,6 +1,7 @@
 package outwind.flatten;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import outwind.board.Board;
@@ -39,6 +40,9 @@ public record NextReading(double x, double y, Tool tool, double left) {
     /** A cutter or a caliper is not set down nearer to an end or edge than this (mm). */
     private static final double REACH = 10;
 
+    /** With so many possible boards a correlation is good to 0.05: enough to choose a place by. */
+    private static final int ENOUGH_BOARDS = 400;
+
     /** A reading that narrows the range by less than this share is not worth the walk. */
     private static final double WORTHWHILE = 0.05;
 
@@ -55,7 +59,11 @@ public record NextReading(double x, double y, Tool tool, double left) {
     private record Candidate(double x, double y, Tool tool, double noise, double[] off) { }
 
     /** The best places to touch off, wherever they lie. */
-    public static List<NextReading> of(List<SampledBoard> boards, double[] slabs, double noise, int most) {
+    public static List<NextReading> toTouch(Simulation outlook, double noise, int most) {
+        return of(some(outlook), someSlabs(outlook), noise, most);
+    }
+
+    static List<NextReading> of(List<SampledBoard> boards, double[] slabs, double noise, int most) {
         return best(slabs, heights(boards, (x, y) -> false, noise), most);
     }
 
@@ -67,16 +75,23 @@ public record NextReading(double x, double y, Tool tool, double left) {
      * @param noise standard deviation of a touch-off (mm)
      * @param most  how many places at most
      */
-    public static List<NextReading> of(List<SampledBoard> boards, double[] slabs, Board board, Known known,
-            double noise, int most) {
-        List<Candidate> candidates = heights(boards, known, noise);
-        candidates.addAll(thicknesses(boards, board));
-        return best(slabs, candidates, most);
+    public static List<NextReading> of(Simulation outlook, Board board, Known known, double noise, int most) {
+        List<Candidate> candidates = heights(some(outlook), known, noise);
+        candidates.addAll(thicknesses(some(outlook), board));
+        return best(someSlabs(outlook), candidates, most);
     }
 
     /** The best places for a caliper, in order; at most so many. */
-    public static List<NextReading> byCaliper(List<SampledBoard> boards, double[] slabs, Board board, int most) {
-        return best(slabs, thicknesses(boards, board), most);
+    public static List<NextReading> byCaliper(Simulation outlook, Board board, int most) {
+        return best(someSlabs(outlook), thicknesses(some(outlook), board), most);
+    }
+
+    private static List<SampledBoard> some(Simulation outlook) {
+        return outlook.boards().subList(0, Math.min(ENOUGH_BOARDS, outlook.boards().size()));
+    }
+
+    private static double[] someSlabs(Simulation outlook) {
+        return Arrays.copyOf(outlook.slabs(), some(outlook).size());
     }
 
     private static List<Candidate> heights(List<SampledBoard> boards, Known known, double noise) {
@@ -100,9 +115,12 @@ public record NextReading(double x, double y, Tool tool, double left) {
         List<Candidate> candidates = new ArrayList<>();
         for (int k = 0; k < places.size(); k++) {
             if (wanted.at(places.x()[k], places.y()[k])) {
-                int place = k;
+                double[] measured = new double[boards.size()];
+                for (int i = 0; i < measured.length; i++) {
+                    measured[i] = quantity.of(boards.get(i), k);
+                }
                 candidates.add(new Candidate(inside(places.x()[k], places.x()), inside(places.y()[k], places.y()), tool,
-                    noise, centred(boards.stream().mapToDouble(board -> quantity.of(board, place)).toArray())));
+                    noise, centred(measured)));
             }
         }
         return candidates;

@@ -103,7 +103,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
             .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(measured.without(suspect.reading())),
                 faces.region(), request.skim(), forecast.limit(), request.seed()).levelled()))
             .toList();
-        List<NextReading> next = NextReading.of(outlook.boards(), outlook.slabs(), board, shape::isScannedAt,
+        List<NextReading> next = NextReading.of(outlook, board, shape::isScannedAt,
             shape.noise().deviation(), MOST_NEXT);
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
             doubts, next, FaceDown.of(faces.whole(), laid.join(), board.width(),
@@ -216,7 +216,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
 
     /** The best places for a few caliper readings, the best first; empty where they would tell nothing. */
     public List<NextReading> byCaliper() {
-        return NextReading.byCaliper(outlook().boards(), outlook().slabs(), board(), FEW_CALIPERS);
+        return NextReading.byCaliper(outlook(), board(), FEW_CALIPERS);
     }
 
     /** What comes off face A at a place (mm); negative where the cutter meets air. */

@@ -112,6 +112,6 @@ public record Prospect(Board board, MeasuredShape shape, Simulation outlook, Ver
 
     /** The place where one more touch-off would tell most; empty if none tells much. */
     public Optional<NextReading> next() {
-        return NextReading.of(outlook.boards(), outlook.slabs(), shape.noise().deviation(), 1).stream().findFirst();
+        return NextReading.toTouch(outlook, shape.noise().deviation(), 1).stream().findFirst();
     }
 }

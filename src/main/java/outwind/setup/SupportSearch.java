@@ -14,8 +14,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Two starts: stations spaced evenly as beam theory allows, opened or closed until just enough hold; and shims at
  * the ends, then one more wherever the board moves most. Each is thinned: any shim the rest hold without goes; two make
- * way for one; one goes and the others move along until they hold. The smaller result counts. A place is a node of the mesh; the result cannot be thinned by these moves,
- * which is not a proof that no smaller one exists.
+ * way for one. Of the smaller result one shim is taken away and the others moved along, as long as they hold then. A
+ * place is a node of the mesh. These moves find no smaller result, which is not a proof that none exists.
  */
 final class SupportSearch {
 
@@ -30,6 +30,12 @@ final class SupportSearch {
 
     /** Up to so many shims every pair is tried; the cost grows with the square. */
     private static final int FEW_SHIMS = 8;
+
+    /** Fewer shims are seldom too many: our choice, for speed. */
+    private static final int MANY_ENOUGH = 4;
+
+    /** Moving shims seldom makes up for one without which the board gives so many times what it may: our choice. */
+    private static final double HOPELESS = 3;
 
     /** How far along a shim is moved to make up for one that is taken away, in lines of the mesh. */
     private static final int[] STEPS = {-2, -1, 1, 2};
@@ -73,7 +79,8 @@ final class SupportSearch {
         evenStations(rows).ifPresent(starts::add);
         whereItMovesMost(rows).ifPresent(starts::add);
         return starts.stream().map(start -> thinned(start, rows))
-            .min(Comparator.<Set<Integer>>comparingInt(Set::size).thenComparingDouble(this::highest));
+            .min(Comparator.<Set<Integer>>comparingInt(Set::size).thenComparingDouble(this::highest))
+            .map(best -> withFewer(best, rows));
     }
 
     /** The highest of some shims (mm). */
@@ -203,7 +210,7 @@ final class SupportSearch {
         Set<Integer> shims = new TreeSet<>(start);
         do {
             dropNeedless(shims);
-        } while (replaceTwoByOne(shims, rows) || oneFewer(shims, rows));
+        } while (replaceTwoByOne(shims, rows));
         return shims;
     }
 
@@ -267,9 +274,17 @@ final class SupportSearch {
         return false;
     }
 
+    private Set<Integer> withFewer(Set<Integer> found, int[] rows) {
+        Set<Integer> shims = found;
+        while (oneFewer(shims, rows)) {
+            shims = thinned(shims, rows);
+        }
+        return shims;
+    }
+
     /** Takes one shim away and moves the others along until they hold without it; true if they do. */
     private boolean oneFewer(Set<Integer> shims, int[] rows) {
-        if (shims.size() > FEW_SHIMS) {
+        if (shims.size() > FEW_SHIMS || shims.size() < MANY_ENOUGH) {
             return false;
         }
         Set<Integer> places = places(rows);
@@ -277,7 +292,10 @@ final class SupportSearch {
             Set<Integer> rest = new TreeSet<>(shims);
             rest.remove(dropped);
             restOn(rest);
-            double movement = held.greatest(Double.POSITIVE_INFINITY);
+            double movement = held.greatest(HOPELESS * mesh.push().give());
+            if (movement >= HOPELESS * mesh.push().give()) {
+                continue;
+            }
             for (double before = Double.POSITIVE_INFINITY; movement < before - WORTH_MOVING && !heldNow(); ) {
                 before = movement;
                 for (int shim : List.copyOf(rest)) {

@@ -124,7 +124,7 @@ public final class Accuracy {
                 Board board = simulated.read(5, 3, OptionalDouble.empty(), random);
                 MeasuredShape shape = MeasuredShape.of(board);
                 Simulation before = Simulation.of(shape, Region.whole(board), 0, free(board), 1);
-                List<NextReading> next = NextReading.of(before.boards(), before.slabs(), shape.noise().deviation(), 1);
+                List<NextReading> next = NextReading.toTouch(before, shape.noise().deviation(), 1);
                 if (next.isEmpty()) {
                     continue;
                 }

@@ -117,7 +117,7 @@ class CommandLineTest {
         List<String> lines = run.out().lines().toList();
         assertEquals(6, lines.size(), run.out());
         assertTrue(lines.get(0).startsWith("hall table top, left half: YES: it finishes at 26.0 mm."), run.out());
-        assertTrue(lines.get(1).startsWith("  As measured: 28.4 mm (28.2 to 28.6 mm, 90 %)."), run.out());
+        assertTrue(lines.get(1).startsWith("  As measured: 28.4 mm (28.1 to 28.6 mm, 90 %)."), run.out());
         assertTrue(lines.get(2).startsWith("  Written: ") && lines.get(2).endsWith("hall-table-details.txt"), run.out());
         assertTrue(lines.get(4).endsWith("LOOK AGAIN at line 14."), run.out());
     }

@@ -36,7 +36,7 @@ public record Bends(List<Group> groups, double hingeShare) {
      * boards, four caliper readings each).
      */
     static final Bends OF_A_THICKNESS = new Bends(List.of(new Group(
-        List.of(new Bend((u, v) -> u, 0.32), new Bend((u, v) -> v, 0.18)),
+        List.of(new Bend((u, v) -> u, 0.37), new Bend((u, v) -> v, 0.2)),
         new double[] {Math.exp(-0.7 * Math.sqrt(3)), 1, Math.exp(0.7 * Math.sqrt(3))},
         new double[] {1.0 / 6, 2.0 / 3, 1.0 / 6})), 0);
 

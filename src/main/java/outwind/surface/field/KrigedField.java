@@ -51,7 +51,7 @@ public final class KrigedField {
     private static final int THINNED = 3;
 
     /** Settings so much lighter than the heaviest, as a logarithm, count only where a reading may be a slip. */
-    private static final double FAINT = 12;
+    private static final double FAINT = 8;
 
     /** A reading as far off as this many standard deviations may be a slip. */
     private static final double FAR = 2.5;
@@ -59,8 +59,8 @@ public final class KrigedField {
     /** Settings so much lighter than the heaviest, as a logarithm, weigh nothing. */
     private static final double NOTHING = 25;
 
-    /** Share of the greatest variance that draws may lack at any place: a hundredth of its standard deviation. */
-    private static final double NEGLIGIBLE = 1e-4;
+    /** Share of the greatest variance that draws may lack at any place: a fiftieth of its standard deviation. */
+    private static final double NEGLIGIBLE = 4e-4;
 
     /** Draws are made of so many settings, taken at even steps of their summed weights. */
     private static final int DRAWN = 48;
