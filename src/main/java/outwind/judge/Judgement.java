@@ -122,6 +122,11 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         return Setup.parallelTo(slopes, faces.board(), faces.shape(), faces.whole(), possible, request.push());
     }
 
+    /** True if the verdict is another without a reading that looks wrong; false where no target was given. */
+    public boolean decides(Doubt doubt) {
+        return chanceOn(doubt.without()).stream().mapToObj(Verdict::of).anyMatch(without -> without != verdict());
+    }
+
     /** Which cuts are planned. */
     public Planned planned() {
         if (!cuts.leavesWood() || request().later()) {
@@ -130,9 +135,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         if (request().anyway() || request().stopAt().isPresent()) {
             return Planned.BOTH_FACES;
         }
-        boolean slipDecides = doubts.stream().flatMap(doubt -> chanceOn(doubt.without()).stream().mapToObj(Verdict::of))
-            .anyMatch(without -> without != verdict());
-        if (slipDecides) {
+        if (doubts.stream().anyMatch(this::decides)) {
             return Planned.NONE;
         }
         return switch (verdict()) {

@@ -74,7 +74,8 @@ final class Assembly {
         requireSide(Key.LENGTH, Quantity.LENGTH, length, measured);
         requireSide(Key.WIDTH, Quantity.WIDTH, width, measured);
 
-        return assembled(defaultName, length, width, thickness, measured.readings(), measured.calipers(), remarks,
+        return assembled(defaultName, length, width, thickness, PastedRows.once(measured.readings(), remarks),
+            measured.calipers(), remarks,
             Optional.empty());
     }
 

@@ -169,7 +169,9 @@ public final class BoardSheet {
         List<String> places = judgement.doubts().stream().map(doubt -> doubt.suspect().reading())
             .map(reading -> sentences.place(reading.x(), reading.y())).toList();
         if (!places.isEmpty()) {
-            lines.add("LOOK AGAIN before you cut: the reading at " + String.join(", at ", places) + " looks wrong.");
+            String looks = "the reading at " + String.join(", at ", places) + " looks wrong.";
+            lines.add(sentences.isLookedAtFirst() ? "LOOK AGAIN before you cut: " + looks
+                : "Note: " + looks + " The answer is the same without it.");
         }
         if (judgement.planned() != Planned.NONE) {
             lines.addAll(sentences.warnings());

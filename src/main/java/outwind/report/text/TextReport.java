@@ -117,7 +117,8 @@ public final class TextReport {
         }
         page.gap();
         if (!judgement.doubts().isEmpty()) {
-            page.paragraph("First read again what looks wrong. The steps use the file as it is.");
+            page.paragraph((sentences.isLookedAtFirst() ? "First read again what looks wrong. " : "")
+                + "The steps use the file as it is.");
         }
         setDown();
         hold();

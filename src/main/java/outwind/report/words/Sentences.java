@@ -91,9 +91,8 @@ public final class Sentences {
 
     /** The verdict in one line; with the other one if it depends on a reading that looks wrong. */
     public String verdict() {
-        Optional<Verdict> otherwise = judgement.doubts().stream()
-            .flatMap(doubt -> judgement.chanceOn(doubt.without()).stream().mapToObj(Verdict::of))
-            .filter(verdict -> verdict != judgement.verdict()).findFirst();
+        Optional<Verdict> otherwise = judgement.doubts().stream().filter(judgement::decides)
+            .flatMap(doubt -> judgement.chanceOn(doubt.without()).stream().mapToObj(Verdict::of)).findFirst();
         return bareVerdict() + otherwise.map(verdict -> " But one reading looks wrong; without it: "
             + verdict.word() + ".").orElse("");
     }
@@ -146,7 +145,8 @@ public final class Sentences {
         List<String> lines = judgement.doubts().stream().map(doubt -> String.valueOf(doubt.suspect().reading().line()))
             .toList();
         return (judgement.lifts() ? "Levelled: " : "As measured: ") + (chosen.median() > 0 ? range(chosen) : "nothing")
-            + "." + chance(chosen) + (lines.isEmpty() ? "" : " LOOK AGAIN at line " + String.join(", ", lines) + ".");
+            + "." + chance(chosen) + (lines.isEmpty() ? "" : (isLookedAtFirst() ? " LOOK AGAIN at line " : " Note line ")
+            + String.join(", ", lines) + ".");
     }
 
     /** What comes out as measured and levelled, each with its range. */
@@ -250,6 +250,12 @@ public final class Sentences {
                 + ", each levelled on its own, finish";
     }
 
+    /** True if reading again what looks wrong comes before all else; without a target nobody can say that it does not. */
+    public boolean isLookedAtFirst() {
+        return judgement.doubts().stream()
+            .anyMatch(doubt -> judgement.board().target().isEmpty() || judgement.decides(doubt));
+    }
+
     /** Readings that look wrong, with what each does to the verdict. */
     public List<String> doubts() {
         return judgement.doubts().stream().map(this::doubt).toList();
@@ -257,11 +263,13 @@ public final class Sentences {
 
     private String doubt(Doubt doubt) {
         Reading reading = doubt.suspect().reading();
-        String answer = judgement.chanceOn(doubt.without()).stream().mapToObj(chance -> ", and the answer is "
-            + Verdict.of(chance).word()).findFirst().orElse("");
+        String answer = judgement.chanceOn(doubt.without()).stream().mapToObj(chance ->
+            (judgement.decides(doubt) ? ", and the answer is " : ", and the answer stays ") + Verdict.of(chance).word())
+            .findFirst().orElse("");
         boolean aloneOnItsLine = judgement.board().readings().stream()
             .filter(other -> other.line() == reading.line()).count() == 1;
-        return "LOOK AGAIN at line " + reading.line() + " of the file: " + figures.fineLength(reading.z()) + " at "
+        return (judgement.board().target().isEmpty() || judgement.decides(doubt) ? "LOOK AGAIN at line " : "Note line ")
+            + reading.line() + " of the file: " + figures.fineLength(reading.z()) + " at "
             + place(reading.x(), reading.y()) + (reading.note().isBlank() ? "" : " (" + reading.note() + ")")
             + ". The other readings point to " + figures.fineLength(doubt.suspect().expected())
             + ". Without it the board gives " + range(doubt.without()) + answer
