@@ -64,6 +64,11 @@ public record ReadingNoise(double deviation, Source source, int repeats) {
         return new ReadingNoise(Math.hypot(USUAL, TEXTURE), Source.USUAL, 0);
     }
 
+    /** Standard deviation of one touch-off (mm), as stated or usual; not from repeats, which may hold a drift of zero. */
+    static double ofOne(Board board) {
+        return Math.hypot(board.repeatability().orElse(USUAL), TEXTURE);
+    }
+
     /** A spread from n repeats is itself off by 1/√(2n) of it: from fewer than three, by half and more. */
     private static final int FEWEST_REPEATS = 3;
 

@@ -23,6 +23,7 @@ import outwind.setup.Shim;
 import outwind.surface.trend.Term;
 import outwind.surface.trend.TrendFit;
 import outwind.surface.trend.Warp;
+import outwind.surface.ZeroDrift;
 
 /**
  * The judged board for scripts: one JSON object, lengths in mm, volumes in mm³, slopes in mm per mm, shares from 0 to
@@ -114,6 +115,8 @@ public final class JsonReport {
         put(node.putObject("highest"), readings.highest());
         put(node.putObject("lowest"), readings.lowest());
         node.put("spread", readings.spread());
+        node.putNull("zeroDrift");
+        ZeroDrift.of(judgement.board()).ifPresent(drift -> node.put("zeroDrift", drift.total()));
         ObjectNode zone = node.putObject("minimumZone");
         zone.put("width", readings.minimumZone().width());
         zone.put("slopeX", readings.minimumZone().middle().slopeX());

@@ -173,6 +173,7 @@ public final class BoardSheet {
             lines.add(sentences.isLookedAtFirst() ? "LOOK AGAIN before you cut: " + looks
                 : "Note: " + looks + " The answer is the same without it.");
         }
+        sentences.drift().ifPresent(lines::add);
         if (judgement.planned() != Planned.NONE) {
             lines.addAll(sentences.warnings());
             if (judgement.verdict() == Verdict.NO) {

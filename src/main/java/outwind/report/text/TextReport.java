@@ -83,6 +83,7 @@ public final class TextReport {
         page.paragraph(sentences.thickness());
         sentences.shortfall().ifPresent(page::paragraph);
         sentences.doubts().forEach(page::paragraph);
+        sentences.drift().ifPresent(page::paragraph);
         if (board.target().isEmpty()) {
             sentences.next().ifPresent(page::paragraph);
         }

@@ -36,6 +36,7 @@ import outwind.setup.Stiffness;
 import outwind.setup.Supports;
 import outwind.shop.Shop;
 import outwind.surface.ReadingNoise;
+import outwind.surface.ZeroDrift;
 import outwind.surface.trend.Term;
 import outwind.surface.trend.TrendFit;
 import outwind.surface.trend.Warp;
@@ -275,6 +276,13 @@ public final class Sentences {
             + ". Without it the board gives " + range(doubt.without()) + answer
             + ". Measure it again, or leave it out with --ignore " + (aloneOnItsLine
             ? String.valueOf(reading.line()) : figures.typed(reading.x()) + "x" + figures.typed(reading.y())) + ".";
+    }
+
+    /** That zero has drifted, where places that were read again show it. */
+    public Optional<String> drift() {
+        return ZeroDrift.of(judgement.board()).map(drift -> "LOOK AGAIN at zero: places read again later come out "
+            + figures.fineLength(Math.abs(drift.total())) + (drift.total() > 0 ? " higher" : " lower")
+            + " from first row to last. Zero has drifted, or the board has moved: measure again.");
     }
 
     /** Where to measure next, if the verdict depends on it. */
