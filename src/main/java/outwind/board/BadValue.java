@@ -9,15 +9,26 @@ public final class BadValue extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1;
 
+    private final Fault.Kind kind;
     private final String expected;
     private final String found;
     private final String mend;
 
     public BadValue(String expected, String text, String mend) {
+        this(Fault.Kind.CAUSE, expected, text, mend);
+    }
+
+    BadValue(Fault.Kind kind, String expected, String text, String mend) {
         super("expected " + expected + " but found " + Fault.shown(text));
+        this.kind = kind;
         this.expected = expected;
         this.found = Fault.shown(text);
         this.mend = mend;
+    }
+
+    /** What it is among the faults of a file. */
+    public Fault.Kind kind() {
+        return kind;
     }
 
     /** What should have stood there, for instance {@code z in mm}. */

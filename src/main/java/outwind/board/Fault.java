@@ -1,10 +1,12 @@
 package outwind.board;
 
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * One thing in a board file that cannot be read, and its cure.
  *
+ * @param kind     what it is, as far as that tells which other faults only follow from it
  * @param file     the file as it was given to the reader
  * @param line     line of the file, 1-based; 1 where the fault belongs to the whole file
  * @param column   place of the cell's first character in the line, 1-based, not counting a byte order mark
@@ -12,10 +14,56 @@ import java.util.Locale;
  * @param found    what stood there, as it is shown: in quotes and shortened, or {@code nothing}
  * @param mend     one sentence on how to mend it
  */
-public record Fault(String file, int line, int column, String expected, String found, String mend) {
+public record Fault(Kind kind, String file, int line, int column, String expected, String found, String mend) {
 
     // Enough to recognise a cell by; a whole line of garbage would hide the rest of the message.
     private static final int LONGEST_SHOWN = 40;
+
+    /** What faults are to each other: one cause gets one message. */
+    public enum Kind {
+
+        /** A cause of its own. */
+        CAUSE,
+
+        /** Another kind of file than was asked for, or sizes that no reading fits: the rest only follows. */
+        WHOLE_FILE,
+
+        /** There is not one reading. */
+        NO_READINGS,
+
+        /** A key that there is none of. */
+        KEY,
+
+        /** A column that there is none of, or that is named twice. */
+        COLUMN,
+
+        /** A needed column is missing. */
+        MISSING_COLUMN,
+
+        /** A size of the board is missing. */
+        MISSING_SIZE,
+
+        /** A cell with no column: as a rule it runs through all rows. */
+        UNNAMED_CELL,
+
+        /** A fraction in mm: as a rule the unit is missing. */
+        FRACTION;
+
+        /** Whether it only follows from others of the same file. */
+        public boolean followsFrom(Set<Kind> others) {
+            return this != WHOLE_FILE && others.contains(WHOLE_FILE) || switch (this) {
+                case MISSING_SIZE -> others.contains(NO_READINGS) || others.contains(KEY);
+                case FRACTION -> others.contains(KEY);
+                case MISSING_COLUMN -> others.contains(COLUMN);
+                default -> false;
+            };
+        }
+
+        /** Whether the first of its kind stands for all. */
+        public boolean isSaidOnce() {
+            return this == WHOLE_FILE || this == UNNAMED_CELL || this == FRACTION;
+        }
+    }
 
     /** Two lines: place, expected and found; then the cure, indented by two spaces. */
     public String message() {

@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A length as people write it: {@code 20mm}, {@code 13/16in}, {@code 1 3/16"}, {@code -5/64}, {@code +0.3}; boards
+ * A length as people write it: {@code 20mm}, {@code 13/16in}, {@code 1 3/16"}, {@code 1-3/16"}, {@code -5/64}, {@code +0.3}; boards
  * are sold by {@code 1.9m} and {@code 6ft} too.
  *
  * <p>A unit may follow; where none does, the caller says which is meant. Fractions are read in inches and feet only,
@@ -16,13 +16,12 @@ public final class Length {
 
     private static final Pattern WRITTEN = Pattern.compile("(?<sign>[+\\-−]?)"
         + "(?:(?<decimal>(?:\\d++(?:\\.\\d*+)?|\\.\\d++)(?:[eE][+-]?\\d{1,4})?)"
-        + "|(?:(?<whole>\\d++)\\s++)?(?<over>\\d++)/(?<under>\\d++))"
+        + "|(?:(?<whole>\\d++)(?:\\s++|-))?(?<over>\\d++)/(?<under>\\d++))"
         + "\\s*+(?<unit>[^\\d\\s.,/+-].*)?");
 
     // Slips worth a sentence of their own; bounded, since the sentence repeats them.
     private static final Pattern WITH_COMMA = Pattern.compile("[+\\-−]?\\d{1,9},\\d{1,9}[^,.\\d]{0,9}");
-    private static final Pattern FRACTION = Pattern.compile("[+\\-−]?(?:\\d{1,9}\\s)?\\d{1,9}/[1-9]\\d{0,8}");
-    private static final Pattern WITH_HYPHEN = Pattern.compile("\\d{1,9}-\\d{1,9}/\\d{1,9}\\D{0,9}");
+    private static final Pattern FRACTION = Pattern.compile("[+\\-−]?(?:\\d{1,9}[\\s-])?\\d{1,9}/[1-9]\\d{0,8}");
 
     private Length() { }
 
@@ -72,15 +71,16 @@ public final class Length {
             return Optional.of("Write " + tidied.replace(',', '.') + " with a point; only a file with semicolons or "
                 + "tabs between its cells may use a decimal comma.");
         }
-        if (WITH_HYPHEN.matcher(tidied).matches()) {
-            return Optional.of("Put a space between the whole inches and the fraction: "
-                + tidied.replaceFirst("-", " ") + ".");
-        }
-        if (whenBare != Units.INCHES && FRACTION.matcher(tidied).matches()) {
+        if (isFraction(text) && whenBare != Units.INCHES) {
             return Optional.of("Fractions are read in inches only: write " + tidied
                 + "in, or state the units as inches.");
         }
         return Optional.empty();
+    }
+
+    /** Whether a text is a bare fraction, as people write who read in inches. */
+    static boolean isFraction(String text) {
+        return FRACTION.matcher(tidied(text, false)).matches();
     }
 
     private static String tidied(String text, boolean decimalComma) {

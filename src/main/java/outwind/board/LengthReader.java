@@ -58,7 +58,7 @@ public record LengthReader(Units units, boolean decimalComma) {
                 "Write " + text.strip().replace(",", "") + ", or " + text.strip().replace(",", ".") + " if that is meant.");
         }
         double value = Length.read(text, units, decimalComma).orElseThrow(() -> new BadValue(
-            quantity.word() + " in " + units.symbol(), text, Length.slip(text, units, decimalComma).orElse(mend)));
+            Length.isFraction(text) ? Fault.Kind.FRACTION : Fault.Kind.CAUSE, quantity.word() + " in " + units.symbol(), text, Length.slip(text, units, decimalComma).orElse(mend)));
         if (!quantity.admits(value)) {
             throw new BadValue(quantity.word() + " " + quantity.range(units), text,
                 "Check the number and its unit; a bare number is read in " + units.symbol() + " here.");

@@ -8,7 +8,7 @@ class FaultTest {
 
     @Test
     void saysWhereAndWhatAndThenTheCure() {
-        Fault fault = new Fault("hall-table.csv", 9, 11, "z in mm", Fault.shown("-1.1O"), "Type a number.");
+        Fault fault = new Fault(Fault.Kind.CAUSE, "hall-table.csv", 9, 11, "z in mm", Fault.shown("-1.1O"), "Type a number.");
 
         assertEquals("""
             hall-table.csv:9:11: expected z in mm but found "-1.1O"

@@ -21,6 +21,8 @@ class LengthTest {
         "fraction apart     | 13/16 in  | 20.6375",
         "mixed, ditto mark  | 1 3/16\"  | 30.1625",
         "negative mixed     | -1 1/2in  | -38.1",
+        "tied by a hyphen   | 1-3/16\"  | 30.1625",
+        "negative, tied     | -1-1/2in  | -38.1",
         "bare               | 31.5      | 31.5",
         "plus               | +0.3      | 0.3",
         "true minus sign    | −0.42     | -0.42",
@@ -76,7 +78,7 @@ class LengthTest {
         "20dm   | \"20dm\"   | Type a number with mm, cm, m, in or ft after it.",
         "''     | nothing    | Type a number with mm, cm, m, in or ft after it.",
         "13/16  | \"13/16\"  | Fractions are read in inches only: write 13/16in, or state the units as inches.",
-        "1-3/16 | \"1-3/16\" | Put a space between the whole inches and the fraction: 1 3/16.",
+        "1-3/16 | \"1-3/16\" | Fractions are read in inches only: write 1-3/16in, or state the units as inches.",
         "20,5mm | \"20,5mm\" | Write 20.5mm with a point; only a file with semicolons or tabs between its cells "
             + "may use a decimal comma.",
     })

@@ -246,8 +246,17 @@ class RecordCommandTest {
         assertTrue(written().endsWith("\n20,15,-0.3\n"), written());
     }
 
+    // At the prompt a comma parts nothing, so that it can only be a decimal mark.
     @ParameterizedTest
-    @ValueSource(strings = {"1300 15 0.2", "20 213 0.2", "-0,30", "x", "1 2 3 4", "5/64", "by", "go 40", "go", "note",
+    @ValueSource(strings = {"-0,3", "15 15 -0,3", "15;15;-0,3", "15,0 15,0 -0,3"})
+    void aDecimalCommaIsReadAtThePrompt(String line) throws IOException {
+        typed(line + "\n", SIZES);
+
+        assertTrue(written().endsWith("\n15,15,-0.3\n"), written());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1300 15 0.2", "20 213 0.2", "1,165 15 0.2", "x", "1 2 3 4", "5/64", "by", "go 40", "go", "note",
         "undo", "by up"})
     void whatCannotBeTakenIsSaidAndNothingIsWritten(String line) throws IOException {
         typed("", SIZES);

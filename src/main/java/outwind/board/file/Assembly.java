@@ -1,6 +1,7 @@
 package outwind.board.file;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.board.Defect;
 import outwind.board.Face;
+import outwind.board.Fault.Kind;
 import outwind.board.LengthReader;
 import outwind.board.Price;
 import outwind.board.Quantity;
@@ -22,6 +24,7 @@ import outwind.board.Trim;
 import outwind.board.Turned;
 import outwind.board.Underside;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.Cell;
 import outwind.board.text.Delimiter;
 import outwind.board.text.FaultList;
 import outwind.board.text.Sheet;
@@ -39,14 +42,14 @@ final class Assembly {
     private static final double CHIP_THICKNESS = 4;
     private static final double CHIP_LENGTH = 240;
 
-    private final Keys keys;
+    private final Keys<Key> keys;
     private final Defaults given;
     private final LengthReader gauge;
     private final int fewest;
     private final FaultList faults;
 
     /** @param fewest touch-offs on face A that there must be */
-    Assembly(Keys keys, Defaults given, LengthReader gauge, int fewest, FaultList faults) {
+    Assembly(Keys<Key> keys, Defaults given, LengthReader gauge, int fewest, FaultList faults) {
         this.keys = keys;
         this.given = given;
         this.gauge = gauge;
@@ -65,9 +68,19 @@ final class Assembly {
             requireThickness(thickness, measured);
             requireReadings(measured);
         }
+        if (measured.fitOnlyExchanged()) {
+            refuseExchanged(statedLength.getAsDouble(), statedWidth.getAsDouble(), measured.firstOff());
+        } else {
+            measured.requireOnBoard();
+        }
+        refuseHeightsDownwards(measured.readings());
 
         List<String> remarks = new ArrayList<>();
         remarkOnUnits(remarks);
+        if (measured.hasDepths()) {
+            remarks.add("The column depth counts downwards: its numbers are turned round, so that the deepest reading is"
+                + " the lowest.");
+        }
         boolean reachTells = sheet.delimiter() == Delimiter.SPACE;
         OptionalDouble length = reachTells ? reach(Quantity.LENGTH, statedLength, measured, remarks) : statedLength;
         OptionalDouble width = reachTells ? reach(Quantity.WIDTH, statedWidth, measured, remarks) : statedWidth;
@@ -161,9 +174,35 @@ final class Assembly {
         return optional(keys.one(key, text -> gauge.read(quantity, text)));
     }
 
+    /** Places that lie on the board only if x is y: either the columns or the two sizes are the wrong way round. */
+    private void refuseExchanged(double length, double width, Cell firstOff) {
+        if (length >= width) {
+            faults.add(firstOff, "x along the length and y across", "All readings lie on the board if x and y change"
+                + " places: x goes from 0 to " + gauge.shown(length) + ", y from 0 to " + gauge.shown(width)
+                + ". Exchange the names of the columns.");
+        } else {
+            faults.add(keys.place(Key.LENGTH).orElse(firstOff), "length along x and width across", "All readings lie on"
+                + " the board if length and width change places: write length " + gauge.units().plain(width)
+                + " and width " + gauge.units().plain(length) + ".");
+        }
+    }
+
+    /** The bed cannot lie above the board. */
+    private void refuseHeightsDownwards(List<Reading> readings) {
+        Optional<Reading> bed = readings.stream().filter(reading -> reading.face() == Face.BED)
+            .min(Comparator.comparingDouble(Reading::z));
+        DoubleSummaryStatistics face = readings.stream().filter(reading -> reading.face() != Face.BED)
+            .mapToDouble(Reading::z).summaryStatistics();
+        if (face.getCount() > 0 && (bed.isPresent() || given.onBed())
+                && face.getMax() < bed.map(Reading::z).orElse(0.0)) {
+            faults.add(bed.map(Reading::line).orElse(1), 1, "heights measured upwards", "a board below its bed",
+                "Turn the sign of every height round, or name their column depth.");
+        }
+    }
+
     private void requireThickness(OptionalDouble thickness, Measurements measured) {
         if (!given.onBed() && thickness.isEmpty() && !keys.has(Key.THICKNESS) && measured.calipered() == 0) {
-            faults.addForFile("the board's thickness", "nothing", "Add a line such as \"# thickness: "
+            faults.addForFile(Kind.MISSING_SIZE, "the board's thickness", "nothing", "Add a line such as \"# thickness: "
                 + Quantity.THICKNESS.example(gauge.units())
                 + "\", or a column named thickness with at least one caliper reading.");
         }
@@ -187,9 +226,10 @@ final class Assembly {
     private void refuseBareInches(double length, double width, OptionalDouble thickest) throws BadBoardFile {
         boolean isStated = keys.has(Key.UNITS) || given.units().isPresent();
         if (!isStated && thickest.isPresent() && thickest.getAsDouble() < CHIP_THICKNESS && length < CHIP_LENGTH) {
-            faults.addForFile("the units of a board of " + gauge.units().plain(length) + " x "
-                + gauge.units().plain(width) + " x " + gauge.units().plain(thickest.getAsDouble()), "nothing",
-                "Add a line \"# units: in\", or \"# units: mm\" if it is as small as that.");
+            Optional<Cell> place = keys.place(Key.LENGTH);
+            faults.add(place.map(Cell::line).orElse(1), place.map(Cell::column).orElse(1), "the units of a board of "
+                + gauge.units().plain(length) + " x " + gauge.units().plain(width) + " x "
+                + gauge.units().plain(thickest.getAsDouble()), "nothing", "Add a line \"# units: in\", or \"# units: mm\" if it is as small as that.");
             faults.throwIfAny();
         }
     }
@@ -237,7 +277,7 @@ final class Assembly {
 
     private void requireSide(Key key, Quantity side, OptionalDouble known, Measurements measured) {
         if (known.isEmpty() && !keys.has(key)) {
-            faults.addForFile("the board's " + side.word(), "nothing", "Add a line such as \"# " + key.word() + ": "
+            faults.addForFile(Kind.MISSING_SIZE, "the board's " + side.word(), "nothing", "Add a line such as \"# " + key.word() + ": "
                 + side.example(gauge.units()) + "\"" + reachInWords(side, measured) + ".");
         }
     }

@@ -1,46 +1,31 @@
 package outwind.board.file;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
-import outwind.board.text.Spelling;
 
 /** A column that a cutting bill may have. */
-public enum BillColumn {
-    NAME("name", "part"), LENGTH("length", "l"), WIDTH("width", "w"), THICKNESS("thickness", "t"),
-    QUANTITY("quantity", "qty"), VALUE("value"), ANY_GRAIN("any grain");
+enum BillColumn implements TableColumn {
+    NAME, LENGTH, WIDTH, THICKNESS, QUANTITY, VALUE, ANY_GRAIN;
 
-    private final String word;
-    private final List<String> words;
-
-    /** @param others what spreadsheets call it as well; common practice */
-    BillColumn(String word, String... others) {
-        this.word = word;
-        this.words = Stream.concat(Stream.of(word), Stream.of(others)).toList();
+    // Common practice.
+    @Override
+    public List<String> otherWords() {
+        return switch (this) {
+            case NAME -> List.of("part");
+            case LENGTH -> List.of("l");
+            case WIDTH -> List.of("w");
+            case THICKNESS -> List.of("t");
+            case QUANTITY -> List.of("qty");
+            default -> List.of();
+        };
     }
 
-    /** The column of that name, in any case. */
-    static Optional<BillColumn> find(String name) {
-        String lower = name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
-        return Arrays.stream(values()).filter(column -> column.words.contains(lower)).findFirst();
-    }
-
-    /** What a column of no such name may have been meant for, as the beginning of an advice; perhaps empty. */
-    public static String suggestion(String name) {
-        return Spelling.suggestion(name, Arrays.stream(values()).map(BillColumn::word).toList());
-    }
-
-    String word() {
-        return word;
-    }
-
-    boolean isLength() {
+    @Override
+    public boolean isLength() {
         return this == LENGTH || this == WIDTH || this == THICKNESS;
     }
 
-    boolean isNeeded() {
+    @Override
+    public boolean isNeeded() {
         return this != VALUE && this != ANY_GRAIN;
     }
 }

@@ -17,7 +17,6 @@ import outwind.board.Quantity;
 import outwind.board.Units;
 import outwind.board.text.BadBoardFile;
 import outwind.board.text.Cell;
-import outwind.board.text.Delimiter;
 import outwind.board.text.FaultList;
 import outwind.board.text.Line;
 import outwind.board.text.Row;
@@ -37,6 +36,11 @@ public final class BillFile {
     private static final int MOST_BYTES = 1_000 * MOST_ROWS;
 
     private static final int MOST_OF_ONE = 10_000;
+
+    /** What a line {@code # key: value} of a bill can state. */
+    enum Key implements Worded {
+        UNITS
+    }
 
     private final Sheet sheet;
     private final FaultList faults;
@@ -76,9 +80,7 @@ public final class BillFile {
     }
 
     private CuttingBill bill(Units whenUnsaid) throws BadBoardFile {
-        Units units = units().orElse(whenUnsaid);
-        // Every other number depends on the unit: faults found without it would mislead.
-        faults.throwIfAny();
+        Units units = Keys.in(sheet, Key.class, " of a cutting bill", faults).units(Key.UNITS).orElse(whenUnsaid);
         if (sheet.rows().size() < 2 || sheet.rows().size() > MOST_ROWS) {
             faults.addForFile("a header row and 1 to " + (MOST_ROWS - 1) + " rows of blanks",
                 Math.max(0, sheet.rows().size() - 1) + " rows of blanks",
@@ -86,8 +88,8 @@ public final class BillFile {
             faults.throwIfAny();
         }
         LengthReader gauge = new LengthReader(units, sheet.delimiter().allowsDecimalComma());
-        Optional<BillHeader> header = Row.split(sheet.rows().get(0), sheet.delimiter(), faults)
-            .flatMap(row -> BillHeader.read(row, units, faults));
+        Optional<Header<BillColumn>> header = Row.split(sheet.rows().get(0), sheet.delimiter(), faults)
+            .flatMap(row -> Header.read(row, Form.BILL, units, faults));
         List<BillItem> items = new ArrayList<>();
         header.ifPresent(named -> sheet.rows().subList(1, sheet.rows().size()).forEach(line ->
             Row.split(line, sheet.delimiter(), faults).flatMap(row -> item(row, named, gauge)).ifPresent(items::add)));
@@ -95,30 +97,8 @@ public final class BillFile {
         return new CuttingBill(items);
     }
 
-    private Optional<Units> units() {
-        Optional<Units> units = Optional.empty();
-        for (Line line : sheet.keyLines()) {
-            Keys.refuseForgottenColon(line, List.of("units"), faults);
-            Optional<Cell> statement = Keys.statement(line, sheet.delimiter(), faults);
-            if (statement.isEmpty()) {
-                continue;
-            }
-            Cell word = Keys.word(statement.get());
-            if (word.text().equalsIgnoreCase("units")) {
-                units = faults.read(Keys.value(statement.get()), Units::named);
-            } else {
-                faults.add(word, "the key units",
-                    "A cutting bill states nothing else in this way; a remark after # must hold no colon.");
-            }
-        }
-        return units;
-    }
-
-    private Optional<BillItem> item(Row row, BillHeader header, LengthReader gauge) {
-        header.unnamed(row).ifPresent(cell -> faults.add(cell,
-            "no cell beyond the columns named in line " + header.line(), sheet.delimiter() == Delimiter.COMMA
-                ? "Take it out or name its column; decimal commas need semicolons between the cells."
-                : "Take it out or name its column."));
+    private Optional<BillItem> item(Row row, Header<BillColumn> header, LengthReader gauge) {
+        header.refuseUnnamed(row, sheet.delimiter(), faults);
         Optional<String> name = faults.read(header.cell(BillColumn.NAME, row), text -> name(text, row.line()));
         Optional<Double> length = size(header.cell(BillColumn.LENGTH, row), Quantity.LENGTH, gauge);
         Optional<Double> width = size(header.cell(BillColumn.WIDTH, row), Quantity.WIDTH, gauge);

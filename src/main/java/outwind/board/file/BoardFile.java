@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import outwind.board.Board;
 import outwind.board.LengthReader;
 import outwind.board.Units;
@@ -74,19 +73,14 @@ public final class BoardFile {
         faults.throwIfAny();
 
         Sheet sheet = isOfType(fileName, ".xyz") ? Sheet.ofPoints(lines) : Sheet.ofTable(lines);
-        Keys keys = Keys.in(sheet, faults);
-        LengthReader gauge = new LengthReader(units(keys, given, faults), sheet.delimiter().allowsDecimalComma());
+        Keys<Key> keys = Keys.in(sheet, Key.class, "", faults);
+        LengthReader gauge = new LengthReader(units(keys, given), sheet.delimiter().allowsDecimalComma());
         return new Assembly(keys, given, gauge, fewest, faults).board(sheet, boardName(fileName));
     }
 
     /** The unit of bare numbers: what the file says, or else what is stated beside it, or else mm. */
-    static Units units(Keys keys, Defaults given, FaultList faults) throws BadBoardFile {
-        Optional<Units> units = keys.one(Key.UNITS, Units::named);
-        if (units.isEmpty() && keys.has(Key.UNITS)) {
-            // Every other number depends on the unit: faults found without it would mislead.
-            faults.throwIfAny();
-        }
-        return units.or(given::units).orElse(Units.MILLIMETRES);
+    static Units units(Keys<Key> keys, Defaults given) throws BadBoardFile {
+        return keys.units(Key.UNITS).or(given::units).orElse(Units.MILLIMETRES);
     }
 
     private static void refuseOtherFormats(String fileName, FaultList faults) throws BadBoardFile {

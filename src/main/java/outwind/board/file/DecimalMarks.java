@@ -26,7 +26,7 @@ final class DecimalMarks {
     private DecimalMarks() { }
 
     /** Notes a fault where commas under named columns are most likely decimal ones. */
-    static void refuseSplitNumbers(List<Row> rows, Header header, FaultList faults) {
+    static void refuseSplitNumbers(List<Row> rows, Header<Column> header, FaultList faults) {
         boolean hasPoint = rows.stream().flatMap(row -> row.cells().stream())
             .anyMatch(cell -> WITH_POINT.matcher(cell.text()).matches());
         if (hasPoint) {
@@ -39,7 +39,7 @@ final class DecimalMarks {
             return;
         }
         List<Cell> calipers = filled(rows, header, Column.THICKNESS);
-        if (header.has(Column.Z) && calipers.stream().allMatch(cell -> DIGITS.matcher(cell.text()).matches())) {
+        if (!calipers.isEmpty() && calipers.stream().allMatch(cell -> DIGITS.matcher(cell.text()).matches())) {
             double least = calipers.stream().mapToDouble(cell -> Double.parseDouble(cell.text())).min().orElse(1);
             double most = calipers.stream().mapToDouble(cell -> Double.parseDouble(cell.text())).max().orElse(1);
             if (least < (1 - SPREAD) * most) {
@@ -49,7 +49,7 @@ final class DecimalMarks {
         }
     }
 
-    private static List<Cell> filled(List<Row> rows, Header header, Column column) {
+    private static List<Cell> filled(List<Row> rows, Header<Column> header, Column column) {
         return rows.stream().map(row -> header.cell(column, row)).filter(cell -> !cell.isBlank()).toList();
     }
 

@@ -4,144 +4,142 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import outwind.board.Fault.Kind;
 import outwind.board.Units;
 import outwind.board.text.Cell;
+import outwind.board.text.Delimiter;
 import outwind.board.text.FaultList;
 import outwind.board.text.Row;
+import outwind.board.text.Spelling;
 
 /** Which column of a table holds what, as its first row names them. */
-final class Header {
+final class Header<C extends Enum<C> & TableColumn> {
 
-    // x, x mm, x (mm), x [mm]
-    private static final Pattern NAME = Pattern.compile("(?<name>[^\\s(\\[]++)\\s*+[(\\[]?+(?<unit>[^)\\]]*+)[)\\]]?+");
     private static final Pattern CORNER = Pattern.compile("y\\s*+[\\\\/]\\s*+x", Pattern.CASE_INSENSITIVE);
 
     private final Row row;
-    private final Map<Column, Integer> places;
+    private final Map<C, Integer> places;
 
-    private Header(Row row, Map<Column, Integer> places) {
+    private Header(Row row, Map<C, Integer> places) {
         this.row = row;
         this.places = places;
     }
 
-    /** Whether a cell is the corner {@code y\x} of a table that holds readings in its cells. */
+    /** Whether a cell is the corner {@code y\\x} of a table that holds readings in its cells. */
     static boolean isCorner(Cell cell) {
         return CORNER.matcher(cell.text()).matches();
     }
 
     /** The columns that a row names, or nothing if a needed one is missing; a fault for whatever is wrong. */
-    static Optional<Header> read(Row row, Units units, FaultList faults) {
-        Map<Column, Integer> places = new EnumMap<>(Column.class);
-        if (row.cells().stream().noneMatch(cell -> column(cell).isPresent())) {
-            Cell first = row.firstFrom(0).orElse(row.cell(0));
-            faults.add(first, "a header row such as x,y,z",
-                "Above the first row of numbers put a row that names the columns: x, y, z, thickness, face, note.");
+    static <C extends Enum<C> & TableColumn> Optional<Header<C>> read(Row row, Form<C> form, Units units,
+            FaultList faults) {
+        if (isOfOtherForm(row, form, faults)) {
             return Optional.empty();
         }
-        for (int index = 0; index < row.cells().size(); index++) {
-            place(row.cell(index), index, units, places, faults);
+        if (row.cells().stream().noneMatch(cell -> ColumnName.of(cell, form.all()).isPresent())) {
+            Cell first = row.firstFrom(0).orElse(row.cell(0));
+            if (!Keys.isForgottenColon(first, form.keys(), faults)) {
+                faults.add(first, "a header row such as " + form.example(), "Above the first row of numbers put a row"
+                    + " that names the columns: " + String.join(", ", Worded.words(form.columns())) + ".");
+            }
+            return Optional.empty();
         }
-        return isWhole(row, places, faults) ? Optional.of(new Header(row, places)) : Optional.empty();
+        Map<C, Integer> places = new EnumMap<>(form.columns());
+        for (int index = 0; index < row.cells().size(); index++) {
+            place(row.cell(index), index, form, units, places, faults);
+        }
+        boolean whole = true;
+        for (C needed : form.all()) {
+            if (needed.isNeeded() && !places.containsKey(needed)) {
+                faults.add(Kind.MISSING_COLUMN, row.line(), row.end(), "a column " + needed.word(), "the end of the row", form.missing());
+                whole = false;
+            }
+        }
+        return whole ? Optional.of(new Header<>(row, places)) : Optional.empty();
     }
 
-    /** The row's cell in a column; blank if the table has no such column. */
-    Cell cell(Column column, Row below) {
-        return below.cell(places.getOrDefault(column, Integer.MAX_VALUE));
+    /** Notes a fault where a row names the columns of another kind of file. */
+    static boolean isOfOtherForm(Row row, Form<?> form, FaultList faults) {
+        Optional<Form<?>> other = form.insteadOfThis(row);
+        other.ifPresent(found -> faults.add(Kind.WHOLE_FILE, row.line(), 1, form.word(), found.word(),
+            "Name " + form.word() + " here, and give this file to " + found.use() + "."));
+        return other.isPresent();
     }
 
-    /** Whether nothing is written over a column. */
-    boolean isUnnamed(int index) {
-        return row.cell(index).isBlank();
+    /** The row's cell in a column; blank if the table has no such column, or nothing was read. */
+    Cell cell(C column, Row below) {
+        Cell cell = below.cell(places.getOrDefault(column, Integer.MAX_VALUE));
+        return column.isReading() ? cell.ofReading() : cell;
+    }
+
+    /** Notes a fault where a row has something in a column that has no name. */
+    void refuseUnnamed(Row below, Delimiter delimiter, FaultList faults) {
+        for (int index = 0; index < below.cells().size(); index++) {
+            if (row.cell(index).isBlank() && !below.cell(index).isBlank()) {
+                faults.add(Kind.UNNAMED_CELL, below.cell(index), "no cell beyond the columns named in line " + row.line(),
+                    delimiter == Delimiter.COMMA
+                        ? "Take it out or name its column; decimal commas need semicolons between the cells."
+                        : "Take it out or name its column.");
+                return;
+            }
+        }
     }
 
     /** These columns and one more behind them. */
-    Header with(Column column) {
-        Map<Column, Integer> more = new EnumMap<>(places);
+    Header<C> with(C column) {
+        Map<C, Integer> more = new EnumMap<>(places);
         more.put(column, row.cells().size());
-        return new Header(row, more);
+        return new Header<>(row, more);
     }
 
-    boolean has(Column column) {
+    boolean has(C column) {
         return places.containsKey(column);
     }
 
     /**
-     * A row that holds these cells under their columns. Blank cells at its end are left out, up to the one under z: a
-     * row shows that a place was not touched.
+     * A row that holds these cells under their columns. Blank cells at its end are left out, up to the one under
+     * {@code last}: a row shows that a place was not touched.
      *
      * @param cells as they are written, quoted where they must be
      * @param mark  what stands between cells
      */
-    String row(Map<Column, String> cells, char mark) {
-        int last = places.get(Column.Z);
-        for (Map.Entry<Column, String> cell : cells.entrySet()) {
-            last = cell.getValue().isEmpty() ? last : Math.max(last, places.get(cell.getKey()));
+    String row(Map<C, String> cells, C last, char mark) {
+        int end = places.get(last);
+        for (Map.Entry<C, String> cell : cells.entrySet()) {
+            end = cell.getValue().isEmpty() ? end : Math.max(end, places.get(cell.getKey()));
         }
-        String[] row = new String[last + 1];
-        Arrays.fill(row, "");
+        String[] written = new String[end + 1];
+        Arrays.fill(written, "");
         cells.forEach((column, text) -> {
             if (!text.isEmpty()) {
-                row[places.get(column)] = text;
+                written[places.get(column)] = text;
             }
         });
-        return String.join(String.valueOf(mark), row);
+        return String.join(String.valueOf(mark), written);
     }
 
     int line() {
         return row.line();
     }
 
-    private static void place(Cell cell, int index, Units units, Map<Column, Integer> places, FaultList faults) {
-        Optional<Column> column = column(cell);
-        if (column.isPresent()) {
-            requireUnits(cell, column.get(), units, faults);
-            if (places.putIfAbsent(column.get(), index) != null) {
-                faults.add(cell, "one column " + column.get().word(), "Rename it or take it out.");
+    private static <C extends Enum<C> & TableColumn> void place(Cell cell, int index, Form<C> form, Units units,
+            Map<C, Integer> places, FaultList faults) {
+        Optional<ColumnName<C>> named = ColumnName.of(cell, form.all());
+        if (named.isEmpty()) {
+            if (!cell.isBlank()) {
+                faults.add(Kind.COLUMN, cell, "a column " + form.listed(), Spelling.suggestion(cell.text(),
+                    Worded.words(form.columns())) + "Rename it or take it out" + form.remarks()
+                    + ".");
             }
-        } else if (!cell.isBlank()) {
-            faults.add(cell, "a column x, y, z, thickness, face or note",
-                Column.suggestion(cell.text()) + "Rename it or take it out; remarks go into a column named note.");
+            return;
         }
-    }
-
-    /** The column a cell names, with or without a unit behind the name. */
-    static Optional<Column> column(Cell cell) {
-        Matcher written = NAME.matcher(cell.text());
-        return written.matches()
-            ? Column.find(written.group("name"))
-                .filter(column -> written.group("unit").isBlank() || column.isLength() && unit(cell).isPresent())
-            : Optional.empty();
-    }
-
-    private static Optional<Units> unit(Cell cell) {
-        Matcher written = NAME.matcher(cell.text());
-        return written.matches() ? Units.find(written.group("unit")) : Optional.empty();
-    }
-
-    private static void requireUnits(Cell cell, Column column, Units units, FaultList faults) {
-        if (unit(cell).isPresent() && unit(cell).get() != units) {
-            faults.add(cell, column.word() + " in " + units.symbol(), "Bare numbers of this file are read in "
-                + units.symbol() + ": correct the column's name, or state the units in a line \"# units: "
-                + unit(cell).get().symbol() + "\".");
+        C column = named.get().column();
+        named.get().unit().filter(unit -> unit != units).ifPresent(unit -> faults.add(cell, column.word() + " in "
+            + units.symbol(), "Bare numbers of this file are read in " + units.symbol()
+            + ": correct the column's name, or state the units in a line \"# units: " + unit.symbol() + "\"."));
+        if (places.putIfAbsent(column, index) != null) {
+            faults.add(Kind.COLUMN, cell, "one column " + column.word(), "Rename it or take it out.");
         }
-    }
-
-    private static boolean isWhole(Row row, Map<Column, Integer> places, FaultList faults) {
-        boolean whole = true;
-        for (Column needed : new Column[] {Column.X, Column.Y}) {
-            if (!places.containsKey(needed)) {
-                faults.add(row.line(), row.end(), "a column " + needed.word(), "the end of the row",
-                    "Every reading needs its place: x along the grain and y across.");
-                whole = false;
-            }
-        }
-        if (!places.containsKey(Column.Z) && !places.containsKey(Column.THICKNESS)) {
-            faults.add(row.line(), row.end(), "a column z or thickness", "the end of the row",
-                "Add a column z with the heights touched off, or thickness with the caliper readings.");
-            whole = false;
-        }
-        return whole;
     }
 }

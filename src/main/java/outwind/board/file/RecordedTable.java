@@ -61,13 +61,13 @@ final class RecordedTable {
     }
 
     private final List<String> lines;
-    private final Header header;
+    private final Header<Column> header;
     private final Delimiter delimiter;
     private final LengthReader gauge;
     private final List<Touch> rows;
     private final List<Touch> calipers;
 
-    private RecordedTable(List<String> lines, Header header, Delimiter delimiter, LengthReader gauge, List<Touch> rows,
+    private RecordedTable(List<String> lines, Header<Column> header, Delimiter delimiter, LengthReader gauge, List<Touch> rows,
                           List<Touch> calipers) {
         this.lines = lines;
         this.header = header;
@@ -82,8 +82,8 @@ final class RecordedTable {
         FaultList faults = new FaultList(FAULTLESS);
         Sheet sheet = Sheet.ofTable(Line.split(text, faults));
         LengthReader gauge = new LengthReader(units, sheet.delimiter().allowsDecimalComma());
-        Header header = Row.split(sheet.rows().get(0), sheet.delimiter(), faults)
-            .flatMap(row -> Header.read(row, units, faults)).orElseThrow();
+        Header<Column> header = Row.split(sheet.rows().get(0), sheet.delimiter(), faults)
+            .flatMap(row -> Header.read(row, Form.BOARD, units, faults)).orElseThrow();
         List<Touch> rows = new ArrayList<>();
         List<Touch> calipers = new ArrayList<>();
         for (Line line : sheet.rows().subList(1, sheet.rows().size())) {
@@ -136,8 +136,8 @@ final class RecordedTable {
     /** Whether the first row of a sheet names a column. */
     static boolean names(Sheet sheet, Column column) {
         return !sheet.rows().isEmpty() && Row.split(sheet.rows().get(0), sheet.delimiter(), new FaultList(FAULTLESS))
-            .stream().flatMap(row -> row.cells().stream()).map(Header::column)
-            .anyMatch(named -> named.filter(column::equals).isPresent());
+            .stream().flatMap(row -> row.cells().stream())
+            .anyMatch(cell -> ColumnName.of(cell, List.of(column)).isPresent());
     }
 
     private static void requireHeights(Sheet sheet, FaultList faults) throws BadBoardFile {
@@ -154,7 +154,7 @@ final class RecordedTable {
         FaultList ignored = new FaultList(FAULTLESS);
         List<Row> rows = sheet.rows().stream()
             .flatMap(line -> Row.split(line, sheet.delimiter(), ignored).stream()).toList();
-        return names(sheet, column) && Header.read(rows.get(0), Units.MILLIMETRES, ignored).stream()
+        return names(sheet, column) && Header.read(rows.get(0), Form.BOARD, Units.MILLIMETRES, ignored).stream()
             .anyMatch(header -> rows.stream().skip(1).anyMatch(row -> !header.cell(column, row).isBlank()));
     }
 
@@ -193,7 +193,7 @@ final class RecordedTable {
     String withCaliper(Place place, String thickness) {
         Map<Column, String> cells = at(place);
         cells.put(Column.THICKNESS, quoted(decimalMark().apply(thickness)));
-        return withColumn(Column.THICKNESS) + having(Column.THICKNESS).row(cells, delimiter.mark()) + lineEnd(text());
+        return withColumn(Column.THICKNESS) + having(Column.THICKNESS).row(cells, Column.Z, delimiter.mark()) + lineEnd(text());
     }
 
     String withNote(Touch row, String note) {
@@ -228,7 +228,7 @@ final class RecordedTable {
         Map<Column, String> cells = at(place);
         cells.put(Column.Z, quoted(decimalMark().apply(height)));
         cells.put(Column.NOTE, quoted(tidy(note)));
-        return (note.isEmpty() ? header : having(Column.NOTE)).row(cells, delimiter.mark());
+        return (note.isEmpty() ? header : having(Column.NOTE)).row(cells, Column.Z, delimiter.mark());
     }
 
     private Map<Column, String> at(Place place) {
@@ -238,7 +238,7 @@ final class RecordedTable {
         return cells;
     }
 
-    private Header having(Column column) {
+    private Header<Column> having(Column column) {
         return header.has(column) ? header : header.with(column);
     }
 

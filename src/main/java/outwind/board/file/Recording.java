@@ -124,7 +124,7 @@ public final class Recording {
     public static Map<String, String> statedIn(String text) {
         FaultList ignored = new FaultList("");
         Sheet sheet = Sheet.ofTable(Line.split(text, ignored));
-        Keys keys = Keys.in(sheet, ignored);
+        Keys<Key> keys = Keys.in(sheet, Key.class, "", ignored);
         Map<String, String> stated = new TreeMap<>();
         if (RecordedTable.fills(sheet, Column.THICKNESS)) {
             stated.put(Key.THICKNESS.word(), "");

@@ -57,8 +57,8 @@ public final class ScanHeader {
     public static ScanHeader read(String fileName, String statedIn, List<Statement> statements, Defaults given)
             throws BadBoardFile {
         FaultList faults = new FaultList(statedIn);
-        Keys keys = Keys.stated(statements, faults);
-        LengthReader gauge = new LengthReader(BoardFile.units(keys, given, faults), false);
+        Keys<Key> keys = Keys.stated(statements, faults);
+        LengthReader gauge = new LengthReader(BoardFile.units(keys, given), false);
         ScanHeader header = new ScanHeader(fileName, gauge, faults, new Assembly(keys, given, gauge, NONE,
             faults));
         faults.throwIfAny();

@@ -5,17 +5,14 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import outwind.board.BadValue;
-import outwind.board.Fault;
 import outwind.board.LengthReader;
 import outwind.board.Quantity;
 import outwind.board.Units;
@@ -25,7 +22,6 @@ import outwind.board.text.FaultList;
 import outwind.board.text.Line;
 import outwind.board.text.Row;
 import outwind.board.text.Sheet;
-import outwind.board.text.Spelling;
 import outwind.shop.BedSize;
 import outwind.shop.Cutter;
 import outwind.shop.Shop;
@@ -50,50 +46,18 @@ public final class ShopFile {
     private static final double POUND_FORCE = 4.4482216;
 
     /** A key of a shop file. */
-    private enum Key {
-        UNITS, BED, CLAMPS, STOPS, SHIMS, TAPERED_SHIM, RATE, SKIM, PUSH, SLED;
-
-        String word() {
-            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        }
-
-        static Key named(String text) {
-            String lower = text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-            List<String> words = Arrays.stream(values()).map(Key::word).toList();
-            return Arrays.stream(values()).filter(key -> key.word().equals(lower)).findFirst()
-                .orElseThrow(() -> new BadValue("a key", text, Spelling.suggestion(text, words)
-                    + "Keys of a shop file are " + String.join(", ", words)
-                    + "; a remark after # must hold no colon."));
-        }
-    }
-
-    /** A column of the table of cutters. */
-    private enum Column {
-        CUTTER(true), DIAMETER(true), DEEPEST_PASS(true), ROWS(false), FEED(true), LAST_PASS(false);
-
-        private final boolean isNeeded;
-
-        Column(boolean isNeeded) {
-            this.isNeeded = isNeeded;
-        }
-
-        String word() {
-            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        }
-
-        static Optional<Column> find(String text) {
-            String lower = text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-            return Arrays.stream(values()).filter(column -> column.word().equals(lower)).findFirst();
-        }
+    enum Key implements Worded {
+        UNITS, BED, CLAMPS, STOPS, SHIMS, TAPERED_SHIM, RATE, SKIM, PUSH, SLED
     }
 
     private final Sheet sheet;
     private final FaultList faults;
-    private final Map<Key, Cell> stated = new EnumMap<>(Key.class);
+    private final Keys<Key> keys;
 
     private ShopFile(Sheet sheet, FaultList faults) {
         this.sheet = sheet;
         this.faults = faults;
+        this.keys = Keys.in(sheet, Key.class, " of a shop file", faults);
     }
 
     /**
@@ -123,45 +87,24 @@ public final class ShopFile {
     }
 
     private Shop shop() throws BadBoardFile {
-        List<String> words = Arrays.stream(Key.values()).map(Key::word).toList();
-        for (Line line : sheet.keyLines()) {
-            Keys.refuseForgottenColon(line, words, faults);
-            Keys.statement(line, sheet.delimiter(), faults).ifPresent(this::note);
-        }
-        Units units = value(Key.UNITS, Units::named).orElse(Units.MILLIMETRES);
-        // Every other number depends on the unit: faults found without it would mislead.
-        faults.throwIfAny();
+        Units units = keys.units(Key.UNITS).orElse(Units.MILLIMETRES);
         LengthReader gauge = new LengthReader(units, sheet.delimiter().allowsDecimalComma());
-        Shop shop = new Shop(value(Key.BED, text -> {
+        Shop shop = new Shop(keys.one(Key.BED, text -> {
             double[] sizes = sizes(text, gauge, Quantity.LENGTH, "bed as length x width");
             return new BedSize(sizes[0], sizes[1]);
         }), cutters(gauge), length(Key.CLAMPS, Quantity.THICKNESS, gauge), length(Key.STOPS, Quantity.THICKNESS, gauge),
-            value(Key.SHIMS, text -> shims(text, gauge)).orElse(List.of()),
-            value(Key.TAPERED_SHIM, text -> {
+            keys.one(Key.SHIMS, text -> shims(text, gauge)).orElse(List.of()),
+            keys.one(Key.TAPERED_SHIM, text -> {
                 double[] sizes = sizes(text, gauge, Quantity.THICKNESS, "tapered shim as length x butt");
                 return new Wedge(sizes[0], sizes[1]);
-            }), value(Key.RATE, ShopFile::rate), length(Key.SKIM, Quantity.SKIM, gauge),
-            optional(value(Key.PUSH, ShopFile::force)), value(Key.SLED, Sled::named));
+            }), keys.one(Key.RATE, ShopFile::rate), length(Key.SKIM, Quantity.SKIM, gauge),
+            optional(keys.one(Key.PUSH, ShopFile::force)), keys.one(Key.SLED, Sled::named));
         faults.throwIfAny();
         return shop;
     }
 
-    private void note(Cell statement) {
-        faults.read(Keys.word(statement), Key::named).ifPresent(key -> {
-            Cell before = stated.putIfAbsent(key, Keys.value(statement));
-            if (before != null) {
-                faults.add(Keys.value(statement), "one " + key.word(), "Line " + before.line() + " says "
-                    + Fault.shown(before.text()) + " already: keep the one that is right.");
-            }
-        });
-    }
-
-    private <T> Optional<T> value(Key key, Function<String, T> reader) {
-        return Optional.ofNullable(stated.get(key)).flatMap(cell -> faults.read(cell, reader));
-    }
-
     private OptionalDouble length(Key key, Quantity quantity, LengthReader gauge) {
-        return optional(value(key, text -> gauge.read(quantity, text)));
+        return optional(keys.one(key, text -> gauge.read(quantity, text)));
     }
 
     private static double[] sizes(String text, LengthReader gauge, Quantity quantity, String expected) {
@@ -205,49 +148,28 @@ public final class ShopFile {
         if (sheet.rows().isEmpty()) {
             return List.of();
         }
-        Optional<Map<Column, Integer>> header = Row.split(sheet.rows().get(0), sheet.delimiter(), faults)
-            .flatMap(this::header);
+        Optional<Header<CutterColumn>> header = Row.split(sheet.rows().get(0), sheet.delimiter(), faults)
+            .flatMap(row -> Header.read(row, Form.SHOP, gauge.units(), faults));
         List<Cutter> cutters = new ArrayList<>();
-        header.ifPresent(places -> sheet.rows().subList(1, sheet.rows().size()).forEach(line ->
-            Row.split(line, sheet.delimiter(), faults).flatMap(row -> cutter(row, places, gauge))
+        header.ifPresent(named -> sheet.rows().subList(1, sheet.rows().size()).forEach(line ->
+            Row.split(line, sheet.delimiter(), faults).flatMap(row -> cutter(row, named, gauge))
                 .ifPresent(cutters::add)));
         return cutters;
     }
 
-    private Optional<Map<Column, Integer>> header(Row row) {
-        int before = faults.count();
-        String words = String.join(", ", Arrays.stream(Column.values()).map(Column::word).toList());
-        Map<Column, Integer> places = new EnumMap<>(Column.class);
-        for (int i = 0; i < row.cells().size(); i++) {
-            Cell cell = row.cell(i);
-            Optional<Column> column = Column.find(cell.text());
-            if (column.isEmpty()) {
-                faults.add(cell, "a column " + words, "Rename it or take it out.");
-            } else if (places.putIfAbsent(column.get(), i) != null) {
-                faults.add(cell, "one column " + column.get().word(), "Rename it or take it out.");
-            }
-        }
-        for (Column column : Column.values()) {
-            if (column.isNeeded && !places.containsKey(column)) {
-                faults.add(row.line(), row.end(), "a column " + column.word(), "the end of the row",
-                    "A table of cutters needs the columns cutter, diameter, deepest pass and feed.");
-            }
-        }
-        return faults.count() == before ? Optional.of(places) : Optional.empty();
-    }
-
-    private Optional<Cutter> cutter(Row row, Map<Column, Integer> places, LengthReader gauge) {
-        Function<Column, Cell> cell = column -> row.cell(places.getOrDefault(column, Integer.MAX_VALUE));
-        Function<Column, Optional<Double>> read = column ->
+    private Optional<Cutter> cutter(Row row, Header<CutterColumn> header, LengthReader gauge) {
+        header.refuseUnnamed(row, sheet.delimiter(), faults);
+        Function<CutterColumn, Cell> cell = column -> header.cell(column, row);
+        Function<CutterColumn, Optional<Double>> read = column ->
             faults.read(cell.apply(column), text -> gauge.read(Quantity.LENGTH, text));
-        Function<Column, Optional<Double>> perhaps = column ->
+        Function<CutterColumn, Optional<Double>> perhaps = column ->
             cell.apply(column).isBlank() ? Optional.of(Double.NaN) : read.apply(column);
-        Optional<String> name = faults.read(cell.apply(Column.CUTTER), ShopFile::name);
-        Optional<Double> diameter = read.apply(Column.DIAMETER);
-        Optional<Double> deepest = read.apply(Column.DEEPEST_PASS);
-        Optional<Double> feed = read.apply(Column.FEED);
-        Optional<Double> rows = perhaps.apply(Column.ROWS);
-        Optional<Double> last = perhaps.apply(Column.LAST_PASS);
+        Optional<String> name = faults.read(cell.apply(CutterColumn.CUTTER), ShopFile::name);
+        Optional<Double> diameter = read.apply(CutterColumn.DIAMETER);
+        Optional<Double> deepest = read.apply(CutterColumn.DEEPEST_PASS);
+        Optional<Double> feed = read.apply(CutterColumn.FEED);
+        Optional<Double> rows = perhaps.apply(CutterColumn.ROWS);
+        Optional<Double> last = perhaps.apply(CutterColumn.LAST_PASS);
         if (name.isEmpty() || diameter.isEmpty() || deepest.isEmpty() || feed.isEmpty() || rows.isEmpty()
             || last.isEmpty()) {
             return Optional.empty();

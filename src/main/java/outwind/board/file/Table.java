@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import outwind.board.Face;
 import outwind.board.Fault;
+import outwind.board.Fault.Kind;
 import outwind.board.Units;
 import outwind.board.text.Cell;
 import outwind.board.text.Delimiter;
@@ -41,7 +42,7 @@ final class Table {
 
     private boolean read() {
         if (sheet.rows().isEmpty()) {
-            faults.addForFile("readings", "nothing", sheet.delimiter() == Delimiter.SPACE
+            faults.addForFile(Kind.NO_READINGS, "readings", "nothing", sheet.delimiter() == Delimiter.SPACE
                 ? "Write one point x y z on each line."
                 : "Add a header row such as \"x,y,z\" and below it one row for each point.");
             return false;
@@ -73,7 +74,7 @@ final class Table {
         }
         Optional<Double> x = measured.x(row.cell(0), Face.A);
         Optional<Double> y = measured.y(row.cell(1), Face.A);
-        measured.touch(x, y, row.cell(2), Face.A, "");
+        measured.touch(x, y, row.cell(2).ofReading(), Face.A, "");
     }
 
     private boolean readBelow(Row header) {
@@ -87,12 +88,30 @@ final class Table {
             readCells(header);
             return true;
         }
-        Optional<Header> named = Header.read(header, units, faults);
+        Optional<Header<Column>> named = Header.read(header, Form.BOARD, units, faults)
+            .filter(columns -> hasValues(columns, header));
         named.ifPresent(this::readNamed);
         return named.isPresent();
     }
 
-    private void readNamed(Header header) {
+    private boolean hasValues(Header<Column> columns, Row header) {
+        if (columns.has(Column.Z) && columns.has(Column.DEPTH)) {
+            faults.add(Kind.COLUMN, header.line(), header.end(), "one column z or depth", "both",
+                "Take one of them out: z counts upwards, depth downwards.");
+            return false;
+        }
+        if (!columns.has(Column.Z) && !columns.has(Column.DEPTH) && !columns.has(Column.THICKNESS)) {
+            faults.add(Kind.MISSING_COLUMN, header.line(), header.end(), "a column z or thickness", "the end of the row",
+                "Add a column z with the heights touched off, or thickness with the caliper readings.");
+            return false;
+        }
+        return true;
+    }
+
+    private void readNamed(Header<Column> header) {
+        if (header.has(Column.DEPTH)) {
+            measured.countDownwards();
+        }
         List<Row> rows = below().stream().flatMap(line -> split(line).stream()).toList();
         if (sheet.delimiter() == Delimiter.COMMA) {
             DecimalMarks.refuseSplitNumbers(rows, header, faults);
@@ -102,25 +121,13 @@ final class Table {
         rows.forEach(row -> readNamed(row, header));
     }
 
-    private void readNamed(Row row, Header header) {
-        refuseUnnamedCells(row, header);
+    private void readNamed(Row row, Header<Column> header) {
+        header.refuseUnnamed(row, sheet.delimiter(), faults);
         Face face = faults.read(header.cell(Column.FACE, row), Face::named).orElse(Face.A);
         Optional<Double> x = measured.x(header.cell(Column.X, row), face);
         Optional<Double> y = measured.y(header.cell(Column.Y, row), face);
-        measured.touch(x, y, header.cell(Column.Z, row), face, header.cell(Column.NOTE, row).text());
+        measured.touch(x, y, header.cell(measured.hasDepths() ? Column.DEPTH : Column.Z, row), face, header.cell(Column.NOTE, row).text());
         measured.caliper(x, y, header.cell(Column.THICKNESS, row), face);
-    }
-
-    private void refuseUnnamedCells(Row row, Header header) {
-        for (int index = 0; index < row.cells().size(); index++) {
-            if (header.isUnnamed(index) && !row.cell(index).isBlank()) {
-                faults.add(row.cell(index), "no cell beyond the columns named in line " + header.line(),
-                    sheet.delimiter() == Delimiter.COMMA
-                        ? "Take it out or name its column; decimal commas need semicolons between the cells."
-                        : "Take it out or name its column.");
-                return;
-            }
-        }
     }
 
     private void readCells(Row header) {
@@ -139,7 +146,7 @@ final class Table {
     private void readCells(Row row, Row header, List<Optional<Double>> x) {
         Optional<Double> y = measured.y(row.cell(0), Face.A);
         for (int index = 1; index < row.cells().size(); index++) {
-            Cell z = row.cell(index);
+            Cell z = row.cell(index).ofReading();
             if (!header.cell(index).isBlank()) {
                 measured.touch(x.get(index - 1), y, z, Face.A, "");
             } else if (!z.isBlank()) {

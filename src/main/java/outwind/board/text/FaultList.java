@@ -2,13 +2,19 @@ package outwind.board.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import outwind.board.BadValue;
 import outwind.board.Fault;
+import outwind.board.Fault.Kind;
 
-/** The faults of one file, collected while it is read so that they can all be reported at once. */
+/**
+ * The faults of one file, collected while it is read so that they can all be reported at once. Those that only follow
+ * from another are left out: one cause, one message.
+ */
 public final class FaultList {
 
     // About three screens; whoever mends these has most likely found the pattern of the rest.
@@ -17,7 +23,7 @@ public final class FaultList {
     private final String file;
     private final List<Fault> ofTheFile = new ArrayList<>();
     private final List<Fault> ofCells = new ArrayList<>();
-    private int count;
+    private final Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
 
     public FaultList(String file) {
         this.file = file;
@@ -25,21 +31,36 @@ public final class FaultList {
 
     /** Notes a fault at a place in the file; {@code found} is written as it stands. */
     public void add(int line, int column, String expected, String found, String mend) {
-        count++;
-        if (ofCells.size() < MOST_LISTED) {
-            ofCells.add(new Fault(file, line, column, expected, found, mend));
+        add(Kind.CAUSE, line, column, expected, found, mend);
+    }
+
+    /** The same for a fault of some kind. */
+    public void add(Kind kind, int line, int column, String expected, String found, String mend) {
+        if (isHeard(kind) && ofCells.size() < MOST_LISTED) {
+            ofCells.add(new Fault(kind, file, line, column, expected, found, mend));
         }
     }
 
     /** Notes a fault at a cell, showing the cell's text. */
     public void add(Cell cell, String expected, String mend) {
-        add(cell.line(), cell.column(), expected, Fault.shown(cell.text()), mend);
+        add(Kind.CAUSE, cell, expected, mend);
+    }
+
+    /** The same for a fault of some kind. */
+    public void add(Kind kind, Cell cell, String expected, String mend) {
+        add(kind, cell.line(), cell.column(), expected, Fault.shown(cell.text()), mend);
     }
 
     /** Notes a fault that belongs to no one place; such faults are always listed, and first. */
     public void addForFile(String expected, String found, String mend) {
-        count++;
-        ofTheFile.add(new Fault(file, 1, 1, expected, found, mend));
+        addForFile(Kind.CAUSE, expected, found, mend);
+    }
+
+    /** The same for a fault of some kind. */
+    public void addForFile(Kind kind, String expected, String found, String mend) {
+        if (isHeard(kind)) {
+            ofTheFile.add(new Fault(kind, file, 1, 1, expected, found, mend));
+        }
     }
 
     /** What {@code reader} makes of the cell's text, or nothing and a fault if it refuses it. */
@@ -47,21 +68,42 @@ public final class FaultList {
         try {
             return Optional.of(reader.apply(cell.text()));
         } catch (BadValue refused) {
-            add(cell, refused.expected(), refused.mend());
+            add(refused.kind(), cell, refused.expected(), refused.mend());
             return Optional.empty();
         }
     }
 
     public int count() {
-        return count;
+        return counts.values().stream().mapToInt(Integer::intValue).sum();
     }
 
     public void throwIfAny() throws BadBoardFile {
-        if (count > 0) {
-            List<Fault> listed = new ArrayList<>(ofTheFile);
-            ofCells.stream().sorted(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column))
-                .limit(MOST_LISTED - ofTheFile.size()).forEach(listed::add);
-            throw new BadBoardFile(OneCause.of(listed), count - listed.size());
+        if (counts.isEmpty()) {
+            return;
         }
+        List<Fault> listed = new ArrayList<>(ofTheFile);
+        ofCells.stream().sorted(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column)).forEach(listed::add);
+        List<Fault> causes = listed.stream().filter(fault -> isCause(fault.kind()))
+            .map(this::forAllOfItsKind).limit(MOST_LISTED).toList();
+        int all = counts.entrySet().stream().filter(kind -> isCause(kind.getKey()))
+            .mapToInt(kind -> kind.getKey().isSaidOnce() ? 1 : kind.getValue()).sum();
+        throw new BadBoardFile(causes, all - causes.size());
+    }
+
+    /** Counts a fault; whether it is to be listed. */
+    private boolean isHeard(Kind kind) {
+        return counts.merge(kind, 1, Integer::sum) == 1 || !kind.isSaidOnce();
+    }
+
+    private boolean isCause(Kind kind) {
+        return !kind.followsFrom(counts.keySet());
+    }
+
+    /** One fraction in mm is a slip; several show that the whole file is in inches. */
+    private Fault forAllOfItsKind(Fault fault) {
+        return fault.kind() == Kind.FRACTION && counts.get(Kind.FRACTION) > 1
+            ? new Fault(fault.kind(), fault.file(), fault.line(), fault.column(), fault.expected(), fault.found(),
+                "Fractions are read in inches only: add a line \"# units: in\".")
+            : fault;
     }
 }

@@ -3,6 +3,7 @@ package outwind.board.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * One line of a file.
@@ -15,6 +16,8 @@ public record Line(int number, String text) {
     // A row of a table is a hundred characters, a table of readings in cells a few thousand. What is longer is no
     // board file, and a bound keeps the work on any one line small.
     private static final int LONGEST = 10_000;
+
+    private static final Pattern WITHOUT_MARK = Pattern.compile("\\s*+\"?\\s*+\\p{L}{2,20}+(?: \\p{L}{1,20}+)*+\\s*+:");
 
     /** Splits a text at \n, \r\n or \r; a byte order mark is dropped. */
     public static List<Line> split(String text, FaultList faults) {
@@ -42,6 +45,11 @@ public record Line(int number, String text) {
     boolean isKeyLine() {
         String start = text.stripLeading();
         return start.startsWith("#") || start.startsWith("\"") && start.substring(1).stripLeading().startsWith("#");
+    }
+
+    /** Whether it can be a key that lacks its #: words and a colon before anything else. */
+    boolean isKeyWithoutMark() {
+        return WITHOUT_MARK.matcher(text).lookingAt();
     }
 
     private void check(FaultList faults) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import outwind.board.BadValue;
+import outwind.board.LengthReader;
 import outwind.board.Face;
 import outwind.board.Place;
 import outwind.board.Quantity;
@@ -138,21 +139,31 @@ public final class Dialogue {
     }
 
     private void takeNumbers(TypedCommand said) throws IOException {
-        Optional<List<String>> row = said.row(recording.gauge().decimalComma()).filter(cells -> !isHeight(said.rest()));
+        Optional<List<String>> row = said.row().filter(cells -> !isHeight(said.rest()));
         if (row.isPresent()) {
-            Place place = new Place(recording.gauge().read(Quantity.X, row.get().get(0)),
-                recording.gauge().read(Quantity.Y, row.get().get(1)));
+            Place place = new Place(typed().read(Quantity.X, row.get().get(0)),
+                typed().read(Quantity.Y, row.get().get(1)));
             // A log does not answer back: its rows are kept as they are, and looked at when no more of them come.
-            keep(recording.touched(place, row.get().get(2)));
+            keep(recording.touched(place, withPoint(row.get().get(2))));
             unlooked = true;
         } else if (!said.isBlank()) {
-            touchHere(said.rest());
+            touchHere(withPoint(said.rest()));
         }
+    }
+
+    /** At a prompt a comma parts nothing: it can only be a decimal mark, or one of thousands, which is refused. */
+    private LengthReader typed() {
+        return new LengthReader(recording.gauge().units(), true);
+    }
+
+    /** As it is kept in any table. */
+    private static String withPoint(String height) {
+        return height.replace(',', '.');
     }
 
     private boolean isHeight(String text) {
         try {
-            recording.gauge().read(Quantity.Z, text);
+            typed().read(Quantity.Z, text);
             return true;
         } catch (BadValue e) {
             return false;
@@ -161,7 +172,7 @@ public final class Dialogue {
 
     /** Takes a height at the place that was asked for, unless it has to be typed again. */
     private void touchHere(String height) throws IOException {
-        double z = recording.gauge().read(Quantity.Z, height);
+        double z = typed().read(Quantity.Z, height);
         Optional<Place> place = place();
         if (place.isEmpty()) {
             refuse("Type x and y before the height: no place is left to touch.");
@@ -188,7 +199,7 @@ public final class Dialogue {
 
     /** The height of the last touch-off and a difference, as one would type it. */
     private String sum(String difference) {
-        double step = recording.gauge().read(Quantity.Z, difference);
+        double step = typed().read(Quantity.Z, difference);
         Units units = recording.gauge().units();
         double last = recording.lastTouch().orElseThrow().height().getAsDouble();
         return BigDecimal.valueOf(units.fromMillimetres(last + step)).setScale(DECIMALS, RoundingMode.HALF_EVEN)

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import outwind.board.BadValue;
 import outwind.board.LengthReader;
 import outwind.board.Quantity;
@@ -48,18 +48,25 @@ public final class FirstQuestions {
      */
     public Optional<List<String>> learn() throws IOException {
         boolean asks = NEEDED.stream().anyMatch(size -> isUnknown(size.word()));
-        boolean known = state(UNITS, asks && stated.isEmpty(), true, "Unit, mm or in (Enter for mm): ", Units::named);
+        boolean known = state(UNITS, asks && stated.isEmpty(), true, "Unit, mm or in (Enter for mm): ", text -> {
+            Units.named(text);
+            return text;
+        });
         if (known && stated.isEmpty() && statements.isEmpty()) {
             statements.add(UNITS + ": " + Units.MILLIMETRES.symbol());
         }
-        LengthReader gauge = new LengthReader(units(), false);
+        // At a prompt a comma parts nothing.
+        LengthReader gauge = new LengthReader(units(), true);
         String in = gauge.units().symbol();
         known = known && state(Quantity.LENGTH, gauge, true, "Length along the grain, " + in + ": ")
             && state(Quantity.WIDTH, gauge, true, "Width, " + in + ": ")
             && state(Quantity.THICKNESS.word(), true, false, "Rough thickness by caliper, " + in + ": ",
-                text -> StatedThickness.parse(text, gauge))
+                text -> {
+                    StatedThickness.parse(text, gauge);
+                    return text.replace(',', '.');
+                })
             && state(Quantity.TARGET, gauge, asks, "Thickness wanted, " + in + " (Enter for none): ")
-            && state(SPECIES, asks, true, "Wood (Enter if it does not matter): ", text -> { });
+            && state(SPECIES, asks, true, "Wood (Enter if it does not matter): ", text -> text);
         return known ? Optional.of(List.copyOf(statements)) : Optional.empty();
     }
 
@@ -78,7 +85,10 @@ public final class FirstQuestions {
     }
 
     private boolean state(Quantity size, LengthReader gauge, boolean asks, String question) throws IOException {
-        return state(size.word(), asks, !NEEDED.contains(size), question, text -> gauge.read(size, text));
+        return state(size.word(), asks, !NEEDED.contains(size), question, text -> {
+            gauge.read(size, text);
+            return text.replace(',', '.');
+        });
     }
 
     /**
@@ -86,17 +96,16 @@ public final class FirstQuestions {
      *
      * @param asks      true if it is asked for where neither file nor option state it
      * @param mayBeLeft true if Enter alone will do
-     * @param check     throws {@link BadValue} for what the statement cannot be
+     * @param check     the answer as it is kept; throws {@link BadValue} for what the statement cannot be
      * @return false if the answers broke off
      */
-    private boolean state(String word, boolean asks, boolean mayBeLeft, String question, Consumer<String> check)
+    private boolean state(String word, boolean asks, boolean mayBeLeft, String question, UnaryOperator<String> check)
             throws IOException {
         if (stated.containsKey(word)) {
             return true;
         }
         if (options.containsKey(word)) {
-            check.accept(options.get(word));
-            statements.add(word + ": " + options.get(word));
+            statements.add(word + ": " + check.apply(options.get(word)));
             return true;
         }
         while (asks) {
@@ -109,8 +118,7 @@ public final class FirstQuestions {
                 return true;
             }
             try {
-                check.accept(text);
-                statements.add(word + ": " + text);
+                statements.add(word + ": " + check.apply(text));
                 return true;
             } catch (BadValue e) {
                 out.println(e.getMessage() + ". " + e.mend());

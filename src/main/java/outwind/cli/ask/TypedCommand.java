@@ -41,12 +41,12 @@ record TypedCommand(Optional<Word> word, String rest) {
 
     /**
      * Three cells, if the line is a row of x, y and height, as a machine logs it or a spreadsheet.
-     *
-     * @param decimalComma true if a comma is a decimal mark here and parts no cells
+     * Commas part its cells unless semicolons or blanks do: then they are decimal marks.
      */
-    Optional<List<String>> row(boolean decimalComma) {
-        String[] cells = rest.indexOf(';') >= 0 ? rest.split(";", -1)
-            : rest.indexOf(',') >= 0 && !decimalComma ? rest.split(",", -1) : BLANKS.split(rest);
+    Optional<List<String>> row() {
+        String[] words = BLANKS.split(rest);
+        boolean byBlanks = words.length == 3 && Arrays.stream(words).noneMatch(word -> word.endsWith(","));
+        String[] cells = rest.indexOf(';') >= 0 ? rest.split(";", -1) : byBlanks ? words : rest.split(",", -1);
         boolean numbers = cells.length == 3 && Arrays.stream(cells).allMatch(cell -> cell.matches(".*\\d.*"));
         return numbers ? Optional.of(Arrays.stream(cells).map(String::strip).toList()) : Optional.empty();
     }

@@ -25,7 +25,7 @@ public final class ScanFaults {
 
     public void add(long line, int column, String expected, String found, String mend) {
         if (!isFull()) {
-            faults.add(new Fault(file, lineNumber(line), column, expected, found, mend));
+            faults.add(new Fault(Fault.Kind.CAUSE, file, lineNumber(line), column, expected, found, mend));
         }
     }
 

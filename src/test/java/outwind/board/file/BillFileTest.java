@@ -106,8 +106,8 @@ class BillFileTest {
                   Bare numbers of this file are read in mm: correct the column's name, or state the units in a line \
                 "# units: in"."""),
             Arguments.of("another key", "# board: oak\n" + HEADER + "leg,520,48,28,4\n", """
-                t.csv:1:3: expected the key units but found "board"
-                  A cutting bill states nothing else in this way; a remark after # must hold no colon."""),
+                t.csv:1:3: expected a key but found "board"
+                  Keys of a cutting bill are units; a remark after # must hold no colon."""),
             Arguments.of("no rows", HEADER, """
                 t.csv:1:1: expected a header row and 1 to 999 rows of blanks but found 0 rows of blanks
                   Write a row "name,length,width,thickness,quantity" and below it one row for each size of blank."""),

@@ -175,9 +175,9 @@ class BoardFileFaultsTest {
                   Add a header row such as "x,y,z" and below it one row for each point."""),
             table("no header", "15,20,-0.4\n", """
                 t.csv:4:1: expected a header row such as x,y,z but found "15"
-                  Above the first row of numbers put a row that names the columns: x, y, z, thickness, face, note."""),
+                  Above the first row of numbers put a row that names the columns: x, y, z, depth, thickness, face, note."""),
             table("unknown column", "x,y,z,height\n15,20,1,\n500,20,1,\n15,180,1,\n", """
-                t.csv:4:7: expected a column x, y, z, thickness, face or note but found "height"
+                t.csv:4:7: expected a column x, y, z, depth, thickness, face or note but found "height"
                   Rename it or take it out; remarks go into a column named note."""),
             table("no y", "x,z\n15,1\n", """
                 t.csv:4:4: expected a column y but found the end of the row

@@ -79,7 +79,8 @@ class ShopFileTest {
         "# tapered shim: 150|1:17: expected tapered shim as length x butt|Write two lengths",
         "# shims: 1, thick|1:10: expected thickness in mm|Type a number",
         "# units: yards|1:10: expected|mm or in",
-        "bit,size|1:1: expected a column cutter, diameter|Rename it"})
+        "bit,size|1:1: expected a header row such as cutter,diameter|Above the first row",
+        "cutter,size|1:8: expected a column cutter, diameter|Rename it"})
     void aFaultNamesItsPlaceAndItsCure(String line, String fault, String cure) {
         String message = refused(line);
 
@@ -96,6 +97,6 @@ class ShopFileTest {
         assertTrue(refused(header, "wide,forty,0.5,20,2000").contains("2:6: expected length in mm"));
         assertTrue(refused("cutter,diameter", "wide,40").contains("expected a column deepest pass"));
         assertTrue(refused("cutter,diameter,diameter,deepest pass,feed", "w,4,4,1,1").contains("one column diameter"));
-        assertTrue(refused("# clamps: 1", "# clamps: 2").contains("Line 1 says \"1\" already"));
+        assertTrue(refused("# clamps: 1", "# clamps: 2").contains("Line 1 says \"1\", line 2"));
     }
 }
