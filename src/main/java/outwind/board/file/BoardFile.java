@@ -28,8 +28,8 @@ import outwind.board.text.TornTail;
  */
 public final class BoardFile {
 
-    // Room for the most readings a table may have, at 64 characters each.
-    private static final int MOST_BYTES = 64 * Table.MOST_READINGS;
+    /** Room for the most readings a table may have, at 64 characters each. */
+    public static final int MOST_BYTES = 64 * Table.MOST_READINGS;
 
     // Three points fix a plane; below that there is nothing to judge.
     private static final int FEWEST_TOUCH_OFFS = 3;

@@ -1,7 +1,7 @@
 package outwind.board.file;
 
 /** A column that a table of readings may have. */
-enum Column implements TableColumn {
+public enum Column implements TableColumn {
     X, Y, Z,
 
     /** Measured downwards: z with its sign turned round. */

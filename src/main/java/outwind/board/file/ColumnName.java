@@ -13,10 +13,10 @@ import outwind.board.text.Cell;
  * @param column the column
  * @param unit   the unit behind its name, if there is one
  */
-record ColumnName<C extends TableColumn>(C column, Optional<Units> unit) {
+public record ColumnName<C extends TableColumn>(C column, Optional<Units> unit) {
 
     /** The one of some columns that a cell names; nothing if it names none, or what stands behind the name is no unit. */
-    static <C extends TableColumn> Optional<ColumnName<C>> of(Cell cell, List<C> columns) {
+    public static <C extends TableColumn> Optional<ColumnName<C>> of(Cell cell, List<C> columns) {
         String text = cell.text().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         return columns.stream().flatMap(column -> Stream.concat(Stream.of(column.word()), column.otherWords().stream())
             .flatMap(word -> named(text, word, column).stream())).findFirst();

@@ -25,7 +25,7 @@ import outwind.board.text.Spelling;
 /** The values that a file's key lines state, as written; {@link #one} and {@link #each} read them. */
 final class Keys<K extends Enum<K> & Worded> {
 
-    private static final Pattern REMARK = Pattern.compile("\\s*+\"?\\s*+(?:#\\s*+)?(?<rest>.*\\S)\\s*");
+    private static final Pattern REMARK = Pattern.compile("\\s*+\"?\\s*+(?:#\\s*+)?(?<rest>.*[^\\s,;])");
 
     private final Class<K> kind;
     private final String of;
@@ -48,27 +48,32 @@ final class Keys<K extends Enum<K> & Worded> {
     static <K extends Enum<K> & Worded> Keys<K> in(Sheet sheet, Class<K> kind, String of, FaultList faults) {
         Keys<K> keys = new Keys<>(kind, of, faults);
         for (Line line : sheet.keyLines()) {
-            if (line.text().indexOf(':') < 0) {
-                isForgottenColon(new Cell(line.text(), line.number(), 1), Worded.words(kind), faults);
-            }
-            KeyLine.of(line, sheet.delimiter(), faults).ifPresent(said -> keys.add(said.key(), said.value()));
+            said(line, Worded.words(kind), faults).ifPresent(keys::add);
         }
         return keys;
     }
 
+    /** The key that a line states with its value; nothing, and perhaps a fault, if it is but a remark. */
+    static Optional<KeyLine> said(Line line, List<String> words, FaultList faults) {
+        if (line.text().indexOf(':') < 0) {
+            isForgottenColon(new Cell(line.text(), line.number(), 1), words, faults);
+        }
+        return KeyLine.of(line, faults);
+    }
+
     /** The keys that stand beside a scan. */
-    static Keys<Key> stated(List<Statement> statements, FaultList faults) {
+    static Keys<Key> stated(List<KeyLine> statements, FaultList faults) {
         Keys<Key> keys = new Keys<>(Key.class, "", faults);
-        statements.forEach(stated -> keys.add(new Cell(stated.key(), stated.line(), 1),
-            new Cell(stated.value(), stated.line(), stated.column())));
+        statements.forEach(keys::add);
         return keys;
     }
 
-    private void add(Cell word, Cell value) {
+    private void add(KeyLine line) {
+        Cell word = line.key();
         String lower = word.text().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         List<String> words = Worded.words(kind);
         Arrays.stream(kind.getEnumConstants()).filter(key -> key.word().equals(lower)).findFirst().ifPresentOrElse(
-            key -> values.computeIfAbsent(key, k -> new ArrayList<>()).add(value),
+            key -> values.computeIfAbsent(key, k -> new ArrayList<>()).add(line.value()),
             () -> faults.add(Kind.KEY, word, "a key", Spelling.suggestion(word.text(), words) + "Keys" + of + " are "
                 + String.join(", ", words) + "; a remark after # must hold no colon."));
     }

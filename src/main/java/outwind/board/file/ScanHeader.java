@@ -15,6 +15,8 @@ import outwind.board.ScannedFace;
 import outwind.board.Units;
 import outwind.board.text.BadBoardFile;
 import outwind.board.text.FaultList;
+import outwind.board.text.KeyLine;
+import outwind.board.text.Line;
 
 /**
  * What is stated beside a scan's points: the same keys as in a board file, and the same options for what it does not
@@ -54,7 +56,7 @@ public final class ScanHeader {
      * @param given      what is stated on the command line, for a file that does not say
      * @throws BadBoardFile if a key or the unit is not one; holds every fault found
      */
-    public static ScanHeader read(String fileName, String statedIn, List<Statement> statements, Defaults given)
+    public static ScanHeader read(String fileName, String statedIn, List<KeyLine> statements, Defaults given)
             throws BadBoardFile {
         FaultList faults = new FaultList(statedIn);
         Keys<Key> keys = Keys.stated(statements, faults);
@@ -68,6 +70,11 @@ public final class ScanHeader {
     /** True if a word is the name of a key. */
     public static boolean isKey(String word) {
         return Arrays.stream(Key.values()).anyMatch(key -> key.word().equalsIgnoreCase(word));
+    }
+
+    /** The key that a line of a scan states with its value; nothing, and perhaps a fault, if it is but a remark. */
+    public static Optional<KeyLine> keyLine(int number, String text, FaultList faults) {
+        return Keys.said(new Line(number, text), Worded.words(Key.class), faults);
     }
 
     /** Unit of the scan's numbers. */
@@ -99,13 +106,7 @@ public final class ScanHeader {
 
     /** Says that the scan holds no board that can be judged, and how to mend that. */
     public BadBoardFile fault(String expected, String found, String mend) {
-        faults.addForFile(expected, found, mend);
-        try {
-            faults.throwIfAny();
-        } catch (BadBoardFile bad) {
-            return bad;
-        }
-        throw new IllegalStateException("a fault was noted and not reported");
+        return faults.withLast(expected, found, mend);
     }
 
     /**

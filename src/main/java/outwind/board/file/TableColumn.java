@@ -1,7 +1,7 @@
 package outwind.board.file;
 
 /** A column that a table may have; its kinds are constants of an enum. */
-interface TableColumn extends Worded {
+public interface TableColumn extends Worded {
 
     /** Whether a unit may stand behind its name. */
     default boolean isLength() {

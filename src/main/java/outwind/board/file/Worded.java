@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** A constant of an enum that files call by a word. */
-interface Worded {
+public interface Worded {
 
     /** Name of the constant. */
     String name();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import outwind.board.BadValue;
 import outwind.board.Fault;
 import outwind.board.Fault.Kind;
@@ -20,13 +21,42 @@ public final class FaultList {
     // About three screens; whoever mends these has most likely found the pattern of the rest.
     static final int MOST_LISTED = 50;
 
+    // About a screen. A scan is written by a program, so that one fault most likely runs through all of it.
+    private static final int MOST_OF_SCAN = 20;
+
     private final String file;
+    private final int most;
     private final List<Fault> ofTheFile = new ArrayList<>();
     private final List<Fault> ofCells = new ArrayList<>();
     private final Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
 
     public FaultList(String file) {
+        this(file, MOST_LISTED);
+    }
+
+    private FaultList(String file, int most) {
         this.file = file;
+        this.most = most;
+    }
+
+    /** For a scan: who reads stops when the list is full. */
+    public static FaultList ofScan(String file) {
+        return new FaultList(file, MOST_OF_SCAN);
+    }
+
+    public String file() {
+        return file;
+    }
+
+    /** Whether no more faults are listed. */
+    public boolean isFull() {
+        return ofCells.size() >= most;
+    }
+
+    /** Notes the faults that another list of the same file has. */
+    public void addAll(FaultList later) {
+        Stream.concat(later.ofTheFile.stream(), later.ofCells.stream()).forEach(fault -> add(fault.kind(), fault.line(),
+            fault.column(), fault.expected(), fault.found(), fault.mend()));
     }
 
     /** Notes a fault at a place in the file; {@code found} is written as it stands. */
@@ -36,7 +66,7 @@ public final class FaultList {
 
     /** The same for a fault of some kind. */
     public void add(Kind kind, int line, int column, String expected, String found, String mend) {
-        if (isHeard(kind) && ofCells.size() < MOST_LISTED) {
+        if (isHeard(kind) && !isFull()) {
             ofCells.add(new Fault(kind, file, line, column, expected, found, mend));
         }
     }
@@ -78,16 +108,29 @@ public final class FaultList {
     }
 
     public void throwIfAny() throws BadBoardFile {
-        if (counts.isEmpty()) {
-            return;
+        if (!counts.isEmpty()) {
+            throw asException();
         }
+    }
+
+    /** Notes a last fault, one that belongs to the whole file, and is ready to be thrown. */
+    public BadBoardFile withLast(String expected, String found, String mend) {
+        addForFile(expected, found, mend);
+        return asException();
+    }
+
+    /** All faults noted, ready to be thrown. */
+    public BadBoardFile asException() {
         List<Fault> listed = new ArrayList<>(ofTheFile);
         ofCells.stream().sorted(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column)).forEach(listed::add);
         List<Fault> causes = listed.stream().filter(fault -> isCause(fault.kind()))
-            .map(this::forAllOfItsKind).limit(MOST_LISTED).toList();
+            .map(this::forAllOfItsKind).limit(most).toList();
+        if (most == MOST_OF_SCAN) {
+            return new BadBoardFile(causes, isFull() ? "\nReading stopped here; there may be more." : "");
+        }
         int all = counts.entrySet().stream().filter(kind -> isCause(kind.getKey()))
             .mapToInt(kind -> kind.getKey().isSaidOnce() ? 1 : kind.getValue()).sum();
-        throw new BadBoardFile(causes, all - causes.size());
+        return new BadBoardFile(causes, all - causes.size());
     }
 
     /** Counts a fault; whether it is to be listed. */

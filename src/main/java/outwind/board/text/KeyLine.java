@@ -11,20 +11,26 @@ import java.util.Optional;
 public record KeyLine(Cell key, Cell value) {
 
     /** The key and its value; nothing if the line is but a remark. */
-    public static Optional<KeyLine> of(Line line, Delimiter delimiter, FaultList faults) {
+    public static Optional<KeyLine> of(Line line, FaultList faults) {
         Optional<Cell> whole = line.text().stripLeading().startsWith("\"")
-            ? unquoted(line, delimiter == Delimiter.SPACE ? Delimiter.COMMA : delimiter, faults)
+            ? unquoted(line, faults)
             : Optional.of(new Cell(line.text(), line.number(), 1));
-        return whole.filter(cell -> cell.text().indexOf(':') >= 0).map(cell -> {
-            int begin = cell.text().stripLeading().startsWith("#") ? cell.text().indexOf('#') + 1 : 0;
-            int colon = cell.text().indexOf(':');
-            return new KeyLine(part(cell, begin, Math.max(begin, colon)), part(cell, colon + 1, cell.text().length()));
-        });
+        return whole.flatMap(cell ->
+            in(cell, cell.text().stripLeading().startsWith("#") ? cell.text().indexOf('#') + 1 : 0));
+    }
+
+    /** The key and its value in a text that holds them from a place on. */
+    public static Optional<KeyLine> in(Cell cell, int begin) {
+        int colon = cell.text().indexOf(':', begin);
+        return colon < 0 ? Optional.empty()
+            : Optional.of(new KeyLine(part(cell, begin, colon), part(cell, colon + 1, cell.text().length())));
     }
 
     /** The first cell of a line that a spreadsheet has put in quotes for a comma in it; it begins behind the quote. */
-    private static Optional<Cell> unquoted(Line line, Delimiter delimiter, FaultList faults) {
-        return Row.split(line, delimiter, faults).map(row -> row.cell(0))
+    private static Optional<Cell> unquoted(Line line, FaultList faults) {
+        // The table may lie further down: what stands behind the quotes shows its delimiter.
+        Line behind = new Line(line.number(), line.text().substring(line.text().lastIndexOf('"')));
+        return Row.split(line, Delimiter.of(behind), faults).map(row -> row.cell(0))
             .map(cell -> new Cell(cell.text(), cell.line(), cell.column() + 1));
     }
 

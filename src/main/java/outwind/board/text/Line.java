@@ -37,18 +37,18 @@ public record Line(int number, String text) {
     }
 
     /** Whether nothing stands in it but spaces and what separates cells. */
-    boolean isBlank() {
+    public boolean isBlank() {
         return text.chars().allMatch(c -> Character.isWhitespace(c) || ",;\"\u00a0".indexOf(c) >= 0);
     }
 
     /** Whether it states a key or holds a remark, also where a spreadsheet has put it in quotes. */
-    boolean isKeyLine() {
+    public boolean isKeyLine() {
         String start = text.stripLeading();
         return start.startsWith("#") || start.startsWith("\"") && start.substring(1).stripLeading().startsWith("#");
     }
 
     /** Whether it can be a key that lacks its #: words and a colon before anything else. */
-    boolean isKeyWithoutMark() {
+    public boolean isKeyWithoutMark() {
         return WITHOUT_MARK.matcher(text).lookingAt();
     }
 

@@ -32,7 +32,7 @@ public final class Opening {
             return Optional.empty();
         }
         int textEnd = end > next && bytes[end - 1] == '\r' ? end - 1 : end;
-        String line = ScanFaults.decoded(bytes, next, textEnd);
+        String line = ScanBytes.decoded(bytes, next, textEnd);
         next = Math.min(end + 1, length);
         lineNumber++;
         return Optional.of(line);

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 import outwind.board.PointCloud;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.FaultList;
 
 /**
  * Points that several hands write at once. Each piece has room of its own in the arrays, for as many points as it can
@@ -46,7 +47,7 @@ public final class PointPieces {
     }
 
     private static BadBoardFile tooMany(String file, String found) {
-        return new ScanFaults(file).withLast("no more points than the memory holds, at 24 bytes each", found,
+        return FaultList.ofScan(file).withLast("no more points than the memory holds, at 24 bytes each", found,
             "Thin out the scan, for instance to every tenth point, or give java more memory with -Xmx.");
     }
 

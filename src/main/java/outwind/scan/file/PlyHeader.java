@@ -10,7 +10,9 @@ import outwind.board.file.ScanHeader;
 import outwind.board.text.BadBoardFile;
 import outwind.scan.bytes.Opening;
 import outwind.scan.bytes.ScanBytes;
-import outwind.scan.bytes.ScanFaults;
+import outwind.board.text.Cell;
+import outwind.board.text.FaultList;
+import outwind.board.text.KeyLine;
 
 /**
  * The header of a .ply file: which things it holds, in which order, and how they are written.
@@ -29,14 +31,14 @@ import outwind.scan.bytes.ScanFaults;
  */
 final class PlyHeader {
 
-    private final ScanFaults faults;
+    private final FaultList faults;
     private final List<HeaderLine> comments = new ArrayList<>();
     private final List<PlyElement> elements = new ArrayList<>();
     private final Opening opening;
     private String format = "";
 
     private PlyHeader(String file, Opening opening) {
-        faults = new ScanFaults(file);
+        faults = FaultList.ofScan(file);
         this.opening = opening;
     }
 
@@ -100,10 +102,11 @@ final class PlyHeader {
                 case "end_header" -> {
                     return;
                 }
-                case "comment" -> KeyLine.parse(faults.file(), opening.lineNumber(), line.get(),
+                case "comment" -> KeyLine.in(new Cell(line.get(), opening.lineNumber(), 1),
                     line.get().indexOf(words[0]) + words[0].length())
                     // What other programs remark with a colon is no key.
-                    .filter(said -> ScanHeader.isKey(said.key())).ifPresent(comments::add);
+                    .filter(said -> ScanHeader.isKey(said.key().text()))
+                    .map(said -> new HeaderLine(faults.file(), said)).ifPresent(comments::add);
                 case "obj_info", "" -> { }
                 case "format" -> readFormat(words, line.get());
                 case "element" -> readElement(words, line.get());

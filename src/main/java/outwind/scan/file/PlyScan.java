@@ -10,7 +10,7 @@ import outwind.scan.bytes.CountedLines;
 import outwind.scan.bytes.PointPieces;
 import outwind.scan.bytes.ReadingPlan;
 import outwind.scan.bytes.ScanBytes;
-import outwind.scan.bytes.ScanFaults;
+import outwind.board.text.FaultList;
 
 /** Reads the vertices of a .ply file; whatever else they have and the file holds is passed over. */
 final class PlyScan {
@@ -87,7 +87,7 @@ final class PlyScan {
             try {
                 cursor.pass(element);
             } catch (EOFException e) {
-                ScanFaults faults = new ScanFaults(file.name());
+                FaultList faults = FaultList.ofScan(file.name());
                 faults.add(element.line(), 1, element.count() + " of the element " + element.name()
                     + " in the file, as this line says", "the end of the file", COPY_AGAIN);
                 throw faults.asException();
@@ -146,14 +146,14 @@ final class PlyScan {
     }
 
     private BadBoardFile cutShort(long held) {
-        ScanFaults faults = new ScanFaults(file.name());
+        FaultList faults = FaultList.ofScan(file.name());
         faults.add(vertices.line(), 1, vertices.count() + " vertices in the file, as this line says",
             held + " that are whole", COPY_AGAIN);
         return faults.asException();
     }
 
     private BadBoardFile more(String found) {
-        ScanFaults faults = new ScanFaults(file.name());
+        FaultList faults = FaultList.ofScan(file.name());
         faults.add(vertices.line(), 1, vertices.count() + " vertices in the file, as this line says",
             found + " than the header tells of", "Its header is wrong, so points would be missed: export it again.");
         return faults.asException();

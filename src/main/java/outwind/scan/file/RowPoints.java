@@ -13,7 +13,7 @@ import outwind.scan.bytes.LineBlocks;
 import outwind.scan.bytes.PointPieces;
 import outwind.scan.bytes.ReadingPlan;
 import outwind.scan.bytes.ScanBytes;
-import outwind.scan.bytes.ScanFaults;
+import outwind.board.text.FaultList;
 
 /**
  * The points of a text, read in two passes: {@link CountedLines} counts the lines of each block, so that every block's
@@ -21,6 +21,9 @@ import outwind.scan.bytes.ScanFaults;
  * or is merged with another.
  */
 final class RowPoints {
+
+    /** With so many faults there is no use in reading on. */
+    private static final int MOST_FAULTS = 20;
 
     /** Whoever describes a board needs a dozen lines. */
     static final int MOST_HEADER_LINES = 1_000;
@@ -35,7 +38,7 @@ final class RowPoints {
     private final PointPieces pieces;
     private final long[] unmeasured;
     private final List<List<HeaderLine>> header = new ArrayList<>();
-    private final List<ScanFaults> faults = new ArrayList<>();
+    private final List<FaultList> faults = new ArrayList<>();
     private final AtomicInteger found = new AtomicInteger();
 
     private RowPoints(String file, RowLayout layout, Rows rows, CountedLines lines) throws BadBoardFile {
@@ -48,7 +51,7 @@ final class RowPoints {
         unmeasured = new long[blocks];
         for (int i = 0; i < blocks; i++) {
             header.add(List.of());
-            faults.add(new ScanFaults(file));
+            faults.add(FaultList.ofScan(file));
         }
     }
 
@@ -108,15 +111,15 @@ final class RowPoints {
      *
      * @return whether to go on
      */
-    boolean note(int piece, long unmeasuredPoints, List<HeaderLine> ofHeader, ScanFaults ofPiece) {
+    boolean note(int piece, long unmeasuredPoints, List<HeaderLine> ofHeader, FaultList ofPiece) {
         unmeasured[piece] = unmeasuredPoints;
         header.set(piece, ofHeader);
         faults.set(piece, ofPiece);
-        return found.addAndGet(ofPiece.count()) < ScanFaults.MOST;
+        return found.addAndGet(ofPiece.count()) < MOST_FAULTS;
     }
 
     private Scan scan(List<HeaderLine> before) throws BadBoardFile {
-        ScanFaults all = new ScanFaults(file);
+        FaultList all = FaultList.ofScan(file);
         faults.forEach(all::addAll);
         all.throwIfAny();
         long sum = LongStream.of(unmeasured).sum();

@@ -7,13 +7,18 @@ import outwind.scan.bytes.BlockReader;
 import outwind.scan.bytes.LineBlocks;
 import outwind.scan.bytes.NumberScanner;
 import outwind.scan.bytes.PointPieces;
-import outwind.scan.bytes.ScanFaults;
+import outwind.board.file.ScanHeader;
+import outwind.board.text.Cell;
+import outwind.board.text.FaultList;
+import outwind.scan.bytes.ScanBytes;
 
 /**
  * Reads the points of one block of lines after another. Most rows are x, y and z with single delimiters between them
  * and are read in one go; whatever else a line may be is looked at cell by cell.
  */
 final class RowWorker implements BlockReader.Worker {
+
+    private static final int HEIGHT = RowLayout.AXES.indexOf('z');
 
     private final RowPoints all;
     private final RowLayout layout;
@@ -28,7 +33,7 @@ final class RowWorker implements BlockReader.Worker {
     private long line;
     private int place;
     private long unmeasured;
-    private ScanFaults faults;
+    private FaultList faults;
     private List<HeaderLine> header;
 
     RowWorker(RowPoints all) {
@@ -48,7 +53,7 @@ final class RowWorker implements BlockReader.Worker {
         line = all.firstLine(piece);
         place = pieces.begin(piece);
         unmeasured = 0;
-        faults = new ScanFaults(all.file());
+        faults = FaultList.ofScan(all.file());
         header = new ArrayList<>();
         readLines();
         pieces.filled(piece, place - pieces.begin(piece));
@@ -117,11 +122,11 @@ final class RowWorker implements BlockReader.Worker {
         int end = lineEnd > begin && text[lineEnd - 1] == '\r' ? lineEnd - 1 : lineEnd;
         int first = Math.min(pastBlanks(begin), end);
         if (lineEnd - begin > LineBlocks.LONGEST_LINE) {
-            faults.add(line, 1, "a line of at most " + LineBlocks.LONGEST_LINE + " bytes", "a longer one",
+            faults.add(ScanBytes.lineNumber(line), 1, "a line of at most " + LineBlocks.LONGEST_LINE + " bytes", "a longer one",
                 "Save the scan as text with one point on each line.");
-        } else if (all.rows().mixed() && first == end) {
+        } else if (all.rows().mixed() && isBlank(first, end)) {
             return lineEnd + 1;
-        } else if (all.rows().mixed() && text[first] == '#') {
+        } else if (all.rows().mixed() && isKeyLine(first, end)) {
             readKeyLine(begin, end);
         } else {
             readRow(begin, end);
@@ -129,11 +134,27 @@ final class RowWorker implements BlockReader.Worker {
         return lineEnd + 1;
     }
 
+    /** Whether nothing but blanks stands there, and what parts cells. */
+    private boolean isBlank(int first, int end) {
+        int at = first;
+        while (at < end && (layout.isBlank(text[at]) || "\t,;\"".indexOf(text[at]) >= 0)) {
+            at++;
+        }
+        return at == end;
+    }
+
+    /** Whether a key line or a remark begins there, perhaps in quotes. */
+    private boolean isKeyLine(int first, int end) {
+        return text[first] == '#' || text[first] == '"' && pastBlanks(first + 1) < end
+            && text[pastBlanks(first + 1)] == '#';
+    }
+
     private void readKeyLine(int begin, int end) {
-        String said = ScanFaults.decoded(text, begin, end);
-        KeyLine.parse(all.file(), ScanFaults.lineNumber(line), said, said.indexOf('#') + 1).ifPresent(header::add);
+        String said = ScanBytes.decoded(text, begin, end);
+        ScanHeader.keyLine(ScanBytes.lineNumber(line), said, faults).map(key -> new HeaderLine(all.file(), key))
+            .ifPresent(header::add);
         if (header.size() > RowPoints.MOST_HEADER_LINES) {
-            faults.add(line, 1, "at most " + RowPoints.MOST_HEADER_LINES + " lines \"# key: value\"", "one more",
+            faults.add(ScanBytes.lineNumber(line), 1, "at most " + RowPoints.MOST_HEADER_LINES + " lines \"# key: value\"", "one more",
                 "Take those out that tell nothing about the board.");
             header.clear();
         }
@@ -159,7 +180,7 @@ final class RowWorker implements BlockReader.Worker {
     /** Whether the next cell is what it should be; a fault if not. */
     private boolean readCell(byte kind, int begin, int end) {
         if (!cells.next()) {
-            faults.add(line, text, begin, begin, end, "x, y and z as " + layout.source() + " has them",
+            refuse(begin, begin, end, "x, y and z as " + layout.source() + " has them",
                 "A row ends too early: the file may have been cut short. Export it again, or take the line out.");
             return false;
         }
@@ -175,7 +196,11 @@ final class RowWorker implements BlockReader.Worker {
         if (cells.isEmpty() || scanner.end() == cells.to()) {
             return true;
         }
-        faults.add(line, text, begin, cells.from(), cells.to(), RowLayout.AXES.charAt(axis) + " as a number",
+        if (axis == HEIGHT && new Cell(ScanBytes.decoded(text, cells.from(), cells.to()), 0, 0).ofReading().isBlank()) {
+            point[axis] = Double.NaN;
+            return true;
+        }
+        refuse(begin, cells.from(), cells.to(), RowLayout.AXES.charAt(axis) + " as a number",
             "Write it like -12.5; decimal commas need semicolons or tabs between the cells.");
         return false;
     }
@@ -187,7 +212,7 @@ final class RowWorker implements BlockReader.Worker {
             whole = cells.next();
         }
         if (!whole) {
-            faults.add(line, text, begin, begin, end, "a list as " + layout.source() + " has it",
+            refuse(begin, begin, end, "a list as " + layout.source() + " has it",
                 "A list is its length and then so many values; export the scan again.");
         }
         return whole;
@@ -206,11 +231,17 @@ final class RowWorker implements BlockReader.Worker {
         }
         while (cells.next()) {
             if (!cells.isEmpty()) {
-                faults.add(line, text, begin, cells.from(), cells.to(), "no cell beyond those of " + layout.source(),
+                refuse(begin, cells.from(), cells.to(), "no cell beyond those of " + layout.source(),
                     "Take it out or name its column; decimal commas need semicolons or tabs between the cells.");
                 return false;
             }
         }
         return true;
+    }
+
+    /** Notes a fault at bytes {@code from} to {@code to} of the line that begins at {@code begin}. */
+    private void refuse(int begin, int from, int to, String expected, String mend) {
+        faults.add(new Cell(ScanBytes.decoded(text, from, to), ScanBytes.lineNumber(line),
+            ScanBytes.decoded(text, begin, from).length() + 1), expected, mend);
     }
 }

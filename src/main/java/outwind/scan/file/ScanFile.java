@@ -1,7 +1,9 @@
 package outwind.scan.file;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -11,13 +13,17 @@ import java.util.Locale;
 import java.util.Optional;
 import outwind.board.Fault;
 import outwind.board.PointCloud;
+import outwind.board.file.BoardFile;
+import outwind.board.file.ScanHeader;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.Line;
+import outwind.board.text.Sheet;
 import outwind.board.text.NamedPipe;
 import outwind.scan.bytes.Opening;
 import outwind.scan.bytes.Progress;
 import outwind.scan.bytes.ReadingPlan;
 import outwind.scan.bytes.ScanBytes;
-import outwind.scan.bytes.ScanFaults;
+import outwind.board.text.FaultList;
 
 /**
  * Reads a scan: a file named {@code .ply}, or a text with one point x y z on each line.
@@ -38,17 +44,34 @@ public final class ScanFile {
     /** What a file beside a scan has behind the scan's own name. */
     private static final String BESIDE = ".txt";
 
+    /** So many rows are no work of hand, and a larger text may be a scan. */
+    private static final int MOST_ROWS_BY_HAND = 2_000;
+
     private ScanFile() { }
 
-    /** Whether a file is a scan: any {@code .ply}; {@code .xyz .csv .tsv .txt} if larger than 256 KiB. */
+    /**
+     * Whether a file is a scan: any {@code .ply}; {@code .xyz .csv .tsv .txt} if larger than 256 KiB, but for one of few
+     * rows, which only has long lines or many remarks.
+     */
     public static boolean isScan(Path file) {
         String name = file.toString().toLowerCase(Locale.ROOT);
         try {
             return name.endsWith(".ply")
-                || name.matches("(?s).*\\.(xyz|csv|tsv|txt)") && Files.size(file) > LARGEST_BY_HAND;
+                || name.matches("(?s).*\\.(xyz|csv|tsv|txt)") && Files.size(file) > LARGEST_BY_HAND
+                && (hasManyRows(file, LARGEST_BY_HAND) || hasManyRows(file, BoardFile.MOST_BYTES + 1L));
         } catch (IOException e) {
             // Whoever opens it will say so.
             return false;
+        }
+    }
+
+    /** Whether so many bytes of a text hold more rows than are made by hand, or there are as many bytes as that. */
+    private static boolean hasManyRows(Path file, long bytes) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] start = in.readNBytes((int) bytes);
+            // Latin letters stand for any: only ends of lines and marks are looked at.
+            List<Line> lines = Line.split(new String(start, StandardCharsets.ISO_8859_1), new FaultList(file.toString()));
+            return start.length > BoardFile.MOST_BYTES || Sheet.ofPoints(lines).rows().size() > MOST_ROWS_BY_HAND;
         }
     }
 
@@ -77,10 +100,10 @@ public final class ScanFile {
     static Scan read(Path file, ReadingPlan plan) throws IOException, BadBoardFile {
         NamedPipe.refuse(file);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-            ScanBytes bytes = new ScanBytes(file.toString(), channel, channel.size());
+            ScanBytes bytes = new ScanBytes(file.toString(), channel, channel.size(), false);
             List<HeaderLine> beside = beside(file);
             Scan scan = file.toString().toLowerCase(Locale.ROOT).endsWith(".ply")
-                ? PlyScan.read(bytes, plan) : TextScan.read(bytes, plan);
+                ? PlyScan.read(bytes, plan) : TextScan.read(bytes.withLineEnds(), plan);
             refuseEmpty(file, scan);
             refuseRunningNumbers(file, scan.points());
             plan.progress(bytes.size()).end();
@@ -93,7 +116,7 @@ public final class ScanFile {
 
     private static void refuseEmpty(Path file, Scan scan) throws BadBoardFile {
         if (scan.points().size() == 0) {
-            throw new ScanFaults(file.toString()).withLast("points",
+            throw FaultList.ofScan(file.toString()).withLast("points",
                 scan.unmeasured() == 0 ? "nothing" : "only " + scan.unmeasured() + " points that are not finite",
                 "Export the scan again and look whether the points are in it.");
         }
@@ -107,7 +130,7 @@ public final class ScanFile {
             at++;
         }
         if (at == x.length && at >= Scan.FEWEST) {
-            throw new ScanFaults(file.toString()).withLast("places along the board in the column that is read as x",
+            throw FaultList.ofScan(file.toString()).withLast("places along the board in the column that is read as x",
                 "numbers that count the rows", "Take that column out, or name the columns in a row above, as"
                     + " \"n x y z\".");
         }
@@ -115,7 +138,7 @@ public final class ScanFile {
 
     private static void refuseLongHeader(Path file, List<HeaderLine> header) throws BadBoardFile {
         if (header.size() > RowPoints.MOST_HEADER_LINES) {
-            throw new ScanFaults(file.toString()).withLast(
+            throw FaultList.ofScan(file.toString()).withLast(
                 "at most " + RowPoints.MOST_HEADER_LINES + " lines \"# key: value\"", String.valueOf(header.size()),
                 "Take those out that tell nothing about the board.");
         }
@@ -127,10 +150,10 @@ public final class ScanFile {
         if (!Files.isRegularFile(file)) {
             return List.of();
         }
-        ScanFaults faults = new ScanFaults(file.toString());
+        FaultList faults = FaultList.ofScan(file.toString());
         List<HeaderLine> lines = new ArrayList<>();
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-            Opening opening = new Opening(new ScanBytes(file.toString(), channel, channel.size()));
+            Opening opening = new Opening(new ScanBytes(file.toString(), channel, channel.size(), false));
             for (Optional<String> line = opening.line(); line.isPresent(); line = opening.line()) {
                 readBeside(file, opening.lineNumber(), line.get(), lines, faults);
             }
@@ -143,9 +166,11 @@ public final class ScanFile {
         return lines;
     }
 
-    private static void readBeside(Path file, int number, String text, List<HeaderLine> lines, ScanFaults faults) {
-        if (text.stripLeading().startsWith("#")) {
-            KeyLine.parse(file.toString(), number, text, text.indexOf('#') + 1).ifPresent(lines::add);
+    private static void readBeside(Path file, int number, String text, List<HeaderLine> lines, FaultList faults) {
+        Line line = new Line(number, text);
+        if (line.isKeyLine() || line.isKeyWithoutMark()) {
+            ScanHeader.keyLine(number, text, faults).map(said -> new HeaderLine(file.toString(), said))
+                .ifPresent(lines::add);
         } else if (!text.isBlank()) {
             faults.add(number, 1, "a line \"# key: value\" about the scan", Fault.shown(text),
                 "Begin the line with #, or move the file elsewhere if it is not about " + file.getFileName()

@@ -4,13 +4,15 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import outwind.board.file.ScanHeader;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.Line;
 import outwind.scan.bytes.CountedLines;
 import outwind.scan.bytes.NumberScanner;
 import outwind.scan.bytes.Opening;
 import outwind.scan.bytes.ReadingPlan;
 import outwind.scan.bytes.ScanBytes;
-import outwind.scan.bytes.ScanFaults;
+import outwind.board.text.FaultList;
 
 /**
  * Reads points from a text. Its first line that is neither blank nor a remark names the columns or is the first point,
@@ -23,13 +25,13 @@ final class TextScan {
 
     private final ScanBytes file;
     private final ReadingPlan plan;
-    private final ScanFaults faults;
+    private final FaultList faults;
     private final List<HeaderLine> header = new ArrayList<>();
 
     private TextScan(ScanBytes file, ReadingPlan plan) {
         this.file = file;
         this.plan = plan;
-        faults = new ScanFaults(file.name());
+        faults = FaultList.ofScan(file.name());
     }
 
     static Scan read(ScanBytes file, ReadingPlan plan) throws IOException, BadBoardFile {
@@ -39,12 +41,15 @@ final class TextScan {
     private Scan read() throws IOException, BadBoardFile {
         Opening opening = new Opening(file);
         int from = opening.next();
-        for (Optional<String> line = opening.line(); line.isPresent(); line = opening.line()) {
-            String text = line.get();
+        for (Optional<String> next = opening.line(); next.isPresent(); next = opening.line()) {
+            String text = next.get();
             int number = opening.lineNumber();
-            if (text.stripLeading().startsWith("#")) {
-                KeyLine.parse(file.name(), number, text, text.indexOf('#') + 1).ifPresent(header::add);
-            } else if (!text.isBlank()) {
+            Line line = new Line(number, text);
+            if (line.isKeyLine() || line.isKeyWithoutMark()) {
+                ScanHeader.keyLine(number, text, faults).map(said -> new HeaderLine(file.name(), said))
+                    .ifPresent(header::add);
+            } else if (!line.isBlank()) {
+                faults.throwIfAny();
                 char delimiter = delimiter(text);
                 return beginsWithNumber(text, delimiter) ? points(RowLayout.bare(delimiter), from, number)
                     : belowNames(new NamedColumns(file.name(), number, text, delimiter), opening);
@@ -67,13 +72,13 @@ final class TextScan {
     }
 
     private static char delimiter(String line) {
-        return (char) DELIMITERS.chars().filter(mark -> NamedColumns.split(line, (char) mark).size() >= 3)
+        return (char) DELIMITERS.chars().filter(mark -> NamedColumns.split(0, line, (char) mark).size() >= 3)
             .findFirst().orElse(' ');
     }
 
     /** Whether the first cell is blank, a number, or a word for none. */
     private static boolean beginsWithNumber(String line, char delimiter) {
-        String cell = NamedColumns.split(line, delimiter).get(0).text();
+        String cell = NamedColumns.split(0, line, delimiter).get(0).text();
         byte[] bytes = new byte[cell.length() + 1 + NumberScanner.MARGIN];
         for (int i = 0; i < cell.length(); i++) {
             bytes[i] = (byte) Math.min(cell.charAt(i), 127);

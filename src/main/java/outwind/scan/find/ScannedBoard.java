@@ -10,7 +10,6 @@ import outwind.board.PointCloud;
 import outwind.board.ScannedFace;
 import outwind.board.file.Defaults;
 import outwind.board.file.ScanHeader;
-import outwind.board.file.Statement;
 import outwind.board.text.BadBoardFile;
 import outwind.numeric.plane.Plane;
 import outwind.scan.file.HeaderLine;
@@ -69,9 +68,8 @@ public final class ScannedBoard {
         List<HeaderLine> lines = scan.header();
         // Faults name one file: that in which the keys stand, or else the scan.
         boolean oneFile = lines.stream().map(HeaderLine::file).distinct().count() == 1;
-        List<Statement> statements = lines.stream()
-            .map(line -> new Statement(line.key(), line.value(), line.line(), line.column())).toList();
-        ScanHeader header = ScanHeader.read(fileName, oneFile ? lines.get(0).file() : fileName, statements, given);
+        ScanHeader header = ScanHeader.read(fileName, oneFile ? lines.get(0).file() : fileName,
+            lines.stream().map(HeaderLine::said).toList(), given);
         return new ScannedBoard(OutlierCrop.of(scan.points(), header.units().toMillimetres(1)), scan.unmeasured(),
             header).find();
     }

@@ -8,6 +8,8 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import outwind.board.Board;
 import outwind.board.PointCloud;
+import outwind.board.text.Cell;
+import outwind.board.text.KeyLine;
 import outwind.board.file.Defaults;
 import outwind.board.text.BadBoardFile;
 import outwind.scan.find.ScannedBoard;
@@ -76,7 +78,7 @@ public record MadeScan(PointCloud points) {
     /** Read with what lines of a header state. */
     public Board read(String... header) {
         List<HeaderLine> lines = IntStream.range(0, header.length)
-            .mapToObj(i -> new HeaderLine("made.xyz", i + 1, 1, header[i].split(": ")[0], header[i].split(": ")[1]))
+            .mapToObj(i -> said("made.xyz", i + 1, 1, header[i].split(": ")[0], header[i].split(": ")[1]))
             .toList();
         try {
             return ScannedBoard.in(new Scan(lines, points, 0), "made.xyz", Defaults.NOTHING);
@@ -88,5 +90,10 @@ public record MadeScan(PointCloud points) {
     /** Read as a board of these sizes (mm). */
     public Board sized(double length, double width, double thickness) {
         return read("length: " + length, "width: " + width, "thickness: " + thickness, "skim: 0", "units: mm");
+    }
+
+    /** A line {@code # key: value} of which the value begins at a column. */
+    public static HeaderLine said(String file, int line, int column, String key, String value) {
+        return new HeaderLine(file, new KeyLine(new Cell(key, line, 3), new Cell(value, line, column)));
     }
 }

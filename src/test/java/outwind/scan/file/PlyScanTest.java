@@ -61,7 +61,7 @@ class PlyScanTest {
             Scan scan = ScanFile.read(FILES.resolve(stem + "-" + form + ".ply"), Progress.UNSEEN);
 
             assertArrayEquals(expected, OnDisk.flat(scan.points()), form);
-            assertEquals(stem.equals("lists") ? "with lists" : "mm", scan.header().get(0).value());
+            assertEquals(stem.equals("lists") ? "with lists" : "mm", scan.header().get(0).said().value().text());
         }
     }
 
@@ -145,6 +145,10 @@ class PlyScanTest {
               This is no .ply header as published; export the scan again, or as .xyz.
             board.ply:4:1: expected element, its name and how many there are but found "element vertex -1"
               This is no .ply header as published; export the scan again, or as .xyz.
+            board.ply:5:1: expected vertices with a property y but found none
+              Every point needs x, y and z; export the scan with all three.
+            board.ply:5:1: expected vertices with a property z but found none
+              Every point needs x, y and z; export the scan with all three.
             board.ply:6:1: expected property, its type and its name but found "property real y"
               This is no .ply header as published; export the scan again, or as .xyz.
             board.ply:8:1: expected each property once but found "property float x"
@@ -152,11 +156,7 @@ class PlyScanTest {
             board.ply:9:1: expected property, its type and its name but found "property list float int z"
               This is no .ply header as published; export the scan again, or as .xyz.
             board.ply:10:1: expected format, comment, element, property or end_header but found "vertices"
-              This is no .ply header as published; export the scan again, or as .xyz.
-            board.ply:5:1: expected vertices with a property y but found none
-              Every point needs x, y and z; export the scan with all three.
-            board.ply:5:1: expected vertices with a property z but found none
-              Every point needs x, y and z; export the scan with all three.""",
+              This is no .ply header as published; export the scan again, or as .xyz.""",
             disk.refusal("board.ply", """
                 ply
                 format ascii 2.0

@@ -114,7 +114,7 @@ class ScannedBoardTest {
 
     private static BadBoardFile refused(double[] x, double[] y, double[] z) {
         return assertThrows(BadBoardFile.class, () -> ScannedBoard.in(new Scan(List.of(
-            new HeaderLine("scan.csv", 1, 1, "thickness", "30")), new PointCloud(x, y, z), 0), "scan.csv",
+            MadeScan.said("scan.csv", 1, 1, "thickness", "30")), new PointCloud(x, y, z), 0), "scan.csv",
             Defaults.NOTHING));
     }
 
@@ -217,7 +217,7 @@ class ScannedBoardTest {
 
     @Test
     void withoutThicknessAndBedTheScanCannotBeJudged() {
-        Scan scan = new Scan(List.of(new HeaderLine("made.xyz", 1, 11, "length", "900")),
+        Scan scan = new Scan(List.of(MadeScan.said("made.xyz", 1, 11, "length", "900")),
             scan(ScannedBoardTest::warped).points(), 0);
 
         BadBoardFile fault = assertThrows(BadBoardFile.class,
@@ -229,13 +229,13 @@ class ScannedBoardTest {
 
     @Test
     void aWrongKeyIsToldByItsLine() {
-        Scan scan = new Scan(List.of(new HeaderLine("made.txt", 4, 11, "lenght", "900")),
+        Scan scan = new Scan(List.of(MadeScan.said("made.txt", 4, 11, "lenght", "900")),
             scan(ScannedBoardTest::warped).points(), 0);
 
         BadBoardFile fault = assertThrows(BadBoardFile.class,
             () -> ScannedBoard.in(scan, "made.xyz", Defaults.NOTHING));
 
-        assertTrue(fault.getMessage().startsWith("made.txt:4:1: expected a key but found \"lenght\""),
+        assertTrue(fault.getMessage().startsWith("made.txt:4:3: expected a key but found \"lenght\""),
             fault.getMessage());
     }
 
