@@ -3,6 +3,7 @@ package outwind.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import outwind.board.text.Line;
 import outwind.report.words.Release;
 
 /**
@@ -60,7 +61,6 @@ final class Breakdown {
         if (root.getMessage() == null) {
             return "";
         }
-        String line = root.getMessage().replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
-        return ": " + line.substring(0, Math.min(LONGEST_SHOWN, line.length()));
+        return ": " + Line.fit(root.getMessage(), LONGEST_SHOWN);
     }
 }

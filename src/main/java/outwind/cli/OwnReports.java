@@ -7,12 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import outwind.board.file.ScanHeader;
 import outwind.report.files.ReportNames;
 
 /**
  * Reports that lie among boards because somebody let them be written there. A report has the name of a stack's, or that
- * of a board beside it with more behind it or another ending; and none has a line that begins with {@code #}, which
- * every board file needs to state its size.
+ * of a board beside it with more behind it or another ending; and none has a line that begins with {@code #}, or a key in its
+ * first, which every board file needs to state its size.
  */
 final class OwnReports {
 
@@ -38,11 +39,19 @@ final class OwnReports {
 
     private static boolean hasKeyLine(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
-            return new String(in.readNBytes(BEGINNING), StandardCharsets.UTF_8).lines()
-                .anyMatch(line -> line.replace("\ufeff", "").stripLeading().replaceFirst("^\"", "").startsWith("#"));
+            List<String> lines = new String(in.readNBytes(BEGINNING), StandardCharsets.UTF_8).lines()
+                .map(line -> line.replace("\ufeff", "").stripLeading().replaceFirst("^\"", ""))
+                .filter(line -> !line.isBlank()).toList();
+            // A report begins with the board's name.
+            return lines.stream().anyMatch(line -> line.startsWith("#"))
+                || lines.stream().limit(1).anyMatch(OwnReports::namesKey);
         } catch (IOException e) {
             // Whoever reads it as a board will say so.
             return true;
         }
+    }
+
+    private static boolean namesKey(String line) {
+        return line.indexOf(':') > 0 && ScanHeader.isKey(line.substring(0, line.indexOf(':')).strip());
     }
 }

@@ -11,12 +11,12 @@ import outwind.board.TouchGrid;
 import outwind.board.Units;
 import outwind.board.file.ShopSearch;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.Line;
 import outwind.cli.option.GridOptions;
 import outwind.cli.option.LengthConverter;
 import outwind.cli.option.LengthOption;
 import outwind.cli.option.OutputOptions;
 import outwind.cli.option.UnitsConverter;
-import outwind.cli.terminal.OneLine;
 import outwind.flatten.TouchPlan;
 import outwind.report.files.Reports;
 import outwind.report.json.TouchJson;
@@ -121,7 +121,7 @@ final class PointsCommand implements Callable<Integer> {
     private TouchSheet sheet() {
         try {
             // A line break would end the line of the board file that holds the name.
-            Board board = Board.untouched(OneLine.of(name), units, length.in(units),
+            Board board = Board.untouched(Line.fit(name, Line.LONGEST_NOTE), units, length.in(units),
                 width.in(units), LengthOption.in(units, thickness), LengthOption.in(units, target));
             return new TouchSheet(board, TouchPlan.of(grid(2, 2), asked(), LengthOption.in(units, within),
                 kinked, new TouchPlan.Pace(seconds, TouchPlan.Pace.USUAL.feed()), seed));

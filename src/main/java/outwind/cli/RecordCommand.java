@@ -24,6 +24,7 @@ import outwind.board.Units;
 import outwind.board.file.Recording;
 import outwind.board.file.ShopSearch;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.Line;
 import outwind.cli.ask.Asker;
 import outwind.cli.ask.Dialogue;
 import outwind.cli.ask.FirstQuestions;
@@ -35,7 +36,6 @@ import outwind.cli.option.GridOptions;
 import outwind.cli.option.LengthConverter;
 import outwind.cli.option.LengthOption;
 import outwind.cli.option.UnitsConverter;
-import outwind.cli.terminal.OneLine;
 import outwind.judge.Prospect;
 import outwind.report.files.RecordingFile;
 import outwind.report.files.RecordingLock;
@@ -194,7 +194,7 @@ final class RecordCommand implements Callable<Integer> {
             options.put("units", units.symbol());
         }
         if (species != null) {
-            options.put("species", OneLine.of(species));
+            options.put("species", Line.fit(species, Line.LONGEST_NOTE));
         }
         return options;
     }

@@ -29,6 +29,7 @@ import outwind.board.file.BoardFile;
 import outwind.board.file.Defaults;
 import outwind.board.file.Recording;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.Line;
 import outwind.flatten.Verdict;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
@@ -47,6 +48,9 @@ import outwind.surface.ImpossibleBoard;
 final class Boards {
 
     private static final int REMEMBERED = 4;
+
+    /** A name is part of a file name. */
+    private static final int LONGEST_TYPED = 80;
 
     private final BoardFolder folder;
     private final Map<String, TouchDesk> touching = new ConcurrentHashMap<>();
@@ -147,11 +151,11 @@ final class Boards {
     synchronized ObjectNode begin(JsonNode sizes) throws IOException, BadBoardFile, Refused {
         Units units = Units.named(sizes.path("units").asText("mm"));
         List<String> statements = new ArrayList<>();
-        String called = line(sizes.path("name").asText(""));
+        String called = Line.fit(sizes.path("name").asText(""), LONGEST_TYPED);
         statements.add("board: " + (called.isEmpty() ? "board" : called));
         statements.add("units: " + units.symbol());
         for (String key : List.of("length", "width", "thickness", "target")) {
-            String typed = line(sizes.path(key).asText("")).replace(',', '.');
+            String typed = Line.fit(sizes.path(key).asText(""), LONGEST_TYPED).replace(',', '.');
             if (!typed.isEmpty()) {
                 Length.parse(typed, units);
                 statements.add(key + ": " + typed);
@@ -175,16 +179,11 @@ final class Boards {
         return JsonNodeFactory.instance.objectNode().put("file", file.getFileName().toString());
     }
 
-    private static String line(String typed) {
-        String plain = typed.replaceAll("\\p{Cc}", " ").strip();
-        return plain.substring(0, Math.min(80, plain.length()));
-    }
-
     /** Takes in a board file or a cutting bill that was dropped or pasted on the page; one of that name is never replaced. */
     synchronized ObjectNode take(String name, byte[] bytes) throws IOException, BadBoardFile, Refused {
         String text = new String(bytes, StandardCharsets.UTF_8);
         int dot = name.lastIndexOf('.');
-        Path file = folder.fresh(line(dot > 0 ? name.substring(0, dot) : name));
+        Path file = folder.fresh(Line.fit(dot > 0 ? name.substring(0, dot) : name, LONGEST_TYPED));
         if (!isBill(text)) {
             BoardFile.parse(file.getFileName().toString(), text, Defaults.NOTHING);
         }

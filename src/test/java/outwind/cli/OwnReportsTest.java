@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,5 +43,14 @@ class OwnReportsTest {
         assertEquals("Left out as reports, not boards: oak-details.txt, oak.txt, stack.csv, stack.txt", said.strip());
         assertEquals(first, Files.readString(folder.resolve("stack.csv")));
         assertTrue(first.contains("oak-2.txt"), first);
+    }
+
+    @Test
+    void aBoardWhoseKeysLackTheirMarkIsNoReport() throws IOException {
+        Path board = Files.writeString(folder.resolve("rail.csv"), KEYS + ROWS);
+        Path other = Files.writeString(folder.resolve("rail-left.txt"), KEYS.replace("# ", "") + ROWS);
+        Path report = Files.writeString(folder.resolve("rail-details.txt"), "rail\n  Twist: 0.4 mm\n");
+
+        assertEquals(List.of(report), OwnReports.among(List.of(board, other, report)));
     }
 }

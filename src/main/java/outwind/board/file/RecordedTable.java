@@ -32,9 +32,6 @@ final class RecordedTable {
     /** The note of a planned place that is left out. */
     private static final String SKIPPED = "skipped";
 
-    // Longer remarks belong on paper; a bound keeps a line readable.
-    private static final int LONGEST_NOTE = 200;
-
     private static final Pattern BEHIND_LINE_END = Pattern.compile("(?<=\n)|(?<=\r)(?!\n)");
 
     /** Name of a file that was read before and had no faults. */
@@ -227,7 +224,8 @@ final class RecordedTable {
     private String row(Place place, String height, String note) {
         Map<Column, String> cells = at(place);
         cells.put(Column.Z, quoted(decimalMark().apply(height)));
-        cells.put(Column.NOTE, quoted(tidy(note)));
+        // A note must not be taken for a line of its own.
+        cells.put(Column.NOTE, quoted(Line.fit(note.replaceFirst("^[\\s#]+", ""), Line.LONGEST_NOTE)));
         return (note.isEmpty() ? header : having(Column.NOTE)).row(cells, Column.Z, delimiter.mark());
     }
 
@@ -255,12 +253,6 @@ final class RecordedTable {
     private String quoted(String cell) {
         boolean plain = cell.indexOf(delimiter.mark()) < 0 && cell.indexOf('"') < 0;
         return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
-    }
-
-    /** A note that cannot be taken for a line of its own, nor for a place that was left out. */
-    private static String tidy(String note) {
-        String line = note.replaceAll("\\p{Cc}", " ").replaceFirst("^[\\s#]+", "").strip();
-        return line.substring(0, Math.min(LONGEST_NOTE, line.length()));
     }
 
     /** The lines of a text with their ends; split as {@link Line#split} does. */

@@ -13,11 +13,22 @@ import java.util.regex.Pattern;
  */
 public record Line(int number, String text) {
 
+    /** Longer names and notes belong on paper. */
+    public static final int LONGEST_NOTE = 200;
+
     // A row of a table is a hundred characters, a table of readings in cells a few thousand. What is longer is no
     // board file, and a bound keeps the work on any one line small.
     private static final int LONGEST = 10_000;
 
     private static final Pattern WITHOUT_MARK = Pattern.compile("\\s*+\"?\\s*+\\p{L}{2,20}+(?: \\p{L}{1,20}+)*+\\s*+:");
+
+    /** What was typed, fit for one line of a file: a blank for every break and control character, and a bounded length. */
+    public static String fit(String typed, int longest) {
+        String line = typed.replaceAll("[\\s\\p{Cc}]+", " ").strip();
+        // Not between the two halves of a rare letter.
+        int end = longest < line.length() && Character.isLowSurrogate(line.charAt(longest)) ? longest - 1 : longest;
+        return line.substring(0, Math.min(end, line.length())).strip();
+    }
 
     /** Splits a text at \n, \r\n or \r; a byte order mark is dropped. */
     public static List<Line> split(String text, FaultList faults) {

@@ -14,6 +14,7 @@ import outwind.board.Fault;
 import outwind.board.Reading;
 import outwind.board.Units;
 import outwind.board.text.BadBoardFile;
+import outwind.board.text.Line;
 
 /**
  * Files that are wrong in one way get one message: the cause, the line it stands in, and how to mend it. What people
@@ -161,5 +162,12 @@ class WrongFilesTest {
     void aBillMayHaveUnitsInItsCellsAndBehindItsColumns() throws BadBoardFile {
         assertEquals(700, BillFile.parse("bill.csv", "name,length,width mm,thickness (mm),quantity\nleg,700mm,60,45 mm,4\n",
             Units.MILLIMETRES).items().get(0).length());
+    }
+
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '\'', value = {"' split\r\nin\ttwo\u0000', 99, split in two", "abcdef, 3, abc",
+        "'ab\uD83E\uDEB5', 3, ab", "'', 5, ''"})
+    void whatIsTypedFitsOneLine(String typed, int longest, String fit) {
+        assertEquals(fit, Line.fit(typed, longest));
     }
 }
