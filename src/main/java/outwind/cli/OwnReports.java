@@ -12,8 +12,8 @@ import outwind.report.files.ReportNames;
 
 /**
  * Reports that lie among boards because somebody let them be written there. A report has the name of a stack's, or that
- * of a board beside it with more behind it or another ending; and none has a line that begins with {@code #}, or a key in its
- * first, which every board file needs to state its size.
+ * of a board beside it with more behind it or another ending; and none has a line that begins with {@code #}, or a key
+ * in its first, which every board file needs to state its size.
  */
 final class OwnReports {
 
