@@ -48,8 +48,9 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
         Stops across = Stops.of(usable.y1(), usable.y2(), saw, pieces.stream().map(Piece::across).distinct().toList(),
             board.defects().stream().map(Defect::y1).toList(), board.defects().stream().map(Defect::y2).toList());
         ChanceTable table = new ChanceTable(wood, along, across, sure, enough, saw);
-        float[][][] chance = pieces.stream().map(piece -> table.of(piece, bill.items().get(piece.item()).thickness(),
-            board.defects())).toArray(float[][][]::new);
+        float[][][] chance = pieces.stream().map(piece -> board.kind().serves(bill.items().get(piece.item()).kind())
+            ? table.of(piece, bill.items().get(piece.item()).thickness(), board.defects())
+            : new float[along.count()][across.count()]).toArray(float[][][]::new);
         return new BlankPlaces(board, bill, saw, sure, usable, wood, pieces, along, across, chance);
     }
 
@@ -64,6 +65,11 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
             }
         }
         return new BlankPlaces(board, bill, saw, sure, usable, wood, pieces, along, across, counted);
+    }
+
+    /** Whether the board is of the kind of wood that an item asks for. */
+    boolean serves(int item) {
+        return board.kind().serves(bill.items().get(item).kind());
     }
 
     /** Whether a blank of an item is small enough for the board. */

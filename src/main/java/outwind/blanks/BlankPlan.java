@@ -25,6 +25,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
 
     /** Why blanks of an item are missing. */
     public enum Missing {
+        /** It asks for another kind of wood. */
+        OTHER_WOOD,
         /** It is longer or wider than the board. */
         TOO_LARGE,
         /** Nowhere on the board is its thickness sure enough. */
@@ -40,8 +42,10 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         }
 
         private static Missing why(int item, List<BlankPlaces> boards) {
-            return boards.stream().anyMatch(board -> board.takes(item)) ? NO_ROOM
-                : boards.stream().anyMatch(board -> board.fits(item)) ? TOO_THICK : TOO_LARGE;
+            List<BlankPlaces> right = boards.stream().filter(board -> board.serves(item)).toList();
+            return right.isEmpty() ? OTHER_WOOD
+                : right.stream().anyMatch(board -> board.takes(item)) ? NO_ROOM
+                : right.stream().anyMatch(board -> board.fits(item)) ? TOO_THICK : TOO_LARGE;
         }
     }
 

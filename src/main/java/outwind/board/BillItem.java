@@ -12,9 +12,10 @@ import java.util.OptionalDouble;
  * @param quantity  how many are wanted, at least one
  * @param value     what one is worth, above zero; empty where the bill gives no values
  * @param anyGrain  whether the grain may run across it as well
+ * @param kind      of wood that it must be of
  */
 public record BillItem(String name, double length, double width, double thickness, int quantity, OptionalDouble value,
-        boolean anyGrain) {
+        boolean anyGrain, WoodKind kind) {
 
     public BillItem {
         Quantity.LENGTH.require(length);
@@ -24,6 +25,12 @@ public record BillItem(String name, double length, double width, double thicknes
             throw new IllegalArgumentException("a row of a bill needs a name, a quantity of at least 1 and a"
                 + " value above 0, got " + name + ", " + quantity + ", " + value);
         }
+    }
+
+    /** A row that any wood will do for. */
+    public BillItem(String name, double length, double width, double thickness, int quantity, OptionalDouble value,
+            boolean anyGrain) {
+        this(name, length, width, thickness, quantity, value, anyGrain, WoodKind.ANY);
     }
 
     /** Area of one blank (mm²). */

@@ -31,12 +31,13 @@ import java.util.OptionalDouble;
  * @param scan          face A as it was scanned; {@code readings} on it are then the heights of the scan's cells
  * @param evenThickness true if the stated thickness is known to be the same everywhere, as where it was planed; else it
  *                      is one caliper reading at a place that nobody wrote down
+ * @param grade         what its seller sorted it as, in any words
  */
 public record Board(String name, Units units, double length, double width, OptionalDouble thickness,
         Optional<String> species, OptionalDouble repeatability, Optional<Price> price, OptionalDouble target,
         OptionalDouble skim, Trim trim, Underside underside, Optional<Turned> turned, List<Defect> defects,
         List<Reading> readings, List<CaliperReading> calipers, List<String> remarks, Optional<ScannedFace> scan,
-        boolean evenThickness) {
+        boolean evenThickness, Optional<String> grade) {
 
     private static final int FEWEST_TO_TIE = 3;
 
@@ -48,6 +49,7 @@ public record Board(String name, Units units, double length, double width, Optio
         Objects.requireNonNull(underside, "underside");
         Objects.requireNonNull(turned, "turned");
         Objects.requireNonNull(scan, "scan");
+        Objects.requireNonNull(grade, "grade");
         defects = List.copyOf(defects);
         readings = List.copyOf(readings);
         calipers = List.copyOf(calipers);
@@ -57,6 +59,16 @@ public record Board(String name, Units units, double length, double width, Optio
         require(trim.leavesWoodOf(length, width), "trim leaves nothing of the board: ", trim);
         requireOnBoard(length, width, defects, readings, calipers);
         requireSkimLeavesWood(skim, thickest(thickness, calipers));
+    }
+
+    /** A board whose grade nobody stated. */
+    public Board(String name, Units units, double length, double width, OptionalDouble thickness,
+            Optional<String> species, OptionalDouble repeatability, Optional<Price> price, OptionalDouble target,
+            OptionalDouble skim, Trim trim, Underside underside, Optional<Turned> turned, List<Defect> defects,
+            List<Reading> readings, List<CaliperReading> calipers, List<String> remarks, Optional<ScannedFace> scan,
+            boolean evenThickness) {
+        this(name, units, length, width, thickness, species, repeatability, price, target, skim, trim, underside,
+            turned, defects, readings, calipers, remarks, scan, evenThickness, Optional.empty());
     }
 
     /** A board that was touched off, not scanned. */
@@ -78,6 +90,11 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public static BoardBuilder builder(String name, double length, double width) {
         return new BoardBuilder(name, length, width);
+    }
+
+    /** What kind of wood it is, as far as is stated. */
+    public WoodKind kind() {
+        return new WoodKind(species, grade);
     }
 
     /** How often face A was touched: touch-offs, or points of a scan. */
@@ -114,7 +131,8 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public Board withTarget(double newTarget) {
         return new Board(name, units, length, width, thickness, species, repeatability, price,
-            OptionalDouble.of(newTarget), skim, trim, underside, turned, defects, readings, calipers, remarks, scan, evenThickness);
+            OptionalDouble.of(newTarget), skim, trim, underside, turned, defects, readings, calipers, remarks, scan, evenThickness,
+            grade);
     }
 
     /**
@@ -124,25 +142,28 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public Board withSkim(double newSkim) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target,
-            OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks, scan, evenThickness);
+            OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks, scan, evenThickness,
+            grade);
     }
 
     /** This board with other touch-offs in place of its own, or of its scan. */
     public Board withReadings(List<Reading> others) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, others, calipers, remarks, Optional.empty(), evenThickness);
+            underside, turned, defects, others, calipers, remarks, Optional.empty(), evenThickness,
+            grade);
     }
 
     /** This board known to be as thick everywhere as is stated. */
     public Board evenlyThick() {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, remarks, scan, true);
+            underside, turned, defects, readings, calipers, remarks, scan, true, grade);
     }
 
     /** This board called something else. */
     public Board named(String other) {
         return new Board(other, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, remarks, scan, evenThickness);
+            underside, turned, defects, readings, calipers, remarks, scan, evenThickness,
+            grade);
     }
 
     /** This board with one more remark on how it was read. */
@@ -150,7 +171,8 @@ public record Board(String name, Units units, double length, double width, Optio
         List<String> more = new ArrayList<>(remarks);
         more.add(remark);
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, more, scan, evenThickness);
+            underside, turned, defects, readings, calipers, more, scan, evenThickness,
+            grade);
     }
 
     /**
@@ -166,7 +188,8 @@ public record Board(String name, Units units, double length, double width, Optio
         List<Reading> all = new ArrayList<>(readings);
         faceB.forEach(r -> all.add(new Reading(r.x(), r.y(), r.z(), Face.B, r.note(), 0)));
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, Optional.of(turnedOver), defects, all, calipers, remarks, scan, evenThickness);
+            underside, Optional.of(turnedOver), defects, all, calipers, remarks, scan, evenThickness,
+            grade);
     }
 
     /**
@@ -208,7 +231,8 @@ public record Board(String name, Units units, double length, double width, Optio
     /** This board lying on a face that is flat. */
     public Board onFlatUnderside() {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            Underside.FLAT, turned, defects, readings, calipers, remarks, scan, evenThickness);
+            Underside.FLAT, turned, defects, readings, calipers, remarks, scan, evenThickness,
+            grade);
     }
 
     /** This board with heights that are counted from the bed: where that was not read, zero was set on it. */
@@ -219,7 +243,8 @@ public record Board(String name, Units units, double length, double width, Optio
         List<Reading> all = new ArrayList<>(readings);
         all.add(new Reading(0, 0, 0, Face.BED, "", 0));
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, all, calipers, remarks, scan, evenThickness);
+            underside, turned, defects, all, calipers, remarks, scan, evenThickness,
+            grade);
     }
 
     /** This board without one touch-off; caliper readings on its line stay. */
@@ -231,7 +256,8 @@ public record Board(String name, Units units, double length, double width, Optio
     public Board without(int line) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
             underside, turned, defects, readings.stream().filter(reading -> reading.line() != line).toList(),
-            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks, scan, evenThickness);
+            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks, scan, evenThickness,
+            grade);
     }
 
     /** The stated thickness (mm), or else the thickest caliper reading; empty if there is neither. */

@@ -23,6 +23,7 @@ public final class BoardBuilder {
     private OptionalDouble skim = OptionalDouble.empty();
     private OptionalDouble repeatability = OptionalDouble.empty();
     private Optional<String> species = Optional.empty();
+    private Optional<String> grade = Optional.empty();
     private Optional<Turned> turned = Optional.empty();
     private Underside underside = Underside.ALIKE;
 
@@ -138,6 +139,17 @@ public final class BoardBuilder {
     }
 
     /**
+     * States what the board was sorted as, for cutting bills that ask for it.
+     *
+     * @param sorted as in a board file, for instance {@code select}
+     * @return this builder
+     */
+    public BoardBuilder grade(String sorted) {
+        grade = Optional.of(sorted);
+        return this;
+    }
+
+    /**
      * Says how the board was turned over before face B was read.
      *
      * @param way along its length or end over end
@@ -178,6 +190,6 @@ public final class BoardBuilder {
      */
     public Board build() {
         return new Board(name, units, length, width, thickness, species, repeatability, Optional.empty(), target, skim,
-            Trim.NONE, underside, turned, defects, readings, calipers, List.of());
+            Trim.NONE, underside, turned, defects, readings, calipers, List.of(), Optional.empty(), false, grade);
     }
 }

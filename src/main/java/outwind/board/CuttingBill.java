@@ -22,6 +22,11 @@ public record CuttingBill(List<BillItem> items) {
         return items.get(0).value().isPresent();
     }
 
+    /** Whether some row asks for a kind of wood. */
+    public boolean asksForKinds() {
+        return items.stream().anyMatch(item -> !item.kind().equals(WoodKind.ANY));
+    }
+
     /** What one blank of an item is worth: its stated value, or else its area (mm²). */
     public double worth(BillItem item) {
         return item.value().orElse(item.area());

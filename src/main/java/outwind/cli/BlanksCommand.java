@@ -17,9 +17,11 @@ import outwind.cli.option.OutputOptions;
 import outwind.cli.option.SawOptions;
 import outwind.forecast.JudgeOptions;
 import outwind.report.files.ReportNames;
+import outwind.report.files.Reports;
 import outwind.report.json.BlankJson;
 import outwind.report.sheet.BlankChart;
 import outwind.report.text.BlankReport;
+import outwind.report.text.CutList;
 import outwind.report.words.Figures;
 import outwind.surface.ImpossibleBoard;
 import picocli.CommandLine.Command;
@@ -45,7 +47,8 @@ final class BlanksCommand implements Callable<Integer> {
     private Path file;
 
     @Option(names = "--bill", paramLabel = "BILL",
-        description = "Cutting bill: name, length, width, thickness, quantity, perhaps value and any grain.")
+        description = "Cutting bill: name, length, width, thickness, quantity, perhaps value, any grain,"
+            + " species and grade.")
     private Path bill;
 
     @Mixin
@@ -88,6 +91,8 @@ final class BlanksCommand implements Callable<Integer> {
             JudgeOptions.usual(board).skim(), options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
+        spec.commandLine().getOut().println("Written: " + reports().write(name() + ".csv",
+            CutList.of(plan, file.toString(), figures)));
     }
 
     private void cutToLength(Board board) throws IOException, BadInput {
@@ -111,8 +116,11 @@ final class BlanksCommand implements Callable<Integer> {
     }
 
     private void write(String text, Supplier<byte[]> chart, Supplier<String> script) throws IOException {
-        output.write(spec.commandLine().getOut(), output.reports(bill == null ? List.of(file) : List.of(file, bill)),
-            name(), text, chart, script);
+        output.write(spec.commandLine().getOut(), reports(), name(), text, chart, script);
+    }
+
+    private Reports reports() {
+        return output.reports(bill == null ? List.of(file) : List.of(file, bill));
     }
 
     private Figures figures(Board board) {

@@ -17,7 +17,7 @@ import outwind.report.files.ReportNames;
  */
 final class OwnReports {
 
-    private static final Set<String> OF_A_STACK = Set.of("stack.txt", "stack.csv", "stack-cuts.txt");
+    private static final Set<String> OF_A_STACK = Set.of("stack.txt", "stack.csv", "stack-cuts.txt", "stack-cuts.csv");
 
     /** Within this many bytes a board file has begun with its key lines. */
     private static final int BEGINNING = 4096;
@@ -27,7 +27,8 @@ final class OwnReports {
     /** Those of a folder's files that are reports. */
     static List<Path> among(List<Path> files) {
         List<Path> suspects = files.stream().filter(file -> OF_A_STACK.contains(file.getFileName().toString())
-            || file.getFileName().toString().endsWith(".txt") && isNamedAfterAnother(file, files)).toList();
+            || file.getFileName().toString().matches(".*(\\.txt|-blanks\\.csv)") && isNamedAfterAnother(file, files))
+            .toList();
         return suspects.stream().filter(file -> !hasKeyLine(file)).toList();
     }
 

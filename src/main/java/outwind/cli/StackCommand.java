@@ -41,6 +41,7 @@ import outwind.report.json.StackJson;
 import outwind.report.sheet.BuyChart;
 import outwind.report.sheet.StackChart;
 import outwind.report.text.BlankReport;
+import outwind.report.text.CutList;
 import outwind.report.text.StackReport;
 import outwind.report.words.Figures;
 import outwind.scan.bytes.Progress;
@@ -188,6 +189,7 @@ final class StackCommand implements Callable<Integer> {
     private void writeCuts(PrintWriter terminal, Reports reports, StackPlan plan, String currency, Figures figures)
             throws IOException {
         terminal.println("Written: " + reports.write("stack-cuts.txt", BlankReport.of(plan, currency, figures)));
+        terminal.println("Written: " + reports.write("stack-cuts.csv", CutList.of(plan, currency, figures)));
         if (output.charts()) {
             OutputOptions.writeChart(terminal, reports, "stack-cuts.png", () -> BuyChart.png(plan, currency, figures));
         }

@@ -106,6 +106,29 @@ class BlanksCommandTest {
             Files.readAllLines(folder.resolve(board + "-blanks.txt")).subList(0, 2));
     }
 
+    // Worked by hand: the board is white oak, so the row of ash stays out; the cut list opens in a spreadsheet.
+    @Test
+    void aBlankOfAnotherWoodIsNotCut() throws IOException {
+        Path bill = Files.writeString(folder.resolve("bill.csv"),
+            "name,length,width,thickness,quantity,species,grade\n=leg,300,60,20,1,White Oak,\nrail,300,60,20,2,ash,select\n");
+        Path board = Files.writeString(folder.resolve("board.csv"), "# species: white oak\n# grade: select\n" + overBed(-30));
+
+        Run run = blanks(board.toString(), "--bill", bill.toString(), "--json", "--no-chart");
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("The board is not of their wood: 2 x rail in ash, select."), run.out());
+        assertTrue(run.out().contains("white oak, select, 900 x 150"), run.out());
+        List<String> list = Files.readAllLines(folder.resolve("board-blanks.csv"));
+        assertEquals(2, list.size());
+        assertTrue(list.get(1).startsWith("board," + board + ",white oak,select,1,1,'=leg,mm,300.00,60.00,20.00,"),
+            list.get(1));
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("board-blanks.json").toFile());
+        assertEquals("otherWood", json.at("/items/1/missing").asText());
+        assertEquals("ash", json.at("/items/1/species").asText());
+        assertEquals("select", json.at("/board/grade").asText());
+        assertTrue(json.at("/items/0/grade").isNull());
+    }
+
     // The scan is of a board that the sizes of the blanks are made up for: two go side by side.
     @Test
     void aScannedBoardIsCutLikeAnyOther() throws IOException {

@@ -428,6 +428,28 @@ class CommandLineTest {
         assertTrue(run.out().contains("No room in the whole stack: 1 x top."), run.out());
     }
 
+    // Worked by hand: 18 EUR for two blanks of one size are 9 EUR each.
+    @Test
+    void aMixedBillIsCutFromItsOwnWoods() throws IOException {
+        String rows = "# length: 700\n# width: 90\n# thickness: 30 everywhere\nx,y,z\n0,0,0\n700,0,0\n0,90,0\n700,90,0\n350,45,0\n";
+        Path ash = write("ash.csv", "# species: ash\n# price: 10 EUR per board\n" + rows);
+        Path oak = write("oak.csv", "# species: oak\n# grade: prime\n# price: 8 EUR per board\n" + rows);
+        Path bill = write("bill.csv", "name,length,width,thickness,quantity,species\nleg,600,80,20,1,OAK\nrail,600,80,20,1,ash\n");
+
+        Run run = stack("--no-chart", "--json", "--bill", bill.toString(), ash.toString(), oak.toString());
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("1. ash (ash), 10.00 EUR: 1 x rail;"), run.out());
+        assertTrue(run.out().contains("2. oak (oak, prime), 8.00 EUR: 1 x leg;"), run.out());
+        List<String> list = Files.readAllLines(folder.resolve("stack-cuts.csv"));
+        assertEquals(3, list.size());
+        assertTrue(list.get(2).startsWith("oak," + oak + ",oak,prime,1,1,leg,mm,600.00,80.00,20.00,"), list.get(2));
+        assertTrue(list.get(2).endsWith(",no,9.00,EUR"), list.get(2));
+        JsonNode cut = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/bill");
+        assertEquals("prime", cut.at("/boards/1/grade").asText());
+        assertEquals("OAK", cut.at("/items/0/species").asText());
+    }
+
     @Test
     void faultsOfABillForAStackAreTold() throws IOException {
         Path bill = write("bill.csv", "name,length,width,thickness,quantity\nleg,five hundred,48,28,4\n");

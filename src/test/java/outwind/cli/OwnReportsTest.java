@@ -36,11 +36,15 @@ class OwnReportsTest {
         String here = folder.toString();
         run("judge", "--no-chart", "--out", here, folder.resolve("oak.csv").toString());
         run("stack", "--no-chart", "--target", "25mm", "--out", here, here);
+        Path bill = Files.writeString(Files.createDirectory(folder.resolve("bills")).resolve("bill.csv"),
+            "name,length,width,thickness,quantity\nleg,300,40,25,2\n");
+        run("blanks", "--no-chart", "--out", here, "--bill", bill.toString(), folder.resolve("oak.csv").toString());
         String first = Files.readString(folder.resolve("stack.csv"));
 
         String said = run("stack", "--no-chart", "--target", "25mm", "--out", here, here);
 
-        assertEquals("Left out as reports, not boards: oak-details.txt, oak.txt, stack.csv, stack.txt", said.strip());
+        assertEquals("Left out as reports, not boards: oak-blanks.csv, oak-blanks.txt, oak-details.txt,"
+            + " oak.txt, stack.csv, stack.txt", said.strip());
         assertEquals(first, Files.readString(folder.resolve("stack.csv")));
         assertTrue(first.contains("oak-2.txt"), first);
     }

@@ -8,9 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import outwind.blanks.BlankPlan;
 import outwind.blanks.BlankPlanTest;
@@ -19,6 +21,7 @@ import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.board.Defect;
+import outwind.board.WoodKind;
 import outwind.flatten.Verdict;
 import outwind.surface.ShapeOf;
 
@@ -59,6 +62,68 @@ class StackPlanTest {
         assertEquals(new BigDecimal("20.35"), plan.cost());
         assertEquals(new BigDecimal("20.35"), plan.least());
         assertEquals(0, plan.gap(), 0);
+    }
+
+    private static Board of(String species, Board board) {
+        return new Board(board.name(), board.units(), board.length(), board.width(), board.thickness(),
+            Optional.ofNullable(species), board.repeatability(), board.price(), board.target(), board.skim(),
+            board.trim(), board.underside(), board.turned(), board.defects(), board.readings(), board.calipers(),
+            board.remarks());
+    }
+
+    private static BillItem in(String species, String name, double length, int quantity) {
+        return new BillItem(name, length, 45, 20, quantity, OptionalDouble.empty(), false,
+            new WoodKind(Optional.ofNullable(species), Optional.empty()));
+    }
+
+    // Worked by hand: the one ash board is cut to ash, the cheaper of the others to the row that takes any; walnut is
+    // nowhere, and a board of unknown wood is no oak.
+    @Test
+    void aBoardServesOnlyItsOwnKind() {
+        StackPlan plan = plan(List.of(candidate(of("ash", flat(500, 50)), "30"), candidate(of(null, flat(500, 50)), "8"),
+            candidate(of("Oak", flat(500, 50)), "9"), candidate(of("oak", flat(500, 50)), "12")),
+            in("ash", "rail", 480, 1), in("oak", "leg", 480, 2), in(null, "slat", 480, 1), in("walnut", "knob", 50, 3));
+
+        assertEquals(new BigDecimal("59"), plan.cost());
+        assertEquals(List.of(1, 2, 1, 0), List.of(plan.cut(0), plan.cut(1), plan.cut(2), plan.cut(3)));
+        assertEquals(Optional.of(BlankPlan.Missing.OTHER_WOOD), plan.missing().get(3));
+        for (StackPlan.BoardCut cut : plan.cuts()) {
+            cut.layout().blanks().forEach(blank -> assertTrue(cut.board().kind().serves(
+                plan.bill().items().get(blank.item()).kind())));
+        }
+    }
+
+    // An identity: where every row names its wood, the mixed bill costs what the bills of each wood alone cost.
+    @Test
+    void aMixedBillCostsWhatItsWoodsCostAlone() {
+        SplittableRandom random = new SplittableRandom(606);
+        for (int run = 0; run < 12; run++) {
+            Map<String, List<StackPlan.Candidate>> stacks = new TreeMap<>();
+            Map<String, List<BillItem>> bills = new TreeMap<>();
+            for (String species : List.of("ash", "oak")) {
+                for (int j = 0; j < 3; j++) {
+                    stacks.computeIfAbsent(species, s -> new ArrayList<>()).add(candidate(of(species,
+                        flat(400 + random.nextInt(500), 60 + random.nextInt(80))), "" + (10 + random.nextInt(20))));
+                }
+                for (int i = 0; i < 2; i++) {
+                    bills.computeIfAbsent(species, s -> new ArrayList<>()).add(in(species, species + i,
+                        150 + random.nextInt(250), 1 + random.nextInt(2)));
+                }
+            }
+            BigDecimal apart = BigDecimal.ZERO;
+            int cut = 0;
+            for (String species : stacks.keySet()) {
+                StackPlan alone = plan(stacks.get(species), bills.get(species).toArray(BillItem[]::new));
+                apart = apart.add(alone.cost());
+                cut += alone.cut();
+            }
+
+            StackPlan mixed = plan(stacks.values().stream().flatMap(List::stream).toList(),
+                bills.values().stream().flatMap(List::stream).toArray(BillItem[]::new));
+
+            assertEquals(cut, mixed.cut(), "run " + run);
+            assertEquals(apart, mixed.cost(), "run " + run);
+        }
     }
 
     // Worked by hand: without every price, wood counts: the smaller board does.

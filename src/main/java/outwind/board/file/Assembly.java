@@ -19,7 +19,6 @@ import outwind.board.Price;
 import outwind.board.Quantity;
 import outwind.board.Reading;
 import outwind.board.ScannedFace;
-import outwind.board.StatedThickness;
 import outwind.board.Trim;
 import outwind.board.Turned;
 import outwind.board.Underside;
@@ -121,6 +120,7 @@ final class Assembly {
         OptionalDouble thickest = Board.thickest(thickness, calipers);
         Optional<String> name = keys.one(Key.BOARD, text -> Keys.text(Key.BOARD, text));
         Optional<String> species = keys.one(Key.SPECIES, text -> Keys.text(Key.SPECIES, text));
+        Optional<String> grade = keys.one(Key.GRADE, text -> Keys.text(Key.GRADE, text));
         OptionalDouble repeatability = size(Key.REPEATABILITY, Quantity.REPEATABILITY);
         Optional<Price> price = keys.one(Key.PRICE, text -> Price.parse(text, gauge.decimalComma()));
         OptionalDouble target = size(Key.TARGET, Quantity.TARGET);
@@ -143,7 +143,7 @@ final class Assembly {
         Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
             thickness, species, repeatability, price, target, skim, trim.orElse(Trim.NONE),
             underside.orElse(Underside.ALIKE), turned, defects, readings, calipers, remarks, scan,
-            thickness.isPresent() && statedThickness().filter(StatedThickness::everywhere).isPresent());
+            thickness.isPresent() && statedThickness().filter(StatedThickness::everywhere).isPresent(), grade);
         requireTie(board);
         return board;
     }

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** A column that a cutting bill may have. */
 enum BillColumn implements TableColumn {
-    NAME, LENGTH, WIDTH, THICKNESS, QUANTITY, VALUE, ANY_GRAIN;
+    NAME, LENGTH, WIDTH, THICKNESS, QUANTITY, VALUE, ANY_GRAIN, SPECIES, GRADE;
 
     // Common practice.
     @Override
@@ -26,6 +26,6 @@ enum BillColumn implements TableColumn {
 
     @Override
     public boolean isNeeded() {
-        return this != VALUE && this != ANY_GRAIN;
+        return isLength() || this == NAME || this == QUANTITY;
     }
 }

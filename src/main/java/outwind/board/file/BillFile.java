@@ -15,6 +15,7 @@ import outwind.board.CuttingBill;
 import outwind.board.LengthReader;
 import outwind.board.Quantity;
 import outwind.board.Units;
+import outwind.board.WoodKind;
 import outwind.board.text.BadBoardFile;
 import outwind.board.text.Cell;
 import outwind.board.text.FaultList;
@@ -24,8 +25,8 @@ import outwind.board.text.Sheet;
 
 /**
  * Reads a cutting bill from a text file: a table with the columns {@code name}, {@code length}, {@code width},
- * {@code thickness} and {@code quantity}, perhaps {@code value} and {@code any grain}, and before it perhaps a line
- * {@code # units: mm}. Delimiters, units and fractions are those of {@link BoardFile}.
+ * {@code thickness} and {@code quantity}, perhaps {@code value}, {@code any grain}, {@code species} and {@code grade},
+ * and before it perhaps a line {@code # units: mm}. Delimiters, units and fractions are those of {@link BoardFile}.
  */
 public final class BillFile {
 
@@ -112,8 +113,13 @@ public final class BillFile {
             && quantity.isPresent() && value.isPresent() && anyGrain.isPresent();
         return whole
             ? Optional.of(new BillItem(name.get(), length.get(), width.get(), thickness.get(), quantity.get(),
-                value.get(), anyGrain.get()))
+                value.get(), anyGrain.get(), new WoodKind(words(header.cell(BillColumn.SPECIES, row)),
+                    words(header.cell(BillColumn.GRADE, row)))))
             : Optional.empty();
+    }
+
+    private static Optional<String> words(Cell cell) {
+        return Optional.of(cell.text().strip()).filter(text -> !text.isEmpty());
     }
 
     private Optional<Double> size(Cell cell, Quantity quantity, LengthReader gauge) {

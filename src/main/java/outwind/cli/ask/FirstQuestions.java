@@ -10,7 +10,7 @@ import java.util.function.UnaryOperator;
 import outwind.board.BadValue;
 import outwind.board.LengthReader;
 import outwind.board.Quantity;
-import outwind.board.StatedThickness;
+import outwind.board.file.StatedThickness;
 import outwind.board.Units;
 
 /**

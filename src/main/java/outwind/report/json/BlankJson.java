@@ -14,6 +14,7 @@ import outwind.blanks.SawCut;
 import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
+import outwind.board.WoodKind;
 import outwind.surface.Region;
 
 /** Blanks and cuts for scripts: one JSON object, lengths in mm, shares from 0 to 1. */
@@ -23,7 +24,8 @@ public final class BlankJson {
 
     private BlankJson(String kind, Board board, Saw saw, double sure) {
         root = JsonText.root(kind);
-        root.putObject("board").put("name", board.name()).put("length", board.length()).put("width", board.width());
+        kind(root.putObject("board").put("name", board.name()).put("length", board.length())
+            .put("width", board.width()), board.kind());
         root.putObject("saw").put("kerf", saw.kerf()).put("endTrim", saw.endTrim()).put("raster", saw.raster());
         root.put("minChance", sure);
     }
@@ -55,9 +57,15 @@ public final class BlankJson {
             BillItem item = bill.items().get(i);
             ObjectNode node = items.addObject().put("name", item.name()).put("wanted", item.quantity())
                 .put("cut", cut.applyAsInt(i));
+            kind(node, item.kind());
             node.putNull("missing");
             missing.get(i).ifPresent(why -> node.put("missing", JsonText.code(why)));
         }
+    }
+
+    /** What kind of wood it is, or is wanted in; null where nothing is said of it. */
+    static void kind(ObjectNode node, WoodKind kind) {
+        node.put("species", kind.species().orElse(null)).put("grade", kind.grade().orElse(null));
     }
 
     /** Writes a layout into a node of another report. */

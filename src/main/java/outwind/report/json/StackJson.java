@@ -54,6 +54,7 @@ public final class StackJson {
         ArrayNode boards = node.putArray("boards");
         for (StackPlan.BoardCut cut : plan.cuts()) {
             ObjectNode board = boards.addObject().put("name", cut.priced().name()).put("file", cut.priced().file());
+            BlankJson.kind(board, cut.board().kind());
             board.putNull("cost");
             cut.priced().wood().ifPresent(cost -> board.put("cost", cost));
             board.put("kerf", cut.saw().kerf()).put("endTrim", cut.saw().endTrim());

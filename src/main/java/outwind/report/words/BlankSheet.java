@@ -51,6 +51,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
             details.add("A blank counts only where its chance of its thickness is " + atLeast(plan.sure()) + ".");
         }
         List<String> missing = missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
+            case OTHER_WOOD -> "The board is not of their wood: ";
             case TOO_LARGE -> "Larger than the board: ";
             case TOO_THICK -> "Chance of their thickness too low everywhere: ";
             case NO_ROOM -> "No room beside what is cut: ";
@@ -170,8 +171,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         for (BlankPlan.Missing why : BlankPlan.Missing.values()) {
             List<String> items = IntStream.range(0, missing.size())
                 .filter(i -> missing.get(i).equals(Optional.of(why)))
-                .mapToObj(i -> missing(bill.items().get(i), cut.applyAsInt(i), why == BlankPlan.Missing.TOO_THICK,
-                    figures)).toList();
+                .mapToObj(i -> missing(bill.items().get(i), cut.applyAsInt(i), why, figures)).toList();
             if (!items.isEmpty()) {
                 sentences.add(reason.apply(why) + String.join(", ", items) + ".");
             }
@@ -179,9 +179,12 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         return sentences;
     }
 
-    private static String missing(BillItem item, int cut, boolean thickness, Figures figures) {
-        return (item.quantity() - cut) + " x " + item.name()
-            + (thickness ? " at " + figures.length(item.thickness()) : "");
+    private static String missing(BillItem item, int cut, BlankPlan.Missing why, Figures figures) {
+        return (item.quantity() - cut) + " x " + item.name() + switch (why) {
+            case OTHER_WOOD -> " in " + item.kind().words();
+            case TOO_THICK -> " at " + figures.length(item.thickness());
+            case TOO_LARGE, NO_ROOM -> "";
+        };
     }
 
     /** What a blank takes along and across, without a decimal that is zero. */

@@ -22,7 +22,7 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
 
     public static BuySheet of(StackPlan plan, String currency, Figures figures) {
         return new BuySheet(verdict(plan, currency), details(plan, currency), missing(plan, figures),
-            plan.cuts().stream().map(cut -> board(cut, currency)).toList());
+            plan.cuts().stream().map(cut -> board(cut, plan.bill().asksForKinds(), currency)).toList());
     }
 
     private static String verdict(StackPlan plan, String currency) {
@@ -88,17 +88,19 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
 
     private static List<String> missing(StackPlan plan, Figures figures) {
         return BlankSheet.missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
+            case OTHER_WOOD -> "No board is of their wood: ";
             case TOO_LARGE -> "Larger than every board: ";
             case TOO_THICK -> "Chance of their thickness too low on every board: ";
             case NO_ROOM -> "No room in the whole stack: ";
         });
     }
 
-    private static String board(StackPlan.BoardCut cut, String currency) {
+    private static String board(StackPlan.BoardCut cut, boolean withKind, String currency) {
         PricedBoard priced = cut.priced();
         String cost = priced.wood().map(amount -> ", " + amount.toPlainString()
             + (currency.isEmpty() ? "" : "\u00a0" + currency)).orElse("");
-        return priced.name() + cost + ": " + BlankSheet.named(cut.layout().blanks()) + "; "
+        String kind = cut.board().kind().words();
+        return priced.name() + (withKind && !kind.isEmpty() ? " (" + kind + ")" : "") + cost + ": " + BlankSheet.named(cut.layout().blanks()) + "; "
             + cut.layout().order().words() + ".";
     }
 }

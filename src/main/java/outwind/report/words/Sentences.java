@@ -73,7 +73,8 @@ public final class Sentences {
         // Caliper readings take precedence over one thickness stated for the whole board.
         boolean isStated = board.thickness().isPresent() && board.calipers().isEmpty();
         int onB = board.readingsOf(Face.B).size();
-        return board.species().map(wood -> wood + ", ").orElse("") + figures.place(board.length())
+        String wood = board.kind().words();
+        return (wood.isEmpty() ? "" : wood + ", ") + figures.place(board.length())
             + " x " + (isStated
                 ? figures.place(board.width()) + " x " + figures.length(board.thickness().getAsDouble())
                 : figures.placeLength(board.width()) + ", thickness by caliper") + ", " + measured(board)

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import outwind.board.BillItem;
 import outwind.board.CuttingBill;
 import outwind.board.Units;
+import outwind.board.WoodKind;
 import outwind.board.text.BadBoardFile;
 
 class BillFileTest {
@@ -32,6 +34,16 @@ class BillFileTest {
         assertEquals(List.of(
             new BillItem("leg", 520, 48, 28, 4, OptionalDouble.of(6.5), true),
             new BillItem("shelf, top", 400, 120, 20, 1, OptionalDouble.of(12), false)), bill.items());
+    }
+
+    @Test
+    void aRowMayAskForAKindOfWood() throws BadBoardFile {
+        CuttingBill bill = parse("name,length,width,thickness,quantity,Species,grade\n"
+            + "leg,520,48,28,4,white oak,select\nrail,520,48,28,4,ash,\nslat,520,48,28,4,,\n");
+
+        assertEquals(List.of(new WoodKind(Optional.of("white oak"), Optional.of("select")),
+            new WoodKind(Optional.of("ash"), Optional.empty()), WoodKind.ANY),
+            bill.items().stream().map(BillItem::kind).toList());
     }
 
     @Test
@@ -80,8 +92,8 @@ class BillFileTest {
                 t.csv:1:28: expected a column quantity but found the end of the row
                   A cutting bill needs the columns name, length, width, thickness and quantity."""),
             Arguments.of("unknown column", "name,length,width,thickness,quantity,colour\nleg,520,48,28,4,red\n", """
-                t.csv:1:38: expected a column name, length, width, thickness, quantity, value or any grain but found \
-                "colour"
+                t.csv:1:38: expected a column name, length, width, thickness, quantity, value, any grain, species or grade \
+                but found "colour"
                   Rename it or take it out."""),
             Arguments.of("one value missing", "name,length,width,thickness,quantity,value\nleg,520,48,28,4,\n", """
                 t.csv:2:17: expected value above 0 but found nothing

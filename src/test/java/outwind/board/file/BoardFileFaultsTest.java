@@ -35,8 +35,8 @@ class BoardFileFaultsTest {
         985,180,0.2
         """;
 
-    private static final String ALL_KEYS = "Keys are board, units, length, width, thickness, species, repeatability, "
-        + "price, target, skim, trim, underside, turned, defect; a remark after # must hold no colon.";
+    private static final String ALL_KEYS = "Keys are board, units, length, width, thickness, species, grade, "
+        + "repeatability, price, target, skim, trim, underside, turned, defect; a remark after # must hold no colon.";
 
     private static String faultsIn(String fileName, String text) {
         return assertThrows(BadBoardFile.class, () -> BoardFile.parse(fileName, text, Defaults.NOTHING)).getMessage();

@@ -95,6 +95,7 @@ class BoardFileTest {
     void readsEveryKeyInAnyCaseAnywhere() throws BadBoardFile {
         Board board = parse(SHELF + """
             #SPECIES :  red oak
+            # grade: No. 1 common
             # a remark without a colon is skipped
               # Repeatability: 0.05
             # price: $9.50 per bf
@@ -109,6 +110,8 @@ class BoardFileTest {
             """);
 
         assertEquals(Optional.of("red oak"), board.species());
+        assertEquals(Optional.of("No. 1 common"), board.grade());
+        assertEquals(board.kind(), board.withTarget(20).withSkim(0).onFlatUnderside().named("b").kind());
         assertEquals(OptionalDouble.of(0.05), board.repeatability());
         assertEquals(Optional.of(new Price(new BigDecimal("9.50"), "$", PriceUnit.BOARD_FOOT)), board.price());
         assertEquals(OptionalDouble.of(20), board.target());

@@ -1,6 +1,9 @@
-package outwind.board;
+package outwind.board.file;
 
 import java.util.Locale;
+import outwind.board.BadValue;
+import outwind.board.LengthReader;
+import outwind.board.Quantity;
 
 /**
  * What a person states of the whole board's thickness: {@code 31.5}, read by caliper somewhere, or {@code 31.5
