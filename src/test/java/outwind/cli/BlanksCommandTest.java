@@ -81,7 +81,8 @@ class BlanksCommandTest {
         Run run = toBill ? blanks(board.toString(), "--bill", BILL) : blanks(board.toString(), "--target", "20mm");
 
         assertEquals(1, run.code());
-        assertTrue(run.err().startsWith(board + ": somewhere face A would lie below the underside"), run.err());
+        assertTrue(run.err().startsWith(board + ":21:1: expected heights measured upwards but found a board below its bed"),
+            run.err());
     }
 
     /** A level face A of 900 x 150 mm, and the bed it lies on with a flat underside. */

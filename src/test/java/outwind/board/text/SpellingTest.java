@@ -49,7 +49,7 @@ class SpellingTest {
         assertTrue(board.getMessage().contains("t.csv:3:7: expected a column x, y, z, depth, thickness, face or note but"
             + " found \"thicknes\"\n  Did you mean thickness? Rename it or take it out"), board.getMessage());
         assertTrue(bill.getMessage().contains("b.csv:1:29: expected a column name, length, width, thickness, quantity,"
-            + " value or any grain but found \"quantiy\"\n  Did you mean quantity? Rename it or take it out."),
+            + " value, any grain, species or grade but found \"quantiy\"\n  Did you mean quantity? Rename it or take it out."),
             bill.getMessage());
     }
 }
