@@ -1,5 +1,6 @@
 package outwind.benchmark;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -13,6 +14,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
@@ -26,27 +28,45 @@ import outwind.cli.Main;
  * is said that looks like a fault of the program. {@link RecordingKills} does the same for guided entry.
  *
  * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=WritingFaults}; {@code kills} and {@code faults} are properties
- * of the virtual machine.
+ * of the virtual machine, and so is {@code commands}: those to be tried, with commas between them, or else all.
  */
 public final class WritingFaults {
 
     private static final int USUAL = 1000;
+
+    /** Bytes in a page of memory, by which a small disk is filled. */
+    private static final int PAGE = 4096;
+
     private static final String BOARD = "sample-probes/hall-table.csv";
+    private static final String SHOP = "shop";
+    private static final String RECORD = "record";
+    private static final String FACE_B = "x,y,z\n20,15,31.2\n590,15,31.0\n1160,15,31.3\n20,197,31.1\n590,197,31.4\n"
+        + "1160,197,31.2\n";
+    private static final String TYPED = "0.1\n-0.3\n0.25\n0.1\n0.4\n";
+
+    /** Commands that keep what is there already: for them it is no failure to say so. */
+    private static final Set<String> KEEPING = Set.of("points", SHOP, RECORD);
+
     private static final byte[] PRECIOUS = "not to be lost\n".getBytes(StandardCharsets.UTF_8);
 
     /** Each command, with what makes its answer differ from run to run. */
-    private static final Map<String, List<String>> COMMANDS = new TreeMap<>(Map.of(
-        "judge", List.of("judge", "--json", "--no-chart", BOARD, "--seed"),
-        "judge, two boards", List.of("judge", "--no-chart", BOARD, "sample-probes/shelf-bow.csv", "--seed"),
-        "blanks", List.of("blanks", "--no-chart", "--json", BOARD, "--bill", "sample-probes/bills/bill-benches.csv",
-            "--seed"),
-        "points", List.of("points", "--no-chart", "--json", "--length", "600", "--width", "150", "--thickness", "31",
-            "--target", "24mm", "--name", "new board", "--seed"),
-        "stack", List.of("stack", "--no-chart", "--json", "sample-probes/stack", "--target", "20mm", "--seed")));
+    private static final Map<String, List<String>> COMMANDS = new TreeMap<>(Map.ofEntries(
+        Map.entry("judge, with its sheet", List.of("judge", BOARD, "--seed")),
+        Map.entry("finish", List.of("finish", "--json", "--target", "26mm", BOARD, "FACE_B", "--seed")),
+        Map.entry("check", List.of("check", "--json", "sample-probes/shelf-bow.csv", "--within")),
+        Map.entry(SHOP, List.of("shop")),
+        Map.entry(RECORD, List.of("record", "--length", "600", "--width", "150", "--thickness", "31")),
+        Map.entry("judge", List.of("judge", "--json", "--no-chart", BOARD, "--seed")),
+        Map.entry("judge, two boards", List.of("judge", "--no-chart", BOARD, "sample-probes/shelf-bow.csv", "--seed")),
+        Map.entry("blanks", List.of("blanks", "--no-chart", "--json", BOARD, "--bill", "sample-probes/bills/bill-benches.csv",
+            "--seed")),
+        Map.entry("points", List.of("points", "--no-chart", "--json", "--length", "600", "--width", "150", "--thickness", "31",
+            "--target", "24mm", "--name", "new board", "--seed")),
+        Map.entry("stack", List.of("stack", "--no-chart", "--json", "sample-probes/stack", "--target", "20mm", "--seed"))));
 
     private enum Fault {
         OUT_IS_A_FILE, ABOVE_IS_A_FILE, REPORT_IS_A_FOLDER, LINK_TO_A_FILE, LINK_TO_NOWHERE, LINK_TO_A_DEVICE,
-        LINK_AT_THE_PART, CLOCK_BACK, CLOCK_AHEAD, FOLDER_GONE
+        LINK_AT_THE_PART, CLOCK_BACK, CLOCK_AHEAD, FOLDER_GONE, DISK_FULL, NO_PERMISSION
     }
 
     private WritingFaults() { }
@@ -58,11 +78,12 @@ public final class WritingFaults {
         int ok = 0;
         int kills = Integer.getInteger("kills", USUAL);
         int faults = Integer.getInteger("faults", USUAL);
-        List<String> names = List.copyOf(COMMANDS.keySet());
+        List<String> only = List.of(System.getProperty("commands", "").split(","));
+        List<String> names = COMMANDS.keySet().stream().filter(name -> only.contains("") || only.contains(name)).toList();
         Map<String, Map<String, byte[]>> old = new TreeMap<>();
         Map<String, Map<String, byte[]>> young = new TreeMap<>();
         for (String name : names) {
-            old.put(name, reference(folder, name, "1"));
+            old.put(name, startsAfresh(name) ? Map.of() : reference(folder, name, "1"));
             young.put(name, reference(folder, name, "2"));
         }
         for (int i = 0; i < faults; i++) {
@@ -104,8 +125,17 @@ public final class WritingFaults {
     }
 
     private static String[] arguments(String name, String seed, Path out) {
-        return Stream.concat(COMMANDS.get(name).stream(), Stream.of(seed, "--out", out.toString()))
-            .toArray(String[]::new);
+        Stream<String> last = switch (name) {
+            case SHOP -> Stream.of(out.toString());
+            case RECORD -> Stream.of(out.resolve("new.csv").toString());
+            default -> Stream.of(name.equals("check") ? seed + "mm" : seed, "--out", out.toString());
+        };
+        return Stream.concat(COMMANDS.get(name).stream().map(word -> word.equals("FACE_B")
+            ? out.resolveSibling("face-b.csv").toString() : word), last).toArray(String[]::new);
+    }
+
+    private static boolean startsAfresh(String name) {
+        return name.equals(SHOP) || name.equals(RECORD);
     }
 
     /** What the command writes when nothing goes wrong. */
@@ -121,6 +151,7 @@ public final class WritingFaults {
     /** Exit code and what was said of trouble. */
     private static String run(String name, String seed, Path out) {
         StringWriter err = new StringWriter();
+        System.setIn(new ByteArrayInputStream(TYPED.getBytes(StandardCharsets.UTF_8)));
         int code = Main.run(new PrintWriter(new StringWriter()), new PrintWriter(err), arguments(name, seed, out));
         return code + " " + err;
     }
@@ -138,11 +169,11 @@ public final class WritingFaults {
             case OUT_IS_A_FILE -> asked = outside;
             case ABOVE_IS_A_FILE -> asked = outside.resolve("below");
             case REPORT_IS_A_FOLDER -> {
-                Files.delete(at);
+                Files.deleteIfExists(at);
                 Files.createDirectories(at.resolve("inside"));
             }
             case LINK_TO_A_FILE, LINK_TO_NOWHERE, LINK_TO_A_DEVICE -> {
-                Files.delete(at);
+                Files.deleteIfExists(at);
                 Files.createSymbolicLink(at, fault == Fault.LINK_TO_A_FILE ? outside
                     : Path.of(fault == Fault.LINK_TO_NOWHERE ? out + "/nowhere/at/all" : "/dev/full"));
             }
@@ -164,12 +195,15 @@ public final class WritingFaults {
                 mayFail = false;
             }
             case FOLDER_GONE -> clear(out);
+            case DISK_FULL, NO_PERMISSION -> {
+                return onOtherDisk(out, name, fault == Fault.DISK_FULL, old, young, random);
+            }
         }
         String said = run(name, "2", asked);
         if (said.contains("at fault here") || said.contains("Exception") || said.contains("\tat ")) {
             return said;
         }
-        if (!mayFail && !name.equals("points") && !said.startsWith("0")) {
+        if (!mayFail && !KEEPING.contains(name) && !said.startsWith("0")) {
             return "failed: " + said;
         }
         if (!said.startsWith("0") && said.strip().length() < 3) {
@@ -183,10 +217,8 @@ public final class WritingFaults {
 
     private static String kill(Path out, String name, Map<String, byte[]> old, Map<String, byte[]> young,
             SplittableRandom random) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "outwind.cli.Main"));
-        command.addAll(List.of(arguments(name, "2", out)));
-        Process process = new ProcessBuilder(command).redirectErrorStream(true)
+        Path typed = Files.writeString(out.resolveSibling("typed"), TYPED);
+        Process process = new ProcessBuilder(java(name, out)).redirectErrorStream(true).redirectInput(typed.toFile())
             .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
         // Files are written in the last part of a run: wait for the first of them now and then.
         if (random.nextInt(4) > 0) {
@@ -205,13 +237,13 @@ public final class WritingFaults {
             Map<String, Map<String, byte[]>> young) throws Exception {
         CompletableFuture<String> beside = CompletableFuture.supplyAsync(() -> run(one, "1", out));
         String said = run(other, "2", out);
-        if (!beside.get().startsWith("0") && !one.equals("points") || !said.startsWith("0") && !other.equals("points")) {
+        if (!beside.get().startsWith("0") && !KEEPING.contains(one) || !said.startsWith("0") && !KEEPING.contains(other)) {
             return beside.get() + said;
         }
-        Map<String, byte[]> first = old.get(one);
+        Map<String, byte[]> first = startsAfresh(one) ? young.get(one) : old.get(one);
         Map<String, byte[]> second = young.get(other);
         Map<String, byte[]> found = contents(out);
-        return found.keySet().containsAll(first.keySet()) || one.equals("points") || other.equals("points")
+        return found.keySet().containsAll(first.keySet()) || KEEPING.contains(one) || KEEPING.contains(other)
             ? torn(found, first, second) : "files are missing: " + found.keySet();
     }
 
@@ -223,9 +255,67 @@ public final class WritingFaults {
     /** A file that is neither the old one nor the new; empty if there is none. */
     private static String torn(Map<String, byte[]> found, Map<String, byte[]> old, Map<String, byte[]> young) {
         return found.entrySet().stream().filter(file -> !Arrays.equals(file.getValue(), old.get(file.getKey()))
-            && !Arrays.equals(file.getValue(), young.get(file.getKey()))).map(file -> file.getKey() + " is torn at "
+            && !Arrays.equals(file.getValue(), young.get(file.getKey())) && !isBegun(file.getValue(), old, young)).map(file -> file.getKey() + " is torn at "
                 + Arrays.mismatch(file.getValue(), young.getOrDefault(file.getKey(), new byte[0])) + " of "
                 + file.getValue().length).findFirst().orElse("");
+    }
+
+    /** Guided entry writes line by line: whole lines of the new file are as they should be. */
+    private static boolean isBegun(byte[] found, Map<String, byte[]> old, Map<String, byte[]> young) {
+        byte[] whole = young.getOrDefault("new.csv", old.getOrDefault("new.csv", new byte[0]));
+        boolean ends = found.length == 0 || found[found.length - 1] == '\n';
+        return ends && found.length <= whole.length && Arrays.equals(found, Arrays.copyOf(whole, found.length));
+    }
+
+    /**
+     * The command writing to a disk of its own that has hardly any room left, or is not to be written to. Needs
+     * {@code unshare} and name spaces of users; where there are none, the command's own words say so.
+     */
+    private static String onOtherDisk(Path out, String name, boolean full, Map<String, byte[]> old,
+            Map<String, byte[]> young, SplittableRandom random) throws IOException {
+        Path kept = out.resolveSibling("kept");
+        Path found = out.resolveSibling("found");
+        Path said = out.resolveSibling("said");
+        Path typed = Files.writeString(out.resolveSibling("typed"), TYPED);
+        for (Path folder : List.of(kept, found)) {
+            clear(folder);
+            Files.createDirectories(folder);
+        }
+        long pages = 1;
+        for (Map.Entry<String, byte[]> file : old.entrySet()) {
+            Files.write(kept.resolve(file.getKey()), file.getValue());
+            pages += (file.getValue().length + PAGE - 1) / PAGE;
+        }
+        String java = "'" + String.join("' '", java(name, out)) + "'";
+        String script = "mount -t tmpfs -o size=" + (full ? (pages + random.nextInt(4)) * PAGE / 1024 : 4096) + "k none " + out
+            + " && cp -a " + kept + "/. " + out + (full ? "" : " && mount -o remount,ro " + out) + " || exit 99; " + java + " < "
+            + typed + " > " + said + " 2>&1; code=$?; cp -a " + out + "/. " + found + "; exit $code";
+        try {
+            Process process = new ProcessBuilder("unshare", "-rm", "sh", "-c", script).start();
+            int code = process.waitFor();
+            String words = Files.exists(said) ? Files.readString(said) : "";
+            Map<String, byte[]> files = contents(found);
+            if (code == 99) {
+                return "no disk of its own could be made: " + new String(process.getErrorStream().readAllBytes(),
+                    StandardCharsets.UTF_8);
+            }
+            if (words.contains("at fault here") || words.contains("Exception") || words.contains("\tat ")) {
+                return words;
+            }
+            if (code == 0 && !KEEPING.contains(name) && !same(files, young)) {
+                return "nothing was said: " + words;
+            }
+            return code != 0 && words.isBlank() ? "failed without a word" : torn(files, old, young);
+        } catch (InterruptedException e) {
+            throw new IOException(e);
+        }
+    }
+
+    private static List<String> java(String name, Path out) {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "outwind.cli.Main"));
+        command.addAll(List.of(arguments(name, "2", out)));
+        return command;
     }
 
     /** The files of a folder but those that are being written, and none that a fault has put in their place. */
@@ -246,6 +336,7 @@ public final class WritingFaults {
         Path out = folder.resolve("out");
         clear(out);
         Files.createDirectories(out);
+        Files.writeString(folder.resolve("face-b.csv"), FACE_B);
         for (Map.Entry<String, byte[]> file : content.entrySet()) {
             Files.write(out.resolve(file.getKey()), file.getValue());
         }

@@ -31,15 +31,21 @@ class IntentTest {
     /** How it is written down. */
     private record Style(char delimiter, boolean comma, boolean thousands, boolean inches, boolean quotes, boolean cells,
             boolean thicknessColumn, boolean noteColumn, boolean emptyColumns, boolean blankRows, boolean forgottenColon,
-            String lineEnd, boolean byteOrderMark, boolean upperCase, boolean unitsInHeader) {
+            String lineEnd, boolean byteOrderMark, boolean upperCase, boolean unitsInHeader,
+            boolean depths, boolean bareKeys, String none) {
 
         static Style of(SplittableRandom random) {
             char delimiter = ",;\t".charAt(random.nextInt(3));
             return new Style(delimiter, random.nextInt(4) == 0, random.nextInt(12) == 0, random.nextInt(4) == 0,
                 random.nextInt(4) == 0, random.nextInt(4) == 0, random.nextInt(4) == 0, random.nextInt(4) == 0,
                 random.nextInt(4) == 0, random.nextInt(4) == 0, random.nextInt(20) == 0,
-                random.nextInt(3) == 0 ? "\r\n" : "\n", random.nextInt(5) == 0, random.nextInt(5) == 0,
-                random.nextInt(6) == 0);
+                List.of("\r\n", "\n", "\r").get(random.nextInt(3)), random.nextInt(5) == 0, random.nextInt(5) == 0,
+                random.nextInt(6) == 0, random.nextInt(5) == 0, random.nextInt(5) == 0,
+                List.of("", "", "n/a", "-").get(random.nextInt(4)));
+        }
+
+        String key(String word) {
+            return (bareKeys ? "" : "# ") + word;
         }
 
         /** A length as this style writes it. */
@@ -101,10 +107,10 @@ class IntentTest {
 
     private static String written(Intent intent, Style style, SplittableRandom random) {
         List<String> lines = new ArrayList<>();
-        lines.add("# units: " + (style.inches() ? "in" : "mm"));
-        lines.add("# length: " + style.number(intent.length(), 1));
-        lines.add("# width: " + style.number(intent.width(), 1));
-        lines.add("# thickness" + (style.forgottenColon() ? " " : ": ") + style.number(intent.thickness(), 1));
+        lines.add(style.key("units: ") + (style.inches() ? "in" : "mm"));
+        lines.add(style.key("length: ") + style.number(intent.length(), 1));
+        lines.add(style.key("width: ") + style.number(intent.width(), 1));
+        lines.add(style.key("thickness") + (style.forgottenColon() ? " " : ": ") + style.number(intent.thickness(), 1));
         if (style.cells()) {
             lines.addAll(cells(intent, style));
         } else {
@@ -120,7 +126,7 @@ class IntentTest {
     private static List<String> named(Intent intent, Style style) {
         String unit = style.unitsInHeader() ? style.inches() ? " (in)" : " (mm)" : "";
         List<String> header = new ArrayList<>(List.of(style.word("x") + unit, style.word("y") + unit,
-            style.word("z") + unit));
+            style.word(style.depths() ? "depth" : "z") + unit));
         if (style.thicknessColumn()) {
             header.add(style.word("thickness") + unit);
         }
@@ -130,9 +136,9 @@ class IntentTest {
         List<String> lines = new ArrayList<>(List.of(style.row(header)));
         for (Meant meant : intent.readings()) {
             List<String> row = new ArrayList<>(List.of(style.number(meant.x(), 0), style.number(meant.y(), 0),
-                style.number(meant.z(), 2)));
+                style.number(style.depths() ? 0 - meant.z() : meant.z(), 2)));
             if (style.thicknessColumn()) {
-                row.add(Double.isNaN(meant.thickness()) ? "" : style.number(meant.thickness(), 1));
+                row.add(Double.isNaN(meant.thickness()) ? style.none() : style.number(meant.thickness(), 1));
             }
             if (style.noteColumn()) {
                 row.add(meant.note());
