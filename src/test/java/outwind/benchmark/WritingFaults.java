@@ -51,13 +51,13 @@ public final class WritingFaults {
 
     /** Each command, with what makes its answer differ from run to run. */
     private static final Map<String, List<String>> COMMANDS = new TreeMap<>(Map.ofEntries(
-        Map.entry("judge, with its sheet", List.of("judge", BOARD, "--seed")),
+        Map.entry("sheet", List.of("judge", BOARD, "--seed")),
         Map.entry("finish", List.of("finish", "--json", "--target", "26mm", BOARD, "FACE_B", "--seed")),
         Map.entry("check", List.of("check", "--json", "sample-probes/shelf-bow.csv", "--within")),
         Map.entry(SHOP, List.of("shop")),
         Map.entry(RECORD, List.of("record", "--length", "600", "--width", "150", "--thickness", "31")),
         Map.entry("judge", List.of("judge", "--json", "--no-chart", BOARD, "--seed")),
-        Map.entry("judge, two boards", List.of("judge", "--no-chart", BOARD, "sample-probes/shelf-bow.csv", "--seed")),
+        Map.entry("judge two boards", List.of("judge", "--no-chart", BOARD, "sample-probes/shelf-bow.csv", "--seed")),
         Map.entry("blanks", List.of("blanks", "--no-chart", "--json", BOARD, "--bill", "sample-probes/bills/bill-benches.csv",
             "--seed")),
         Map.entry("points", List.of("points", "--no-chart", "--json", "--length", "600", "--width", "150", "--thickness", "31",
@@ -318,13 +318,14 @@ public final class WritingFaults {
         return command;
     }
 
-    /** The files of a folder but those that are being written, and none that a fault has put in their place. */
+    /** The files of a folder but those that are being written, locks, and none that a fault has put in their place. */
     private static Map<String, byte[]> contents(Path folder) throws IOException {
         Map<String, byte[]> contents = new TreeMap<>();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.toList()) {
                 String name = file.getFileName().toString();
-                if (!name.endsWith(".part") && Files.isRegularFile(file) && !Files.isSymbolicLink(file)) {
+                if (!name.endsWith(".part") && !name.endsWith(".lock") && Files.isRegularFile(file)
+                        && !Files.isSymbolicLink(file)) {
                     contents.put(name, Files.readAllBytes(file));
                 }
             }
