@@ -26,12 +26,15 @@ public final class BenchServer implements AutoCloseable {
     private final ThreadPoolExecutor threads;
     private final Gate gate;
     private final List<String> addresses;
+    private final Workload workload;
 
-    private BenchServer(HttpServer server, ThreadPoolExecutor threads, Gate gate, List<String> addresses) {
+    private BenchServer(HttpServer server, ThreadPoolExecutor threads, Gate gate, List<String> addresses,
+                        Workload workload) {
         this.server = server;
         this.threads = threads;
         this.gate = gate;
         this.addresses = addresses;
+        this.workload = workload;
     }
 
     /**
@@ -59,10 +62,11 @@ public final class BenchServer implements AutoCloseable {
         Gate gate = new Gate(hosts, shared, System::nanoTime);
         ThreadPoolExecutor threads = Limits.threads();
         server.setExecutor(threads);
-        server.createContext("/", new Desk(gate, new Boards(new BoardFolder(folder.toRealPath())), admitted,
-            troubles));
+        Workload workload = new Workload(System::gc);
+        server.createContext("/", new Desk(gate, new Boards(new BoardFolder(folder.toRealPath()), workload),
+            admitted, troubles));
         server.start();
-        return new BenchServer(server, threads, gate, addresses);
+        return new BenchServer(server, threads, gate, addresses, workload);
     }
 
     private static List<String> networkAddresses() throws IOException {
@@ -99,5 +103,6 @@ public final class BenchServer implements AutoCloseable {
     public void close() {
         server.stop(0);
         threads.shutdownNow();
+        workload.close();
     }
 }

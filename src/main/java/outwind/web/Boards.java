@@ -53,6 +53,7 @@ final class Boards {
     private static final int LONGEST_TYPED = 80;
 
     private final BoardFolder folder;
+    private final Workload workload;
     private final Map<String, TouchDesk> touching = new ConcurrentHashMap<>();
     private final AtomicBoolean ready = new AtomicBoolean();
     private final Map<String, CutDesk> cutting = new ConcurrentHashMap<>();
@@ -80,8 +81,10 @@ final class Boards {
         static final Wish NONE = new Wish("", "", "", "");
     }
 
-    Boards(BoardFolder folder) {
+    /** @param workload judges them */
+    Boards(BoardFolder folder, Workload workload) {
         this.folder = folder;
+        this.workload = workload;
     }
 
     TouchDesk touching(String name) throws Refused {
@@ -90,7 +93,7 @@ final class Boards {
             // A person takes longer over the first places than this takes.
             CompletableFuture.runAsync(() -> rehearse(file));
         }
-        return touching.computeIfAbsent(name, fresh -> new TouchDesk(file));
+        return touching.computeIfAbsent(name, fresh -> new TouchDesk(file, workload));
     }
 
     private static void rehearse(Path file) {
@@ -201,7 +204,12 @@ final class Boards {
             }
         }
         Board board = asked(BoardFile.parse(file.toString(), question.text(), Defaults.NOTHING), wish);
-        Judgement judgement = Judgement.of(board, JudgeOptions.usual(board, chosen(question.shop(), wish.cutter())));
+        JudgeOptions request = JudgeOptions.usual(board, chosen(question.shop(), wish.cutter()));
+        Workload.Turn turn = workload.turn();
+        Judgement judgement;
+        try (turn) {
+            judgement = Judgement.of(board, request);
+        }
         synchronized (judged) {
             judged.put(question, judgement);
         }
@@ -279,6 +287,13 @@ final class Boards {
 
     /** Prices the boards; {@code bill} is the file of a cutting bill, or empty. */
     Pile pile(String bill) throws IOException, BadBoardFile, Refused {
+        Workload.Turn turn = workload.turn();
+        try (turn) {
+            return piled(bill);
+        }
+    }
+
+    private Pile piled(String bill) throws IOException, BadBoardFile, Refused {
         Shop shop = folder.shop();
         Rates rates = new Rates(Optional.empty(), shop.rate());
         List<Priced> priced = folder.names().parallelStream().map(name -> price(name, shop, rates)).toList();

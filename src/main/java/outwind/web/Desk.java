@@ -8,15 +8,20 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import java.util.zip.GZIPOutputStream;
 import outwind.board.BadValue;
 import outwind.board.text.BadBoardFile;
 import outwind.judge.Judgement;
@@ -41,6 +46,9 @@ final class Desk implements HttpHandler {
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
         + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+    /** With no weight, or with one above zero. */
+    private static final Pattern GZIP = Pattern.compile("(?i)(x-)?gzip(;q=(1.*|0\\.0*[1-9].*))?");
+
     private final Gate gate;
     private final Boards boards;
     private final Runnable admitted;
@@ -59,6 +67,29 @@ final class Desk implements HttpHandler {
 
     /** What is sent back. */
     private record Answer(int status, String type, byte[] bytes, Map<String, String> headers) {
+
+        /**
+         * The same for a client that unpacks gzip (RFC 9110, section 8.4.1.3): files of the page, which hold nothing
+         * secret that could be guessed from their size.
+         */
+        Answer packedFor(HttpExchange exchange) throws IOException {
+            boolean unpacks = headers.containsKey("Vary") && accepts(exchange.getRequestHeaders().get("Accept-Encoding"));
+            if (!unpacks) {
+                return this;
+            }
+            ByteArrayOutputStream packed = new ByteArrayOutputStream();
+            try (GZIPOutputStream out = new GZIPOutputStream(packed)) {
+                out.write(bytes);
+            }
+            Map<String, String> more = new HashMap<>(headers);
+            more.put("Content-Encoding", "gzip");
+            return new Answer(status, type, packed.toByteArray(), more);
+        }
+
+        private static boolean accepts(List<String> encodings) {
+            return encodings != null && encodings.stream().flatMap(line -> Arrays.stream(line.split(",")))
+                .map(one -> one.replaceAll("\\s", "")).anyMatch(one -> GZIP.matcher(one).matches());
+        }
 
         static Answer json(ObjectNode node) {
             return new Answer(200, "application/json", node.toString().getBytes(StandardCharsets.UTF_8), Map.of());
@@ -82,7 +113,7 @@ final class Desk implements HttpHandler {
     @Override
     public void handle(HttpExchange exchange) throws IOException {
         try (exchange) {
-            Answer answer = guarded(exchange);
+            Answer answer = guarded(exchange).packedFor(exchange);
             Headers headers = exchange.getResponseHeaders();
             headers.set("Content-Security-Policy", POLICY);
             headers.set("X-Content-Type-Options", "nosniff");
@@ -161,12 +192,12 @@ final class Desk implements HttpHandler {
             return letIn();
         }
         Answer form = page("enter.html");
-        return new Answer(code.isEmpty() ? 200 : 403, form.type(), form.bytes(), Map.of());
+        return new Answer(code.isEmpty() ? 200 : 403, form.type(), form.bytes(), form.headers());
     }
 
     private static Answer page(String name) throws IOException, Refused {
         PageFiles.PageFile file = PageFiles.of(name).orElseThrow(() -> new Refused(404, "There is no such page."));
-        return new Answer(200, file.type(), file.bytes(), Map.of());
+        return new Answer(200, file.type(), file.bytes(), Map.of("Vary", "Accept-Encoding"));
     }
 
     private Answer get(String path, Map<String, String> query) throws IOException, Refused, BadBoardFile {
@@ -176,7 +207,8 @@ final class Desk implements HttpHandler {
             case "stack" -> Answer.json(SeenStack.of(boards.pile(query.getOrDefault("bill", ""))));
             case "stack-file" -> stackFile(query.getOrDefault("kind", ""), boards.pile(query.getOrDefault("bill", "")));
             case "measure" -> {
-                Optional<ObjectNode> state = boards.touching(board).state(query.getOrDefault("known", ""));
+                Optional<ObjectNode> state = boards.touching(board).state(query.getOrDefault("known", ""),
+                    !query.getOrDefault("judged", "").equals("false"));
                 yield state.isPresent() ? Answer.json(state.get())
                     : new Answer(204, "application/json", new byte[0], Map.of());
             }

@@ -12,7 +12,7 @@ final class PageFiles {
     private static final Map<String, String> TYPES = Map.of("html", "text/html", "css", "text/css",
         "js", "text/javascript");
 
-    private static final Set<String> NAMES = Set.of("index.html", "enter.html", "bench.css", "bench.js", "ask.js",
+    static final Set<String> NAMES = Set.of("index.html", "enter.html", "bench.css", "bench.js", "ask.js",
         "contract.js", "outbox.js", "measure.js", "see.js", "relief.js", "cut.js", "stack.js");
 
     private PageFiles() { }

@@ -8,6 +8,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.board.Face;
@@ -28,7 +33,8 @@ import outwind.surface.SuspectReading;
 
 /**
  * One board that is being touched off, from any number of devices. The file is read afresh for every request, so that
- * nothing is known that is not on the disk; a reading is answered for once it is there.
+ * nothing is known that is not on the disk; a reading is answered for once it is there, and the verdict so far comes
+ * with the answer or soon after it.
  *
  * <p>A reading names the revision that its device last saw. If rows came since, it is kept all the same, unless its
  * place was read meanwhile: the same height there is this very reading, sent again because its answer was lost; another
@@ -42,12 +48,44 @@ final class TouchDesk {
     /** Places nearer than this are one: files keep them to whole mm (mm). */
     private static final double SAME_PLACE = 0.6;
 
-    private final Path file;
-    private String judged = "";
-    private Optional<Outlook> outlook = Optional.empty();
+    /**
+     * Longest that an answer waits for the verdict (ms). A reading is kept by then: with many devices at once the verdict
+     * follows, and none of them waits for the others' boards.
+     */
+    private static final long PATIENCE = 150;
 
-    TouchDesk(Path file) {
+    private final Path file;
+    private final Workload workload;
+    private Look look = new Look("", CompletableFuture.completedFuture(Optional.empty()));
+    private volatile List<SuspectReading> suspects = List.of();
+
+    /** @param workload judges the board so far */
+    TouchDesk(Path file, Workload workload) {
         this.file = file;
+        this.workload = workload;
+    }
+
+    /** What is being found out of one revision; empty if no verdict can be given of it. */
+    private record Look(String revision, CompletableFuture<Optional<Outlook>> known) {
+
+        boolean isDone() {
+            return known.isDone() && !known.isCompletedExceptionally();
+        }
+
+        /** What is known of it within some time (ms). */
+        Optional<Outlook> within(long patience) {
+            try {
+                return known.get(patience, TimeUnit.MILLISECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return Optional.empty();
+            } catch (TimeoutException | CancellationException e) {
+                // It follows, or that of a later revision does.
+                return Optional.empty();
+            } catch (ExecutionException e) {
+                throw new IllegalStateException(e.getCause());
+            }
+        }
     }
 
     /**
@@ -82,20 +120,39 @@ final class TouchDesk {
         return Recording.read(file);
     }
 
-    /** What there is, unless the device knows it already. */
-    synchronized Optional<ObjectNode> state(String known) throws IOException, BadBoardFile {
+    /**
+     * What there is, unless the device knows it already.
+     *
+     * @param judged true if the device knows the verdict of that revision, too
+     */
+    Optional<ObjectNode> state(String known, boolean judged) throws IOException, BadBoardFile {
         Recording recording = read();
-        return Revision.of(recording.text()).equals(known) ? Optional.empty() : Optional.of(describe(recording));
+        boolean hasNews = !Revision.of(recording.text()).equals(known) || !judged && look(recording).isDone();
+        return hasNews ? Optional.of(describe(recording)) : Optional.empty();
     }
 
-    /** Keeps a reading; where it is doubted or in conflict, says so and keeps nothing. */
-    synchronized ObjectNode touch(Touch touch) throws IOException, BadBoardFile {
-        try (RecordingLock lock = RecordingLock.of(file)) {
-            return touch(lock.recording(), touch);
+    /** What became of a reading. */
+    private record Outcome(Recording now, String key, String words) {
+
+        static Outcome kept(Recording now) {
+            return new Outcome(now, "", "");
         }
     }
 
-    private ObjectNode touch(RecordingFile kept, Touch touch) throws IOException, BadBoardFile {
+    /** Keeps a reading; where it is doubted or in conflict, says so and keeps nothing. */
+    ObjectNode touch(Touch touch) throws IOException, BadBoardFile {
+        Outcome outcome = outcome(touch);
+        ObjectNode node = describe(outcome.now());
+        return outcome.key().isEmpty() ? node.put("kept", true) : node.put(outcome.key(), outcome.words());
+    }
+
+    private synchronized Outcome outcome(Touch touch) throws IOException, BadBoardFile {
+        try (RecordingLock lock = RecordingLock.of(file)) {
+            return outcome(lock.recording(), touch);
+        }
+    }
+
+    private Outcome outcome(RecordingFile kept, Touch touch) throws IOException, BadBoardFile {
         Recording recording = read();
         String height = touch.height().strip().replace('−', '-').replace(',', '.');
         double z = recording.gauge().read(Quantity.Z, height);
@@ -104,8 +161,7 @@ final class TouchDesk {
             Optional<Recording.Entry> meanwhile = since(recording, touch.base(), place);
             if (meanwhile.isPresent()) {
                 boolean same = meanwhile.get().height().isPresent() && meanwhile.get().height().getAsDouble() == z;
-                return same ? describe(recording).put("kept", true)
-                    : describe(recording).put("conflict", "Another device read "
+                return same ? Outcome.kept(recording) : new Outcome(recording, "conflict", "Another device read "
                         + figures(recording).fineLength(meanwhile.get().height().orElse(0))
                         + " here meanwhile. Look at both, then type yours again if it is right.");
             }
@@ -115,13 +171,13 @@ final class TouchDesk {
         if (against.isPresent()) {
             double off = check.get().bound() * against.get().deviation();
             Figures figures = figures(recording);
-            return describe(recording).put("doubt", "The others point to between "
+            return new Outcome(recording, "doubt", "The others point to between "
                 + figures.fine(against.get().mean() - off) + " and " + figures.fineLength(against.get().mean() + off)
                 + " here. Touch it again. If it reads the same, press Keep once more.");
         }
         Recording next = recording.touched(place, height);
         kept.keep(next.text());
-        return describe(next).put("kept", true);
+        return Outcome.kept(next);
     }
 
     /** What was entered at a place after a revision; empty too if nothing tells when it was entered. */
@@ -142,24 +198,28 @@ final class TouchDesk {
     }
 
     private ObjectNode changed(Change change) throws IOException, BadBoardFile, Refused {
+        return describe(next(change));
+    }
+
+    private synchronized Recording next(Change change) throws IOException, BadBoardFile, Refused {
         try (RecordingLock lock = RecordingLock.of(file)) {
             Recording before = read();
             Recording next = change.of(before);
             if (next != before) {
                 lock.recording().keep(next.text());
             }
-            return describe(next);
+            return next;
         }
     }
 
     /** Takes back what was entered last. */
-    synchronized ObjectNode undo(String base) throws IOException, BadBoardFile, Refused {
+    ObjectNode undo(String base) throws IOException, BadBoardFile, Refused {
         return changed(before -> requireBase(before, base).undone().orElseThrow(() -> new Refused(409,
             "There is nothing to take back.")));
     }
 
     /** Leaves a planned place out; once is enough. */
-    synchronized ObjectNode skip(double x, double y) throws IOException, BadBoardFile, Refused {
+    ObjectNode skip(double x, double y) throws IOException, BadBoardFile, Refused {
         return changed(before -> {
             Recording.Planned planned = before.plan().stream().filter(one -> near(one.place(), x, y))
                 .reduce((first, again) -> first.entry().isEmpty() ? first : again)
@@ -175,7 +235,7 @@ final class TouchDesk {
     }
 
     /** Keeps a caliper reading of the rough thickness. */
-    synchronized ObjectNode caliper(String base, double x, double y, String thickness)
+    ObjectNode caliper(String base, double x, double y, String thickness)
             throws IOException, BadBoardFile, Refused {
         return changed(before -> {
             Recording next = before.calipered(new Place(x, y), thickness.strip().replace(',', '.'));
@@ -187,13 +247,13 @@ final class TouchDesk {
     }
 
     /** Takes the last caliper reading back. */
-    synchronized ObjectNode withoutLastCaliper(String base) throws IOException, BadBoardFile, Refused {
+    ObjectNode withoutLastCaliper(String base) throws IOException, BadBoardFile, Refused {
         return changed(before -> requireBase(before, base).withoutLastCaliper().orElseThrow(() -> new Refused(409,
             "There is no caliper reading to take back.")));
     }
 
     /** Writes a note beside the last reading. */
-    synchronized ObjectNode note(String base, String note) throws IOException, BadBoardFile, Refused {
+    ObjectNode note(String base, String note) throws IOException, BadBoardFile, Refused {
         return changed(before -> {
             List<Recording.Entry> entries = before.entries();
             boolean known = !entries.isEmpty() && entries.get(entries.size() - 1).note().equals(note);
@@ -217,27 +277,32 @@ final class TouchDesk {
         return new Figures(recording.board().units());
     }
 
+    /** The last verdict may be of fewer readings: what looked wrong in it and is still there, looks wrong. */
     private HeightCheck check(Recording recording, Place place) {
-        return HeightCheck.at(place, recording, () -> MeasuredShape.of(recording.board()),
-            outlook(recording).map(Outlook::suspects).orElse(List.of()));
+        List<SuspectReading> wrong = suspects.stream()
+            .filter(suspect -> recording.board().readings().contains(suspect.reading())).toList();
+        return HeightCheck.at(place, recording, () -> MeasuredShape.of(recording.board()), wrong);
+    }
+
+    private synchronized Look look(Recording recording) {
+        String revision = Revision.of(recording.text());
+        if (!revision.equals(look.revision())) {
+            look.known().cancel(false);
+            look = new Look(revision, recording.board().readingsOf(Face.A).size() < Prospect.FEWEST
+                ? CompletableFuture.completedFuture(Optional.empty()) : workload.later(() -> outlook(recording)));
+        }
+        return look;
     }
 
     private Optional<Outlook> outlook(Recording recording) {
-        String revision = Revision.of(recording.text());
-        if (!revision.equals(judged)) {
-            outlook = Optional.empty();
-            if (recording.board().readingsOf(Face.A).size() >= Prospect.FEWEST) {
-                try {
-                    outlook = Optional.of(Outlook.of(Prospect.of(recording.board()), figures(recording),
-                        recording.next().isEmpty()));
-                } catch (ImpossibleBoard e) {
-                    // Said by its absence; the judgement says it in full.
-                    outlook = Optional.empty();
-                }
-            }
-            judged = revision;
+        try {
+            Outlook known = Outlook.of(Prospect.of(recording.board()), figures(recording), recording.next().isEmpty());
+            suspects = known.suspects();
+            return Optional.of(known);
+        } catch (ImpossibleBoard e) {
+            // Said by its absence; the judgement says it in full.
+            return Optional.empty();
         }
-        return outlook;
     }
 
     private ObjectNode describe(Recording recording) {
@@ -265,8 +330,9 @@ final class TouchDesk {
             entry.height().ifPresent(height -> row.put("height", figures.fine(height)));
         }
         recording.next().ifPresent(next -> node.put("next", next));
-        outlook(recording).ifPresent(known -> node.setAll(known.said()));
-        return node;
+        Look looked = look(recording);
+        looked.within(PATIENCE).ifPresent(known -> node.setAll(known.said()));
+        return node.put("judged", looked.isDone());
     }
 
     private static ObjectNode put(ObjectNode node, Place place, Figures figures) {

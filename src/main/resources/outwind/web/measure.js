@@ -237,7 +237,7 @@ export async function measure(put, board, gone) {
   const poll = setInterval(async () => {
     if (waiting.orders.length || document.hidden) return;
     try {
-      const fresh = await ask('measure?board=' + encodeURIComponent(board) + '&known=' + state.revision);
+      const fresh = await ask('measure?board=' + encodeURIComponent(board) + '&known=' + state.revision + '&judged=' + state.judged);
       bench = 'there';
       if (fresh && !waiting.orders.length && !gone()) take(fresh);
     } catch (e) {

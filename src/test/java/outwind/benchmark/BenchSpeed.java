@@ -24,6 +24,7 @@ public final class BenchSpeed {
     private static final int WARMING = 3;
     private static final int CLIENTS = 50;
     private static final int SECONDS = 15;
+    private static final int QUIET_SECONDS = 30;
 
     private BenchSpeed() { }
 
@@ -53,7 +54,10 @@ public final class BenchSpeed {
             }
             say("another target: p95 %.0f ms", 1e3 * quantile(targets, 0.95));
             crowd(bench);
-            say("after that %.0f MB resident", bench.residentMegabytes());
+            double busy = bench.residentMegabytes();
+            Thread.sleep(1000 * QUIET_SECONDS);
+            say("after that %.0f MB resident, %.0f MB after %d quiet seconds", busy, bench.residentMegabytes(),
+                QUIET_SECONDS);
         }
     }
 

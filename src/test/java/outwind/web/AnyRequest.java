@@ -77,7 +77,8 @@ public final class AnyRequest {
         folder = Files.createDirectory(root.resolve("boards"));
         Files.writeString(root.resolve("secret.csv"), SECRET);
         Files.createSymbolicLink(folder.resolve("link.csv"), root.resolve("secret.csv"));
-        desk = new Desk(gate, new Boards(new BoardFolder(folder.toRealPath())), () -> { }, troubles::add);
+        desk = new Desk(gate, new Boards(new BoardFolder(folder.toRealPath()), new Workload(() -> { })), () -> { },
+            troubles::add);
         tidy();
     }
 

@@ -37,6 +37,11 @@ final class Bench implements AutoCloseable {
             HttpResponse.BodyHandlers.ofString());
     }
 
+    HttpResponse<byte[]> packed(String path, String encodings) throws IOException, InterruptedException {
+        return client.send(HttpRequest.newBuilder(URI.create(base + path)).header("Accept-Encoding", encodings).build(),
+            HttpResponse.BodyHandlers.ofByteArray());
+    }
+
     HttpResponse<String> post(String path, String body) throws IOException, InterruptedException {
         return client.send(HttpRequest.newBuilder(URI.create(base + path))
             .POST(HttpRequest.BodyPublishers.ofString(body)).build(), HttpResponse.BodyHandlers.ofString());

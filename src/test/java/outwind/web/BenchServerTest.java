@@ -2,10 +2,12 @@ package outwind.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
@@ -20,11 +22,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,6 +106,85 @@ class BenchServerTest {
     }
 
     // The rules of recording hold on the page too: while a recording has the file, nothing is written past it.
+    @Test
+    void thePageComesPackedToWhoUnpacksIt() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            HttpResponse<String> plain = bench.get("/bench.css");
+            assertTrue(plain.headers().firstValue("Content-Encoding").isEmpty());
+            HttpResponse<byte[]> packed = bench.packed("/bench.css", "br, gzip;q=0.5");
+            assertEquals("gzip", packed.headers().firstValue("Content-Encoding").orElseThrow());
+            assertEquals("Accept-Encoding", packed.headers().firstValue("Vary").orElseThrow());
+            assertTrue(packed.body().length < plain.body().length() / 2, packed.body().length + " bytes");
+            assertEquals(plain.body(), new String(new GZIPInputStream(new ByteArrayInputStream(packed.body()))
+                .readAllBytes(), StandardCharsets.UTF_8));
+            // RFC 9110, section 12.4.2: a weight of 0 means "not acceptable".
+            assertTrue(bench.packed("/bench.css", "gzip;q=0").headers().firstValue("Content-Encoding").isEmpty());
+            assertTrue(bench.packed("/api/boards", "gzip").headers().firstValue("Content-Encoding").isEmpty());
+        }
+    }
+
+    @Test
+    void thePageWeighsLittle() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            int weight = 0;
+            for (String file : PageFiles.NAMES) {
+                weight += bench.packed("/" + file, "gzip").body().length;
+            }
+            assertTrue(weight < 150_000, weight + " bytes");
+        }
+    }
+
+    @Test
+    void memoryIsGivenBackOnceAfterWorkAndOnlyInTheQuiet() throws Exception {
+        AtomicLong released = new AtomicLong();
+        try (Workload workload = new Workload(released::incrementAndGet)) {
+            workload.look();
+            workload.look();
+            assertEquals(0, released.get(), "nothing was judged yet");
+            workload.turn().close();
+            workload.look();
+            assertEquals(0, released.get(), "work goes on");
+            workload.look();
+            workload.look();
+            assertEquals(1, released.get());
+        }
+    }
+
+    @Test
+    void noMoreBoardsAreJudgedAtOnceThanThereAreCores() throws Exception {
+        int cores = Runtime.getRuntime().availableProcessors();
+        try (Workload workload = new Workload(() -> { })) {
+            List<Workload.Turn> turns = new ArrayList<>();
+            for (int i = 0; i < cores; i++) {
+                turns.add(workload.turn());
+            }
+            CompletableFuture<String> waiting = workload.later(() -> "judged");
+            assertThrows(TimeoutException.class, () -> waiting.get(50, TimeUnit.MILLISECONDS));
+            turns.get(0).close();
+            assertEquals("judged", waiting.get(10, TimeUnit.SECONDS));
+        }
+    }
+
+    @Test
+    void aVerdictThatIsLateFollows() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            String board = bench.begin("side table");
+            JsonNode state = bench.asked("measure?board=" + board);
+            for (int i = 0; i < 6; i++) {
+                state = bench.touch(board, state, i, "0.1");
+                assertTrue(state.path("kept").asBoolean());
+            }
+            long end = System.nanoTime() + 10_000_000_000L;
+            String asked = "measure?board=" + board + "&known=" + state.path("revision").asText();
+            while (!state.path("judged").asBoolean() && System.nanoTime() < end) {
+                HttpResponse<String> more = bench.get("/api/" + asked + "&judged=false");
+                state = more.statusCode() == 204 ? state : Bench.MAPPER.readTree(more.body());
+            }
+            assertTrue(state.path("soFar").asText().startsWith("So far"), state.toString());
+            assertEquals(204, bench.get("/api/" + asked + "&judged=true").statusCode());
+        }
+    }
+
     @Test
     void aBoardThatIsBeingRecordedElsewhereIsLeftAlone() throws Exception {
         try (Bench bench = new Bench(folder, false)) {
