@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import outwind.board.Board;
@@ -32,6 +33,7 @@ import outwind.cli.option.BoardOptions;
 import outwind.cli.option.MachineOptions;
 import outwind.cli.option.MoneyConverter;
 import outwind.cli.option.OutputOptions;
+import outwind.cli.option.PackOptions;
 import outwind.cli.option.PriceConverter;
 import outwind.cli.option.SawOptions;
 import outwind.cli.terminal.ProgressBar;
@@ -44,10 +46,12 @@ import outwind.report.text.BlankReport;
 import outwind.report.text.CutList;
 import outwind.report.text.StackReport;
 import outwind.report.words.Figures;
+import outwind.report.words.PackSheet;
 import outwind.scan.bytes.Progress;
 import outwind.scan.file.ScanFile;
 import outwind.scan.find.AnyBoardFile;
 import outwind.shop.Shop;
+import outwind.stock.Pack;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
 import outwind.stock.Stack;
@@ -101,7 +105,13 @@ final class StackCommand implements Callable<Integer> {
     private Path bill;
 
     @Mixin
+    private PackOptions pack;
+
+    @Mixin
     private SawOptions saw;
+
+    /** All boards, and what an hour of flattening costs. */
+    private record Offer(List<Outcome> outcomes, Optional<BigDecimal> rate) { }
 
     /** A board priced, or why it could not be. */
     private record Outcome(Optional<PricedBoard> priced, Optional<Board> board, String currency, String trouble) { }
@@ -112,6 +122,9 @@ final class StackCommand implements Callable<Integer> {
         if (bill == null && saw.isGiven()) {
             throw new ParameterException(spec.commandLine(), "--min-chance, --kerf, --end-trim and --raster go with --bill");
         }
+        pack.fault().ifPresent(fault -> {
+            throw new ParameterException(spec.commandLine(), fault);
+        });
         List<Path> files;
         try {
             files = boardFiles();
@@ -119,11 +132,11 @@ final class StackCommand implements Callable<Integer> {
             err.println(FileTrouble.inWords(e));
             return 1;
         }
-        Optional<List<Outcome>> found = outcomes(files);
+        Optional<Offer> found = offer(files);
         if (found.isEmpty()) {
             return 1;
         }
-        List<Outcome> outcomes = found.get();
+        List<Outcome> outcomes = found.get().outcomes();
         outcomes.stream().map(Outcome::trouble).filter(trouble -> !trouble.isEmpty()).forEach(err::println);
         List<PricedBoard> priced = outcomes.stream().flatMap(outcome -> outcome.priced().stream()).toList();
         outcomes.stream().filter(outcome -> outcome.board().filter(board -> board.width() > board.length()).isPresent())
@@ -134,8 +147,8 @@ final class StackCommand implements Callable<Integer> {
             err.println("no board could be priced");
             return 1;
         }
-        Set<String> currencies = new TreeSet<>(outcomes.stream().map(Outcome::currency)
-            .filter(currency -> !currency.isEmpty()).toList());
+        Set<String> currencies = new TreeSet<>(Stream.concat(outcomes.stream().map(Outcome::currency),
+            Stream.of(pack.currency())).filter(currency -> !currency.isEmpty()).toList());
         if (currencies.size() > 1) {
             err.println("boards are priced in different money, which does not add up: " + String.join(", ",
                 currencies));
@@ -155,23 +168,24 @@ final class StackCommand implements Callable<Integer> {
         Units units = outcomes.stream().flatMap(outcome -> outcome.board().stream()).map(options::unitsFor).findFirst()
             .orElseThrow();
         Stack stack = new Stack(priced, currencies.stream().findFirst().orElse(""));
-        boolean written = write(stack, new Figures(units), files, outcomes);
+        boolean written = write(stack, new Figures(units), files, found.get());
         if (bad > 0) {
             err.println(Figures.count((int) bad, "board was", "boards were") + " left out of the stack");
         }
         return written && bad == 0 ? 0 : 1;
     }
 
-    private boolean write(Stack stack, Figures figures, List<Path> boards, List<Outcome> outcomes) {
+    private boolean write(Stack stack, Figures figures, List<Path> boards, Offer offer) {
         PrintWriter terminal = spec.commandLine().getOut();
         Reports reports = output.reports(bill == null ? boards
             : Stream.concat(boards.stream(), Stream.of(bill)).toList());
         OptionalDouble area = wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
         try {
-            Optional<StackPlan> plan = plan(outcomes, figures.units());
+            Optional<Pack> whole = asked(() -> pack.pack(stack.boards(), offer.rate(), options.seed()));
+            Optional<StackPlan> plan = plan(offer.outcomes(), figures.units());
             output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan,
-                options.drying()),
-                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan));
+                whole.map(known -> PackSheet.of(known, stack.currency(), figures)), options.drying()),
+                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan, whole));
             terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
             if (plan.isPresent()) {
                 writeCuts(terminal, reports, plan.get(), stack.currency(), figures);
@@ -201,7 +215,7 @@ final class StackCommand implements Callable<Integer> {
             return Optional.empty();
         }
         CuttingBill wantedBlanks = BillFile.read(bill, units);
-        try {
+        return asked(() -> {
             List<StackPlan.Candidate> candidates = outcomes.stream().filter(outcome -> outcome.board().isPresent())
                 .map(outcome -> {
                     Board board = outcome.board().get();
@@ -209,6 +223,13 @@ final class StackCommand implements Callable<Integer> {
                         JudgeOptions.usual(board).skim());
                 }).toList();
             return Optional.of(StackPlan.of(candidates, wantedBlanks, saw.sure(), options.seed()));
+        });
+    }
+
+    /** An answer; what the command line asks for in vain is refused. */
+    private <T> T asked(Supplier<T> answer) {
+        try {
+            return answer.get();
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }
@@ -250,7 +271,7 @@ final class StackCommand implements Callable<Integer> {
     }
 
     /** Every board priced in the shop that goes with the first; empty if its file is at fault. */
-    private Optional<List<Outcome>> outcomes(List<Path> files) {
+    private Optional<Offer> offer(List<Path> files) {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Shop shop = machine.shop(files.get(0));
@@ -268,7 +289,7 @@ final class StackCommand implements Callable<Integer> {
     }
 
     /** Every board on whichever core is free; the order of the files is kept. */
-    private List<Outcome> price(List<Path> files, Shop shop) {
+    private Offer price(List<Path> files, Shop shop) {
         Rates rates = new Rates(Optional.ofNullable(price), Optional.ofNullable(shopRate).or(shop::rate));
         AtomicInteger done = new AtomicInteger();
         ProgressBar bar = new ProgressBar(spec.commandLine().getOut(), "judging");
@@ -278,7 +299,7 @@ final class StackCommand implements Callable<Integer> {
             return outcome;
         }).toList();
         bar.done();
-        return outcomes;
+        return new Offer(outcomes, rates.shopRate());
     }
 
     private Outcome price(Path file, Shop shop, Rates rates) {

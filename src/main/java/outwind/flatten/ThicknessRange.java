@@ -1,6 +1,7 @@
 package outwind.flatten;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Finished thickness with how sure it is, from boards that the readings leave possible.
@@ -13,6 +14,11 @@ public record ThicknessRange(double[] sorted) {
         double[] sorted = thicknesses.clone();
         Arrays.sort(sorted);
         return new ThicknessRange(sorted);
+    }
+
+    /** The same in fewer figures, evenly spaced from the thinnest to the thickest. */
+    public ThicknessRange thinned(int figures) {
+        return new ThicknessRange(IntStream.range(0, figures).mapToDouble(i -> quantile(i / (figures - 1.0))).toArray());
     }
 
     /** As likely thicker as thinner (mm). */

@@ -24,9 +24,7 @@ import outwind.surface.SampledBoard;
  * @param verdict        will it finish at the target
  * @param chance         of the target, levelled where that is needed (0 to 1); empty without a target
  * @param target         wanted thickness (mm)
- * @param low            finished thickness that nineteen boards in twenty like it pass (mm)
- * @param median         finished thickness to expect (mm)
- * @param high           finished thickness that one board in twenty like it passes (mm)
+ * @param finished       finished thickness, over the boards that its readings leave possible
  * @param feet           what it counts as, rough
  * @param roughVolume    as it is bought (mm³)
  * @param finishedVolume wood left when both faces are cut, without trim and defects (mm³)
@@ -37,9 +35,12 @@ import outwind.surface.SampledBoard;
  *                       target; empty without a price
  */
 public record PricedBoard(String name, String file, Verdict verdict, OptionalDouble chance, OptionalDouble target,
-                          double low, double median, double high, BoardFeet feet, double roughVolume,
+                          ThicknessRange finished, BoardFeet feet, double roughVolume,
                           double finishedVolume, double finishedArea, OptionalDouble minutes, Optional<BigDecimal> wood,
                           Optional<BigDecimal> cost) {
+
+    /** So many keep the 5th, 50th and 95th percentile as they are, and take little room for each of many boards. */
+    private static final int FIGURES = 41;
 
     /**
      * Predicts and prices a board; what was drawn and sampled for it is let go.
@@ -60,9 +61,8 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
         CuttingPlan cuts = forecast.cuts();
         OptionalDouble minutes = Machining.of(cuts, whole, request.shop().cuttersInRows()).stream()
             .mapToDouble(Machining::minutes).findFirst();
-        ThicknessRange range = forecast.outlook().levelled();
-        return new PricedBoard(board.name(), file, forecast.verdict(), forecast.chance(), board.target(), range.low(),
-            range.median(), range.high(), feet, rough, Math.max(0, cuts.finished()) * area / (board.length() * board.width()), area, minutes,
+        return new PricedBoard(board.name(), file, forecast.verdict(), forecast.chance(), board.target(),
+            forecast.outlook().levelled().thinned(FIGURES), feet, rough, Math.max(0, cuts.finished()) * area / (board.length() * board.width()), area, minutes,
             rates.woodOf(bought, feet, rough), rates.costOf(bought, feet, rough,
                 // Nobody flattens a board that is sure to fail.
                 forecast.verdict() == Verdict.NO ? OptionalDouble.empty() : minutes));
@@ -97,13 +97,28 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
 
     /** The same where others have a target and this one states none: it counts for nothing. */
     PricedBoard withoutHope() {
-        return new PricedBoard(name, file, verdict, OptionalDouble.of(0), target, low, median, high, feet, roughVolume,
+        return new PricedBoard(name, file, verdict, OptionalDouble.of(0), target, finished, feet, roughVolume,
             finishedVolume, finishedArea, minutes, wood, cost);
     }
 
     /** Chance that it comes out as wanted; without a target, that it can be flattened at all. */
     public double makesIt() {
-        return chance.orElse(median > 0 ? 1 : 0);
+        return chance.orElse(median() > 0 ? 1 : 0);
+    }
+
+    /** Finished thickness that nineteen boards in twenty like it pass (mm). */
+    public double low() {
+        return finished.low();
+    }
+
+    /** Finished thickness to expect (mm). */
+    public double median() {
+        return finished.median();
+    }
+
+    /** Finished thickness that one board in twenty like it passes (mm). */
+    public double high() {
+        return finished.high();
     }
 
     /** Share of the wood bought that ends as shavings or dries away, 0 to 1. */

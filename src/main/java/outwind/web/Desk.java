@@ -235,7 +235,7 @@ final class Desk implements HttpHandler {
         return switch (kind) {
             case "csv" -> Answer.download("text/csv; charset=utf-8", "stack.csv", StackReport.csv(stack));
             case "report" -> Answer.download("text/plain; charset=utf-8", "stack.txt", StackReport.of(stack,
-                pile.figures(), OptionalDouble.empty(), pile.plan(), Optional.empty()));
+                pile.figures(), OptionalDouble.empty(), pile.plan(), Optional.empty(), Optional.empty()));
             case "sheet" -> Answer.download("image/png", "stack.png", pile.plan().isPresent()
                 ? BuyChart.png(pile.plan().get(), stack.currency(), pile.figures())
                 : StackChart.png(stack, pile.figures()));

@@ -1,5 +1,6 @@
 package outwind.web;
 
+import java.util.Optional;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -28,7 +29,7 @@ final class SeenStack {
             .forEach(node.putArray("buying")::add));
         pile.stack().ifPresent(stack -> {
             try {
-                node.set("stack", MAPPER.readTree(StackJson.of(stack, pile.plan())));
+                node.set("stack", MAPPER.readTree(StackJson.of(stack, pile.plan(), Optional.empty())));
             } catch (JsonProcessingException e) {
                 throw new IllegalStateException("our own report cannot be read", e);
             }

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The program as a user runs it: arguments in; text, files and exit code out. */
@@ -426,6 +427,41 @@ class CommandLineTest {
             + " wanted comes out of the one board, for "), run.out());
         assertTrue(run.out().contains("Larger than every board: 1 x beam."), run.out());
         assertTrue(run.out().contains("No room in the whole stack: 1 x top."), run.out());
+    }
+
+    @Test
+    void aSampleSaysWhatItsPackHoldsAndWhatToBid() throws IOException {
+        Run run = stack("--no-chart", "--json", "--pack", "60", "--sells", "400 EUR per m2", "--profit", "20%", "--shop-rate",
+            "48", "sample-probes/stack");
+
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        assertTrue(run.out().startsWith("Of the 60 boards of the pack about "), run.out());
+        String said = run.out().replace('\n', ' ');
+        for (String part : List.of("14 boards were measured.", "A board of this pack is about 28.", "more boards, taken as they"
+            + " come, to know the number within a tenth of the pack. Readings leave in doubt: oak 7. Read it at more places.",
+            "Its finished boards should bring about ", " EUR per m³) is left 20 % of that on average.",
+            "At the prices of the boards the pack costs about 2376.86 EUR.")) {
+            assertTrue(said.contains(part), part + " in " + said);
+        }
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+        JsonNode pack = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/pack");
+        assertEquals(60, pack.at("/size").asInt());
+        assertEquals(14, pack.at("/measured").asInt());
+        assertTrue(pack.at("/low").asInt() < pack.at("/expected").asDouble());
+        assertTrue(pack.at("/worth/sureBid").asDouble() < pack.at("/worth/bid").asDouble());
+        // Worked by hand: 60/14 of what the fourteen cost.
+        assertEquals(554.60 * 60 / 14, pack.at("/worth/asked").asDouble(), 0.005);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"--sells|9 per m2|--sells and --profit go with --pack",
+        "--pack|1|a pack of 1 cannot be: 2 boards were measured"})
+    void aPackThatCannotBeIsRefused(String option, String value, String message) {
+        Run run = stack("--no-chart", option, value, "sample-probes/stack/oak-01.csv", "sample-probes/stack/oak-02.csv");
+
+        assertEquals(2, run.code());
+        assertTrue(run.err().startsWith(message), run.err());
     }
 
     // Worked by hand: 18 EUR for two blanks of one size are 9 EUR each.

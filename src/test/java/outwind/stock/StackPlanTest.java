@@ -22,6 +22,7 @@ import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.board.Defect;
 import outwind.board.WoodKind;
+import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.surface.ShapeOf;
 
@@ -42,7 +43,7 @@ class StackPlanTest {
     private static StackPlan.Candidate candidate(Board board, String cost) {
         double rough = board.length() * board.width() * 30;
         PricedBoard priced = new PricedBoard("board", "board.csv", Verdict.NONE, OptionalDouble.empty(),
-            OptionalDouble.empty(), 29, 29, 29, new BoardFeet(board.length(), board.width(), 30), rough, rough, 1,
+            OptionalDouble.empty(), new ThicknessRange(new double[] {29}), new BoardFeet(board.length(), board.width(), 30), rough, rough, 1,
             OptionalDouble.of(1),
             Optional.ofNullable(cost).map(BigDecimal::new), Optional.of(new BigDecimal("1000")));
         return new StackPlan.Candidate(board, priced, Saw.usual(board), 0.3);

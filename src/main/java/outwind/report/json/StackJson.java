@@ -3,6 +3,7 @@ package outwind.report.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import outwind.stock.Pack;
 import outwind.stock.PricedBoard;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
@@ -16,8 +17,9 @@ public final class StackJson {
      * Writes it, with a line end after it.
      *
      * @param plan of a cutting bill against it, if there is one
+     * @param pack that it is a sample of, if it is
      */
-    public static String of(Stack stack, Optional<StackPlan> plan) {
+    public static String of(Stack stack, Optional<StackPlan> plan, Optional<Pack> pack) {
         ObjectNode root = JsonText.root("stack");
         root.put("expected", stack.expected());
         root.put("expectedStandardDeviation", stack.deviation());
@@ -43,7 +45,33 @@ public final class StackJson {
         }
         root.putNull("bill");
         plan.ifPresent(known -> describe(root.putObject("bill"), known));
+        root.putNull("pack");
+        pack.ifPresent(known -> describe(root.putObject("pack"), known));
         return JsonText.of(root);
+    }
+
+    private static void describe(ObjectNode node, Pack pack) {
+        node.put("size", pack.size()).put("measured", pack.measured().size()).put("target", pack.target())
+            .put("expected", pack.expected()).put("low", pack.low()).put("high", pack.high());
+        describe(node.putObject("rough"), pack.rough());
+        describe(node.putObject("loss"), pack.loss());
+        node.putNull("more");
+        pack.more().ifPresent(more -> node.put("more", more));
+        ArrayNode doubtful = node.putArray("doubtful");
+        pack.doubtful().forEach(board -> doubtful.add(board.file()));
+        node.putNull("worth");
+        pack.worth().ifPresent(worth -> {
+            ObjectNode money = node.putObject("worth").put("profit", worth.terms().profit())
+                .put("takings", worth.takings()).put("takingsLow", worth.takingsLow())
+                .put("takingsHigh", worth.takingsHigh()).put("labour", worth.labour().orElse(null))
+                .put("bid", worth.bid()).put("sureBid", worth.sureBid()).put("asked", worth.asked().orElse(null))
+                .put("chanceOfProfit", worth.reached().orElse(null));
+            money.put("boardFeet", worth.boardFeet()).put("roughVolume", worth.volume());
+        });
+    }
+
+    private static void describe(ObjectNode node, Pack.Span span) {
+        node.put("low", span.low()).put("median", span.median()).put("high", span.high());
     }
 
     private static void describe(ObjectNode node, StackPlan plan) {

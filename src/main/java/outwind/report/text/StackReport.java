@@ -12,6 +12,7 @@ import outwind.flatten.Verdict;
 import outwind.report.words.BlankSheet;
 import outwind.report.words.BuySheet;
 import outwind.report.words.Figures;
+import outwind.report.words.PackSheet;
 import outwind.report.words.Page;
 import outwind.stock.PricedBoard;
 import outwind.stock.Purchase;
@@ -39,12 +40,17 @@ public final class StackReport {
      *
      * @param wanted finished area that is wanted (mm²), if one is
      * @param plan   of a cutting bill against the stack, if there is one
+     * @param pack   that the stack is a sample of, if it is
      * @param remark on how all boards were computed, if there is anything to say
      */
     public static String of(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan,
-                            Optional<String> remark) {
+                            Optional<PackSheet> pack, Optional<String> remark) {
         StackReport report = new StackReport(stack, figures, wanted, plan);
+        pack.ifPresent(report::pack);
         report.bought.ifPresent(report::buy);
+        if (pack.isPresent() || plan.isPresent()) {
+            report.page.heading("The stack");
+        }
         report.expectation();
         remark.ifPresent(report.page::paragraph);
         report.unpriced();
@@ -64,7 +70,12 @@ public final class StackReport {
             }
             page.paragraph("The cut sheets beside this report show where to cut.");
         }
-        page.heading("The stack");
+    }
+
+    private void pack(PackSheet sheet) {
+        page.paragraph(sheet.verdict());
+        sheet.details().forEach(page::paragraph);
+        page.gap();
     }
 
     /** What to expect of the stack, in one or two sentences. */
