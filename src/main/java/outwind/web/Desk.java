@@ -118,7 +118,8 @@ final class Desk implements HttpHandler {
             headers.set("Content-Security-Policy", POLICY);
             headers.set("X-Content-Type-Options", "nosniff");
             headers.set("X-Frame-Options", "DENY");
-            headers.set("Referrer-Policy", "no-referrer");
+            // Without any, browsers send a form's origin as "null", and the form for the code would be refused.
+            headers.set("Referrer-Policy", "same-origin");
             headers.set("Cross-Origin-Resource-Policy", "same-origin");
             headers.set("Cache-Control", "no-store");
             headers.set("Content-Type", answer.type());
@@ -187,12 +188,25 @@ final class Desk implements HttpHandler {
     private Answer enter(HttpExchange exchange, boolean posts, Map<String, String> query) throws IOException, Refused {
         String code = posts ? query(new String(Limits.body(exchange), StandardCharsets.UTF_8)).getOrDefault("code", "")
             : query.getOrDefault("code", "");
-        if (!code.isEmpty() && gate.admits(code)) {
-            admitted.run();
-            return letIn();
+        if (code.isEmpty()) {
+            return page("enter.html");
         }
+        try {
+            if (gate.admits(code)) {
+                admitted.run();
+                return letIn();
+            }
+            return entrance(403, "That is not the code. Each lets one device in: type the one that the bench shows now.");
+        } catch (Refused e) {
+            return entrance(e.status(), e.getMessage());
+        }
+    }
+
+    private static Answer entrance(int status, String sentence) throws IOException, Refused {
         Answer form = page("enter.html");
-        return new Answer(code.isEmpty() ? 200 : 403, form.type(), form.bytes(), form.headers());
+        String said = new String(form.bytes(), StandardCharsets.UTF_8)
+            .replace("role=\"alert\">", "role=\"alert\">" + sentence);
+        return new Answer(status, form.type(), said.getBytes(StandardCharsets.UTF_8), form.headers());
     }
 
     private static Answer page(String name) throws IOException, Refused {

@@ -73,7 +73,8 @@ async function show() {
     put(el('h1', {}, 'Not now'), el('p', {}, e.message),
       el('p', {}, el('button', { type: 'button', onclick: show }, 'Try again')));
   }
-  if (!gone) main.focus({ preventScroll: true });
+  // A screen may have put the focus where one types.
+  if (!gone && !main.contains(document.activeElement)) main.focus({ preventScroll: true });
 }
 
 addEventListener('hashchange', show);

@@ -20,7 +20,7 @@ export async function see(put, board, gone) {
   let waiting;
   let asked = 0;
 
-  const words = el('div', { role: 'status' });
+  const words = el('div', { role: 'status', class: 'seen' });
   const plan = el('div', { class: 'sheet' });
   const scale = el('p', { id: 'scale' });
   const edges = el('div', { class: 'sheet' });
@@ -28,7 +28,7 @@ export async function see(put, board, gone) {
   const sectionWords = el('p', { id: 'section-words' });
   const slider = el('input', { type: 'range', id: 'along', min: 0, max: 1000, value: 500, oninput: drawSection });
   const shims = el('div', {});
-  const suspects = el('div', {});
+  const suspects = el('div', { id: 'suspects' });
   const target = field('target', 'Thickness wanted', { oninput: soon });
   const skim = field('skim', 'Skim off each face', { oninput: soon });
   const which = el('select', { id: 'position', onchange: () => { position = which.value; draw(); } });
@@ -45,8 +45,9 @@ export async function see(put, board, gone) {
     if (!seen || !drawing) return;
     const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(drawing.getScreenCTM().inverse());
     const { length, width } = boardOf(seen);
+    const finger = 24 / drawing.getScreenCTM().a;
     const near = suspectsOf(seen).find(one => event.type === 'pointerdown'
-      && Math.hypot(one.x / length * 1000 - at.x, (width - one.y) / length * 1000 - at.y) < 40);
+      && Math.hypot(one.x / length * 1000 - at.x, (width - one.y) / length * 1000 - at.y) < finger);
     if (near) {
       without = String(near.line);
       load();
@@ -73,7 +74,9 @@ export async function see(put, board, gone) {
       if (mine === asked && !gone()) {
         seen = fresh;
         say('');
+        const held = suspects.contains(document.activeElement);
         draw();
+        if (held) (document.getElementById('put-back') || suspects.querySelector('button'))?.focus();
       }
     } catch (e) {
       if (mine === asked) say(e.message, true);
@@ -108,6 +111,7 @@ export async function see(put, board, gone) {
     plan.replaceChildren(svg('svg', { viewBox: '-30 -30 1060 ' + (tall + 60), role: 'img',
       'aria-label': 'Plan of the board, darker where more comes off face A, with ' + held.length + ' shims' }, svg('g', { class: 'cells' }, cells),
     svg('rect', { x: 0, y: 0, width: 1000, height: tall, class: 'ink', 'stroke-width': 3 }),
+    suspectsOf(seen).map(one => svg('circle', { class: 'suspect', cx: one.x * wide, cy: tall - one.y * wide, r: 26 })),
     held.map(one => svg('path', { class: 'fill', d: 'M' + one.x * wide + ' ' + (tall - one.y * wide)
       + 'm-16 ' + (one.y < width / 2 ? '26h32l-16 -24z' : '-26h32l-16 24z') }))));
     scale.textContent = 'What comes off face A: light least, ' + shown(Math.min(...depths), units) + '; dark most, '
@@ -117,8 +121,8 @@ export async function see(put, board, gone) {
     const doubts = suspectsOf(seen);
     suspects.replaceChildren(...doubts.map(one => el('p', {}, 'Looks wrong: ' + fine(one.z, units) + ' at x '
       + shown(one.x, units) + ', y ' + shown(one.y, units) + '. The others point to ' + fine(one.expected, units) + '. ',
-    el('button', { type: 'button', onclick: () => { without = String(one.line); load(); } }, 'See it without'))),
-    without ? el('button', { type: 'button', onclick: () => { without = ''; load(); } }, 'Put it back') : '');
+    el('button', { type: 'button', id: 'without-' + one.line, onclick: () => { without = String(one.line); load(); } }, 'See it without'))),
+    without ? el('button', { type: 'button', id: 'put-back', onclick: () => { without = ''; load(); } }, 'Put it back') : '');
     gain.textContent = seen.gain;
     cuts.replaceChildren(...seen.cuts.map(text => el('p', {}, text)));
     cutter.replaceChildren(el('option', { value: '', selected: cutter.value === '' }, seen.cutters.length ? 'The quickest way' : 'None is known'),
