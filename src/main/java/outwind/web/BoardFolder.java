@@ -79,4 +79,9 @@ record BoardFolder(Path folder) {
         }
         throw new Refused(409, "There are too many boards of this name. Give it another.");
     }
+
+    /** A sentence about a file, with its name alone: where the folder lies is nobody's business but this machine's. */
+    String named(String sentence) {
+        return sentence.replace(folder + folder.getFileSystem().getSeparator(), "");
+    }
 }

@@ -105,6 +105,11 @@ final class Boards {
         }
     }
 
+    /** A sentence about a file of the folder, with its name alone. */
+    String named(String sentence) {
+        return folder.named(sentence);
+    }
+
     CutDesk cutting(String name) throws Refused {
         Path file = folder.file(name);
         return cutting.computeIfAbsent(name, fresh -> new CutDesk(file));
@@ -146,7 +151,7 @@ final class Boards {
             Board board = BoardFile.read(folder.file(name), Defaults.NOTHING);
             return node.put("name", board.name()).put("readings", board.readings().size()).put("left", 0);
         } catch (BadBoardFile | IOException | Refused e) {
-            return node.put("name", name).put("trouble", e.getMessage());
+            return node.put("name", name).put("trouble", named(e.getMessage()));
         }
     }
 
@@ -361,7 +366,7 @@ final class Boards {
             return new Priced(Optional.of(board), Optional.of(PricedBoard.of(board, board, JudgeOptions.usual(board, shop),
                 name, rates)), rates.currencyOf(board), name, "");
         } catch (BadBoardFile | ImpossibleBoard | IOException | Refused e) {
-            return new Priced(Optional.empty(), Optional.empty(), "", name, e.getMessage());
+            return new Priced(Optional.empty(), Optional.empty(), "", name, named(e.getMessage()));
         }
     }
 }

@@ -141,7 +141,7 @@ final class Desk implements HttpHandler {
         } catch (BadValue e) {
             return Answer.said(422, capital(e.getMessage()) + ". " + e.mend());
         } catch (BadBoardFile | ImpossibleBoard e) {
-            return Answer.said(422, e.getMessage());
+            return Answer.said(422, boards.named(e.getMessage()));
         } catch (IOException e) {
             return Answer.said(503, "The board's file could not be read or written just now. Try again.");
         } catch (RuntimeException e) {

@@ -166,6 +166,18 @@ class BenchServerTest {
     }
 
     @Test
+    void whatIsWrongWithAFileIsSaidWithoutTheWayToIt() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            Files.writeString(folder.resolve("torn.csv"), "# length: 600\nx,y,z\n1,2,three\n");
+            for (String asked : List.of("see?board=torn.csv", "boards", "stack")) {
+                String answer = bench.get("/api/" + asked).body();
+                assertTrue(answer.contains("torn.csv"), answer);
+                assertFalse(answer.contains(folder.toRealPath().toString()), answer);
+            }
+        }
+    }
+
+    @Test
     void aVerdictThatIsLateFollows() throws Exception {
         try (Bench bench = new Bench(folder, false)) {
             String board = bench.begin("side table");
