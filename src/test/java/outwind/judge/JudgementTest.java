@@ -24,6 +24,8 @@ import outwind.forecast.JudgeOptions;
 import outwind.numeric.plane.WidestGap;
 import outwind.setup.Corner;
 import outwind.setup.Setup;
+import outwind.setup.Shim;
+import outwind.shop.Wedge;
 import outwind.surface.ImpossibleBoard;
 import outwind.surface.SampledBoard;
 import outwind.surface.ShapeOf;
@@ -363,5 +365,40 @@ class JudgementTest {
 
         assertEquals(1, judge(board).doubts().size());
         assertEquals(9, judge(board).doubts().get(0).suspect().reading().line());
+    }
+
+    // Worked by hand: a taper of 150 x 12 mm goes in by 12.5 mm for each mm of height, from the nearest edge or end.
+    @Test
+    void tapersAreSlidInFromTheNearestEdge() {
+        Board board = SHAPE.read(5, 3, SHAPE.twist(2));
+        Judgement judged = Judgement.of(board, JudgeOptions.usual(board).withWedges(new Wedge(150, 12)));
+
+        assertEquals(25, slideIn(judged, 450, 0, 2), 1e-12);
+        assertEquals(25, slideIn(judged, 450, 180, 2), 1e-12);
+        assertEquals(25, slideIn(judged, 900, 90, 2), 1e-12);
+        assertEquals(12.5 + 60, slideIn(judged, 450, 60, 1), 1e-12);
+        assertEquals(12.5 + 30, slideIn(judged, 450, 150, 1), 1e-12);
+        assertEquals(12.5 + 20, slideIn(judged, 880, 90, 1), 1e-12);
+        assertTrue(judged.slideIn(new Shim(450, 0, 12.5, false)).isEmpty(), "higher than its butt");
+    }
+
+    private static double slideIn(Judgement judged, double x, double y, double height) {
+        return judged.slideIn(new Shim(x, y, height, false)).orElseThrow();
+    }
+
+    // Worked by hand: a bow of 6 mm with its ends up leaves 24 mm, 2 to spare for 22. Face A has 2 mm in the mean above
+    // its cut, face B 4: A would take all of it to make them alike, but for what is kept for face B. That is how much
+    // less than now the board may turn out, and the width of its range.
+    @Test
+    void whatIsKeptForFaceBIsWhatTheReadingsLeaveOpen() {
+        Judgement judged = judge(SHAPE.wanted(22).read(9, 5, SHAPE.bow(6)));
+        ThicknessRange range = judged.lifts() ? judged.outlook().levelled() : judged.outlook().asMeasured();
+        double slab = judged.planes().chosen().thickness();
+        double open = Math.max(0, slab - range.low()) + range.high() - range.low();
+
+        double lessB = judged.cuts().faceB().plane().height() - judged.planes().chosen().slab().faceB().height();
+
+        assertTrue(open < (slab - 22) * 2 / 3 && open > 0.2, "open " + open + " of " + (slab - 22));
+        assertEquals(open, lessB, 1e-9);
     }
 }

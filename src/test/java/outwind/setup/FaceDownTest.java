@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.surface.MeasuredShape;
@@ -93,5 +94,17 @@ class FaceDownTest {
             assertEquals(whole.top()[i], twice.top()[i]);
             assertEquals(whole.underside()[i], twice.underside()[i]);
         }
+    }
+
+    // Of 90 possible boards the first 40 are laid down; a quarter of those rock.
+    @Test
+    void theShareIsOfTheBoardsThatWereLaidDown() {
+        Places places = Places.grid(new Region(0, 0, 900, 180), 19, 7);
+        SampledBoard belly = ShapeOf.sampled(places, (x, y) -> 30, (x, y) -> 2 * Math.pow(x / 450 - 1, 2)
+            + Math.pow(y / 90 - 1, 2));
+        SampledBoard hollow = ShapeOf.sampled(places, (x, y) -> 30, (x, y) -> -2 * Math.pow(x / 450 - 1, 2));
+        List<SampledBoard> possible = IntStream.range(0, 90).mapToObj(k -> k % 4 == 0 && k < 40 ? belly : hollow).toList();
+
+        assertEquals(0.25, FaceDown.of(hollow, possible, 180, 600).rockingShare(), 1e-12);
     }
 }

@@ -14,7 +14,11 @@ import outwind.board.Defect;
 import outwind.board.Price;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
+import outwind.forecast.Forecast;
 import outwind.forecast.JudgeOptions;
+import outwind.judge.Drying;
+import outwind.setup.Moisture;
+import outwind.surface.Faces;
 import outwind.surface.ShapeOf;
 
 class PricedBoardTest {
@@ -61,5 +65,21 @@ class PricedBoardTest {
         assertEquals(0.97, stack.expected(), 1e-12);
         assertEquals(1, stack.withoutTarget().size());
         assertTrue(new Stack(List.of(aimless), "").withoutTarget().isEmpty());
+    }
+
+    // Worked by hand: what is bought is as wide as it was, what is finished as wide as it will be. Without a defect
+    // nothing of what is finished is lost; a defect over a tenth of the face costs a tenth of it.
+    @Test
+    void sharesOfADriedBoardAreOfTheDriedBoard() {
+        Board bought = flat(1000, 200, new Defect(0, 0, 200, 100));
+        Board used = Drying.of(bought, new Moisture(18, 8));
+        JudgeOptions request = JudgeOptions.usual(used);
+        double finished = Forecast.of(Faces.of(used), request).cuts().finished();
+
+        PricedBoard board = PricedBoard.of(bought, used, request, "board.csv", RATES);
+
+        assertTrue(used.width() < 198, "width " + used.width());
+        assertEquals(0.9 * 1000 * used.width(), board.finishedArea(), 1e-6);
+        assertEquals(0.9 * finished, board.finishedVolume(), 1e-9 * finished);
     }
 }

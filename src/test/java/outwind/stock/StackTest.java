@@ -156,4 +156,21 @@ class StackTest {
         assertEquals(new BigDecimal("10.00"), stack.cost().orElseThrow());
         assertEquals(Optional.empty(), new Stack(List.of(board("a", 1, 1e6, null)), "").cost());
     }
+
+    // Without prices the board of which more is left stands first, then the surer one.
+    @Test
+    void withoutPricesTheLeastWasteIsTheBestBuy() {
+        PricedBoard wasteful = finishing("wasteful", 0.9, 4e6);
+        PricedBoard thrifty = finishing("thrifty", 0.9, 9e6);
+        PricedBoard unsure = finishing("unsure", 0.3, 9e6);
+
+        assertEquals(List.of("thrifty", "wasteful", "unsure"), new Stack(List.of(unsure, wasteful, thrifty), "").boards()
+            .stream().map(PricedBoard::name).toList());
+    }
+
+    private static PricedBoard finishing(String name, double chance, double volume) {
+        return new PricedBoard(name, name, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
+            new ThicknessRange(new double[] {19, 20, 21}), new BoardFeet(2000, 200, 27), 200 * 2000 * 27.0, volume, 4e5, OptionalDouble.of(60), Optional.empty(),
+            Optional.empty());
+    }
 }

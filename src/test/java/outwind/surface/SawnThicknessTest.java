@@ -13,8 +13,10 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
 import org.junit.jupiter.api.Test;
-import outwind.surface.field.Viewpoint;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import outwind.board.CaliperReading;
+import outwind.surface.field.Viewpoint;
 
 class SawnThicknessTest {
 
@@ -100,5 +102,22 @@ class SawnThicknessTest {
 
     private static double[] column(double[][] draws, int i) {
         return Arrays.stream(draws).mapToDouble(draw -> draw[i]).toArray();
+    }
+
+    // Identity: the caliper may have been set anywhere round the board, so no corner, edge or end is known better than
+    // the one across from it. From either viewpoint.
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void noEdgeIsKnownBetterThanTheOther(boolean far) {
+        double[] x = {LENGTH / 2, LENGTH / 2, 0, LENGTH};
+        double[] y = {0, WIDTH, WIDTH / 2, WIDTH / 2};
+        double[][] draws = SawnThickness.stated(30, new Viewpoint(LENGTH, WIDTH, far, far)).draws(x, y, 20_000,
+            new SplittableRandom(5));
+
+        double[] deviations = IntStream.range(0, 4).mapToDouble(i -> Math.sqrt(StatUtils.variance(column(draws, i))))
+            .toArray();
+        // Twice the standard error of either is 1 %.
+        assertEquals(1, deviations[0] / deviations[1], 0.03);
+        assertEquals(1, deviations[2] / deviations[3], 0.03);
     }
 }

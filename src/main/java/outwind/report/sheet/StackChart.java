@@ -65,6 +65,13 @@ public final class StackChart {
         return new StackChart(stack, figures).draw();
     }
 
+    /** The same, as it lies on the paper. */
+    static Paper drawn(Stack stack, Figures figures) {
+        StackChart chart = new StackChart(stack, figures);
+        chart.draw();
+        return chart.paper;
+    }
+
     private byte[] draw() {
         int y = paper.paragraph("What the stack finishes at", TextStyle.NAME, Paper.MARGIN, 30, Paper.ROOM, 1);
         y = paper.paragraph(StackReport.expectation(stack), TextStyle.TEXT, Paper.MARGIN, y + 6, Paper.ROOM, 2);

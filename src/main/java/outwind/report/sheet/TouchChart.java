@@ -79,6 +79,13 @@ public final class TouchChart {
         return chart.paper.png(chart.draw());
     }
 
+    /** The same, as it lies on the paper. */
+    static Paper drawn(TouchSheet sheet, Figures figures) {
+        TouchChart chart = new TouchChart(sheet, figures);
+        chart.draw();
+        return chart.paper;
+    }
+
     private int draw() {
         int y = paper.paragraph(sheet.board().name(), TextStyle.NAME, MARGIN, MARGIN - 8, ROOM, 1);
         y = paper.paragraph("Touch off in this order", TextStyle.VERDICT, MARGIN, y, ROOM, 1);

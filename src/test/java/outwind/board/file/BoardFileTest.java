@@ -269,6 +269,16 @@ class BoardFileTest {
     }
 
     @Test
+    void anEndThatWasNotTouchedIsNamedByWhereTheReadingsBegin() throws BadBoardFile {
+        Board board = parse("# units: mm\n# length: 1000\n# width: 200\n# thickness: 30\nx,y,z\n310,20,-0.4\n"
+            + "500,20,-1.10\n985,180,0.25\n");
+
+        assertEquals(1, board.remarks().size(), board.remarks().toString());
+        assertTrue(board.remarks().get(0).startsWith("LOOK AGAIN at the length: nothing was touched off before x 310 mm"
+            + " of 1000 mm."), board.remarks().toString());
+    }
+
+    @Test
     void keyLinesMayCarryWhatASpreadsheetAdds() throws BadBoardFile {
         Board board = parse("""
             "# board: shelf, left half",,

@@ -32,10 +32,12 @@ import outwind.board.Units;
 import outwind.cutting.Cut;
 import outwind.cutting.FaceBCheck;
 import outwind.cutting.Machining;
+import outwind.flatten.ReferencePlane;
 import outwind.flatten.ThicknessRange;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
 import outwind.judge.Planned;
+import outwind.numeric.plane.Plane;
 import outwind.report.drawing.DepthScale;
 import outwind.report.drawing.Frame;
 import outwind.report.drawing.Mark;
@@ -51,6 +53,7 @@ import outwind.setup.Shim;
 import outwind.shop.BedSize;
 import outwind.shop.Cutter;
 import outwind.shop.Shop;
+import outwind.surface.trend.Warp;
 
 /**
  * One value, one figure: what text, sheet, chart and JSON say is read back and held against the judgement.
@@ -502,6 +505,56 @@ class FiguresAgreeTest {
         }
         assertEquals(judgement.board().length(), along.length(), 1e-9);
         assertEquals(judgement.board().width(), across.length(), 1e-9);
+    }
+
+    // By their names: a bow that stands under cup is the wrong one.
+    @ParameterizedTest
+    @MethodSource("said")
+    void warpStandsUnderItsNames(Said said) {
+        Warp warp = said.judgement().warp();
+        Map.of("twist", warp.twist(), "bow", warp.bow(), "cup", warp.cup()).forEach((name, amount) -> {
+            assertEquals(amount.orElseThrow().value(), said.json().at("/warp/" + name).asDouble(), name);
+            assertEquals(amount.orElseThrow().standardError().orElseThrow(),
+                said.json().at("/warp/" + name + "StandardError").asDouble(), name);
+        });
+    }
+
+    // What stands behind the words "Gap under each corner": a row for each corner, its gap as measured and levelled.
+    @ParameterizedTest
+    @MethodSource("said")
+    void gapsUnderTheCornersStandInTheirColumns(Said said) {
+        Judgement judgement = said.judgement();
+        Figures figures = said.figures();
+        String table = said.flatDetails().substring(said.flatDetails().indexOf("Gap under each corner"));
+        for (double[] at : new double[][] {{0, 0}, {judgement.board().length(), 0},
+            {judgement.board().length(), judgement.board().width()}, {0, judgement.board().width()}}) {
+            double underside = judgement.shape().undersideAt(at[0], at[1]);
+            String row = "corner " + figures.place(at[0]) + (at[1] == 0 ? " near " : " far ")
+                + figures.number(underside - judgement.asMeasured().bed().at(at[0], at[1])) + " "
+                + figures.number(underside - judgement.levelled().bed().at(at[0], at[1])) + " ";
+            assertTrue(table.contains(plain(row)), row + " in " + table);
+        }
+        assertTrue(table.contains("as measured levelled"), table);
+    }
+
+    // Every plane that was compared has its own row, and the chosen one its star.
+    @ParameterizedTest
+    @MethodSource("said")
+    void planesStandInTheirRows(Said said) {
+        Figures figures = said.figures();
+        for (int k = 0; k < said.judgement().planes().all().size(); k++) {
+            ReferencePlane plane = said.judgement().planes().all().get(k);
+            Plane face = plane.slab().faceA();
+            String row = plane.name().words() + (plane.equals(said.judgement().planes().chosen()) ? " * " : " ")
+                + figures.tilt(face.slopeX()) + " " + figures.tilt(face.slopeY()) + " "
+                + figures.number(plane.deepestCut()) + " " + figures.volume(plane.removed()) + " "
+                + figures.number(plane.thickness());
+            assertTrue(said.flatDetails().contains(plain(row)), row + " in " + said.flatDetails());
+            JsonNode json = said.json().at("/planes/" + k);
+            assertEquals(List.of(face.slopeX(), face.slopeY(), plane.deepestCut(), plane.removed(), plane.thickness()),
+                List.of(json.get("slopeX").asDouble(), json.get("slopeY").asDouble(), json.get("deepestCut").asDouble(),
+                    json.get("removed").asDouble(), json.get("thickness").asDouble()));
+        }
     }
 
     private static String plain(String text) {
