@@ -122,7 +122,7 @@ class JudgementTest {
     @Test
     void oneThicknessYieldsItLessTheZone() {
         SplittableRandom random = new SplittableRandom(20260301);
-        for (int trial = 0; trial < 50; trial++) {
+        for (int trial = 0; trial < 20; trial++) {
             Judgement judged = judge(SHAPE.read(5, 3, noise(random)));
             SampledBoard whole = judged.whole();
 
@@ -142,7 +142,7 @@ class JudgementTest {
     @Test
     void noPlaneLeavesMoreThanTheThickestSlab() {
         SplittableRandom random = new SplittableRandom(20260302);
-        for (int trial = 0; trial < 50; trial++) {
+        for (int trial = 0; trial < 20; trial++) {
             Judgement judged = judge(SHAPE.read(5, 3, noise(random)));
 
             for (ReferencePlane plane : judged.planes().all()) {
@@ -279,7 +279,7 @@ class JudgementTest {
     @Test
     void volumesAddUp() {
         SplittableRandom random = new SplittableRandom(20260303);
-        for (int trial = 0; trial < 50; trial++) {
+        for (int trial = 0; trial < 20; trial++) {
             Board board = SHAPE.wanted(random.nextDouble(20, 26)).trimmed(random.nextDouble(0, 40), 5)
                 .read(5, 3, noise(random));
             Judgement judged = judge(board);
@@ -332,7 +332,7 @@ class JudgementTest {
     @Test
     void liftingThatDecidesIsAskedForHoweverLittleItGains() {
         SplittableRandom random = new SplittableRandom(20260304);
-        for (int trial = 0; trial < 40; trial++) {
+        for (int trial = 0; trial < 20; trial++) {
             Board board = SHAPE.wanted(random.nextDouble(27, 29)).read(4, 3, noise(random));
 
             Judgement judged = judge(board);
