@@ -56,6 +56,10 @@ public record TouchGrid(double length, double width, int columns, int rows, doub
      */
     public record Spot(double x, double y, int column, int row) {
 
+        public Place place() {
+            return new Place(x, y);
+        }
+
         /** How far the cutter goes from here to there (mm). */
         public double to(Spot other) {
             return Math.hypot(other.x - x, other.y - y);

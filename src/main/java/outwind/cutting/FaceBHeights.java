@@ -49,11 +49,12 @@ public final class FaceBHeights {
         SplittableRandom random = new SplittableRandom(seed);
         for (int d = 0; d < draws; d++) {
             double height = OFF_PLAN * random.nextGaussian();
-            double alongTilt = (shape.seen().farEnd() ? -OFF_SQUARE : OFF_SQUARE) * random.nextGaussian();
-            double acrossTilt = (shape.seen().farEdge() ? -OFF_SQUARE : OFF_SQUARE) * random.nextGaussian();
+            double alongTilt = OFF_SQUARE * random.nextGaussian();
+            double acrossTilt = OFF_SQUARE * random.nextGaussian();
             for (int i = 0; i < x.length; i++) {
                 double drawn = expected.heights()[i] + expected.errors()[d][i] + height
-                    + alongTilt * (2 * x[i] / after.length() - 1) + acrossTilt * (2 * y[i] / after.width() - 1);
+                    + alongTilt * (2 * shape.seen().seenX(x[i]) / after.length() - 1)
+                    + acrossTilt * (2 * shape.seen().seenY(y[i]) / after.width() - 1);
                 if (i < n) {
                     atReadings[d][i] = drawn;
                 } else {

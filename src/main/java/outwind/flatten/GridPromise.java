@@ -62,9 +62,8 @@ public record GridPromise(TouchGrid grid, double range) {
         ImaginedBoard imagined = ImaginedBoard.of(grid.length(), grid.width(), roughness, random);
         Board board = imagined.touchedOff(grid.tour(), random);
         LiftLimit free = new LiftLimit(new Plane(0, 0, 0), Double.POSITIVE_INFINITY, grid.length(), grid.width());
-        ThicknessRange levelled = Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, free, draws, seed)
-            .levelled();
-        return levelled.high() - levelled.low();
+        return Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, free, draws, seed)
+            .levelled().width();
     }
 
     /** True if a sharp kink, as at a knot, can be distinguished from a bow. Where it is not, the range is too narrow. */

@@ -46,8 +46,8 @@ public record NextReading(double x, double y, Tool tool, double left) {
     /** A reading that narrows the range by less than this share is not worth the walk. */
     private static final double WORTHWHILE = 0.05;
 
-    /** Where the face is known so well that touching it off would tell nothing, by x and y (mm). */
-    public interface Known {
+    /** Some places on the board, by x and y (mm). */
+    public interface Where {
         boolean at(double x, double y);
     }
 
@@ -71,11 +71,11 @@ public record NextReading(double x, double y, Tool tool, double left) {
      * The best places for a cutter or a caliper, in order.
      *
      * @param board for where a caliper reaches
-     * @param known places that are not touched off again
+     * @param known where the face is known so well that touching it off would tell nothing
      * @param noise standard deviation of a touch-off (mm)
      * @param most  how many places at most
      */
-    public static List<NextReading> of(Simulation outlook, Board board, Known known, double noise, int most) {
+    public static List<NextReading> of(Simulation outlook, Board board, Where known, double noise, int most) {
         List<Candidate> candidates = heights(some(outlook), known, noise);
         candidates.addAll(thicknesses(some(outlook), board));
         return best(someSlabs(outlook), candidates, most);
@@ -94,15 +94,15 @@ public record NextReading(double x, double y, Tool tool, double left) {
         return Arrays.copyOf(outlook.slabs(), some(outlook).size());
     }
 
-    private static List<Candidate> heights(List<SampledBoard> boards, Known known, double noise) {
-        Places places = boards.get(0).places();
-        return candidates(places, (x, y) -> !known.at(x, y), Tool.CUTTER, noise, (sampled, place) -> sampled.top()[place], boards);
+    private static List<Candidate> heights(List<SampledBoard> boards, Where known, double noise) {
+        return candidates(boards, (x, y) -> !known.at(x, y), Tool.CUTTER, noise,
+            (sampled, place) -> sampled.top()[place]);
     }
 
     private static List<Candidate> thicknesses(List<SampledBoard> boards, Board board) {
-        return candidates(boards.get(0).places(), (x, y) -> Math.min(Math.min(x, board.length() - x),
+        return candidates(boards, (x, y) -> Math.min(Math.min(x, board.length() - x),
             Math.min(y, board.width() - y)) <= TouchGrid.JAWS, Tool.CALIPER, CaliperReading.DEVIATION,
-            (sampled, place) -> sampled.top()[place] - sampled.underside()[place], boards);
+            (sampled, place) -> sampled.top()[place] - sampled.underside()[place]);
     }
 
     /** What is measured of a board at a place (mm). */
@@ -110,8 +110,9 @@ public record NextReading(double x, double y, Tool tool, double left) {
         double of(SampledBoard board, int place);
     }
 
-    private static List<Candidate> candidates(Places places, Known wanted, Tool tool, double noise, Quantity quantity,
-            List<SampledBoard> boards) {
+    private static List<Candidate> candidates(List<SampledBoard> boards, Where wanted, Tool tool, double noise,
+            Quantity quantity) {
+        Places places = boards.get(0).places();
         List<Candidate> candidates = new ArrayList<>();
         for (int k = 0; k < places.size(); k++) {
             if (wanted.at(places.x()[k], places.y()[k])) {

@@ -36,6 +36,11 @@ public record ThicknessRange(double[] sorted) {
         return quantile(0.95);
     }
 
+    /** Nine boards in ten lie within so much (mm). */
+    public double width() {
+        return high() - low();
+    }
+
     /**
      * The thickness that a share of the possible boards stays under (mm); between two boards, in proportion.
      *

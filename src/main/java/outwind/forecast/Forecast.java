@@ -63,7 +63,7 @@ public record Forecast(Faces faces, JudgeOptions request, Fits fits, RestingPose
      * cut, but once face A is cut the rest of it may look doubtful, as {@link #reserve} says.
      */
     private static boolean isAmple(ThicknessRange range, double target) {
-        return target <= range.low() - (range.high() - range.low()) / 2;
+        return target <= range.low() - range.width() / 2;
     }
 
     public static RestingPose pose(Faces faces) {
@@ -133,7 +133,7 @@ public record Forecast(Faces faces, JudgeOptions request, Fits fits, RestingPose
      * of its own.
      */
     private static double reserve(Slab slab, ThicknessRange range) {
-        return Math.max(0, slab.thickness() - range.low()) + range.high() - range.low();
+        return Math.max(0, slab.thickness() - range.low()) + range.width();
     }
 
     /**

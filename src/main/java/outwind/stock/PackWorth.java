@@ -41,8 +41,6 @@ public record PackWorth(Terms terms, BigDecimal takings, BigDecimal takingsLow, 
      */
     public record Terms(Price finished, double profit, Optional<BigDecimal> rate) { }
 
-    private static final double CUBIC_FOOT = Math.pow(304.8, 3);
-
     /** What may come of a pack, draw by draw. */
     static final class Ledger {
 
@@ -102,13 +100,9 @@ public record PackWorth(Terms terms, BigDecimal takings, BigDecimal takingsLow, 
         }
 
         private static double brings(PricedBoard board, Price price) {
-            return price.amount().doubleValue() * switch (price.per()) {
-                case BOARD_FOOT -> board.finishedVolume() / CUBIC_FOOT * 12;
-                case CUBIC_FOOT -> board.finishedVolume() / CUBIC_FOOT;
-                case CUBIC_METRE -> board.finishedVolume() / 1e9;
-                case SQUARE_METRE -> board.finishedArea() / 1e6;
-                case BOARD -> 1;
-            };
+            // A cubic foot is twelve board feet.
+            return price.amount().doubleValue() * Rates.counted(price.per(),
+                board.finishedVolume() / Rates.CUBIC_FOOT * 12, board.finishedVolume(), board.finishedArea());
         }
 
         private static double mean(double[] values) {

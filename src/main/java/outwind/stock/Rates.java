@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import outwind.board.Board;
 import outwind.board.Price;
+import outwind.board.PriceUnit;
 
 /**
  * What wood and work cost. Money is decimal, and each board's cost is rounded to two places once, so that a column of
@@ -17,7 +18,7 @@ import outwind.board.Price;
 public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
 
     /** mm³ in a cubic foot of exactly 304.8 mm. */
-    private static final double CUBIC_FOOT = 304.8 * 304.8 * 304.8;
+    static final double CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 
     private static final BigDecimal MINUTES_AN_HOUR = BigDecimal.valueOf(60);
 
@@ -52,12 +53,23 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
 
     private Optional<BigDecimal> exactly(Board board, BoardFeet feet, double rough) {
         return board.price().or(() -> price).map(known -> known.amount().multiply(
-            BigDecimal.valueOf(switch (known.per()) {
-                case BOARD_FOOT -> feet.paid();
-                case CUBIC_FOOT -> rough / CUBIC_FOOT;
-                case CUBIC_METRE -> rough / 1e9;
-                case SQUARE_METRE -> board.length() * board.width() / 1e6;
-                case BOARD -> 1;
-            })));
+            BigDecimal.valueOf(counted(known.per(), feet.paid(), rough, board.length() * board.width()))));
+    }
+
+    /**
+     * How many of what a price is asked for a board has.
+     *
+     * @param boardFeet as the price counts them
+     * @param volume    mm³
+     * @param area      mm²
+     */
+    static double counted(PriceUnit per, double boardFeet, double volume, double area) {
+        return switch (per) {
+            case BOARD_FOOT -> boardFeet;
+            case CUBIC_FOOT -> volume / CUBIC_FOOT;
+            case CUBIC_METRE -> volume / 1e9;
+            case SQUARE_METRE -> area / 1e6;
+            case BOARD -> 1;
+        };
     }
 }

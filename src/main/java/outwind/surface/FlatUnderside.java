@@ -33,7 +33,7 @@ record FlatUnderside(double height, double deviation) implements UndersideShape 
         double height = calipers.stream().mapToDouble(c -> top.mean(c.x(), c.y()) - c.thickness()).average()
             .orElseThrow();
         double variance = calipers.stream()
-            .mapToDouble(c -> Math.pow(top.deviation(c.x(), c.y()), 2) + CaliperReading.DEVIATION * CaliperReading.DEVIATION).sum();
+            .mapToDouble(c -> Math.pow(top.deviation(c.x(), c.y()), 2) + Math.pow(CaliperReading.DEVIATION, 2)).sum();
         return new FlatUnderside(height, Math.sqrt(variance) / calipers.size());
     }
 

@@ -35,7 +35,7 @@ class GapErrorsTest {
 
         @Override
         public Viewpoint seen() {
-            return Viewpoint.near(900, 200);
+            return new Viewpoint(900, 200, false, false);
         }
 
         @Override

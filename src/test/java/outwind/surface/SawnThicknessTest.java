@@ -59,7 +59,7 @@ class SawnThicknessTest {
         double[] y = {10, 140, 10, 140};
         SplittableRandom random = new SplittableRandom(1);
 
-        double[] deviations = Arrays.stream(SawnThickness.stated(43, Viewpoint.near(LENGTH, WIDTH)).draws(x, y, 4000, random))
+        double[] deviations = Arrays.stream(SawnThickness.stated(43, new Viewpoint(LENGTH, WIDTH, false, false)).draws(x, y, 4000, random))
             .mapToDouble(draw -> Math.sqrt(StatUtils.variance(Arrays.stream(draw)
                 .map(t -> t + random.nextGaussian(0, CaliperReading.DEVIATION)).toArray()))).toArray();
 
@@ -76,7 +76,7 @@ class SawnThicknessTest {
 
     @Test
     void oneFigureLeavesTheWedgeAsOpenAsItWasBelieved() {
-        double[][] draws = SawnThickness.stated(30, Viewpoint.near(LENGTH, WIDTH)).draws(new double[] {0, LENGTH},
+        double[][] draws = SawnThickness.stated(30, new Viewpoint(LENGTH, WIDTH, false, false)).draws(new double[] {0, LENGTH},
             new double[] {0, WIDTH}, 20_000, new SplittableRandom(2));
 
         assertEquals(30, StatUtils.mean(column(draws, 0)), 0.03);
@@ -92,7 +92,7 @@ class SawnThicknessTest {
         List<CaliperReading> six = IntStream.range(0, 6).mapToObj(i -> new CaliperReading(
             20 + (LENGTH - 40) * (i % 3) / 2, i < 3 ? 0 : WIDTH, 30 + 0.5 * (i % 3), i)).toList();
 
-        double[][] draws = SawnThickness.through(six, Viewpoint.near(LENGTH, WIDTH)).draws(new double[] {0, LENGTH},
+        double[][] draws = SawnThickness.through(six, new Viewpoint(LENGTH, WIDTH, false, false)).draws(new double[] {0, LENGTH},
             new double[] {0, WIDTH}, 2000, random);
 
         assertEquals(30, StatUtils.mean(column(draws, 0)), 0.1);

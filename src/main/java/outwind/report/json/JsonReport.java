@@ -2,8 +2,8 @@ package outwind.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Optional;
 import java.util.Locale;
+import java.util.Optional;
 import outwind.board.Board;
 import outwind.board.Face;
 import outwind.board.Reading;
@@ -20,10 +20,10 @@ import outwind.setup.BedContact;
 import outwind.setup.Corner;
 import outwind.setup.Setup;
 import outwind.setup.Shim;
+import outwind.surface.ZeroDrift;
 import outwind.surface.trend.Term;
 import outwind.surface.trend.TrendFit;
 import outwind.surface.trend.Warp;
-import outwind.surface.ZeroDrift;
 
 /**
  * The judged board for scripts: one JSON object, lengths in mm, volumes in mm³, slopes in mm per mm, shares from 0 to

@@ -2,6 +2,8 @@ package outwind.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import outwind.board.Place;
 import outwind.board.TouchGrid;
 import outwind.flatten.GridPromise;
 import outwind.report.words.TouchSheet;
@@ -23,8 +25,9 @@ public final class TouchJson {
             .put("travel", TouchGrid.travel(sheet.tour()))
             .put("reason", JsonText.code(sheet.plan().reason()));
         ArrayNode places = root.putArray("places");
+        List<Place> calipers = sheet.calipers();
         sheet.tour().forEach(spot -> places.addObject().put("x", spot.x()).put("y", spot.y())
-            .put("caliper", sheet.isByCaliper(spot)));
+            .put("caliper", calipers.contains(spot.place())));
         ArrayNode grids = root.putArray("grids");
         for (GridPromise promise : sheet.plan().promises()) {
             grids.addObject().put("columns", promise.grid().columns()).put("rows", promise.grid().rows())

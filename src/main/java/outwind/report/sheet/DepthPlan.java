@@ -208,8 +208,9 @@ final class DepthPlan {
             labels.write(paper, TextStyle.STRONG, suspect, Labels.Side.ALL, "read again");
         }
         for (int i = 0; i < places.size(); i++) {
-            labels.write(paper, TextStyle.STRONG, places.get(i), Labels.Side.ALL, (judgement.worthReading().get(i).tool() == NextReading.Tool.CALIPER
-                ? "caliper " : "read ") + (i + 1), "" + (i + 1));
+            boolean byCaliper = judgement.worthReading().get(i).tool() == NextReading.Tool.CALIPER;
+            labels.write(paper, TextStyle.STRONG, places.get(i), Labels.Side.ALL,
+                (byCaliper ? "caliper " : "read ") + (i + 1), "" + (i + 1));
         }
     }
 

@@ -30,6 +30,7 @@ final class StepColumn {
     private final Paper paper;
     private final Judgement judgement;
     private final Figures figures;
+    private final Sentences sentences;
     private final List<Support> supports;
     private final int left;
     private final int room;
@@ -46,6 +47,7 @@ final class StepColumn {
         this.paper = paper;
         this.judgement = judgement;
         this.figures = figures;
+        this.sentences = new Sentences(judgement, figures);
         this.supports = Support.round(judgement);
         this.left = left;
         this.room = room;
@@ -95,7 +97,7 @@ final class StepColumn {
 
     private void beforeCutting() {
         heading("Before you cut");
-        for (String step : new Sentences(judgement, figures).beforeCutting()) {
+        for (String step : sentences.beforeCutting()) {
             words("\u2022 " + step);
             y += GAP / 2;
         }
@@ -103,7 +105,6 @@ final class StepColumn {
 
     private void setDown() {
         heading("1  Set it down, face A up");
-        Sentences sentences = new Sentences(judgement, figures);
         if (!judgement.setup().held().holds()) {
             words(sentences.carrier());
         } else if (supports.stream().noneMatch(Support::isShimmed)) {
@@ -155,7 +156,7 @@ final class StepColumn {
 
     private void keepBelow(Cut cut) {
         if (!cut.leavesRoomForClamps()) {
-            words(new Sentences(judgement, figures).clamps(cut));
+            words(sentences.clamps(cut));
             return;
         }
         int top = y;
@@ -197,7 +198,7 @@ final class StepColumn {
         if (!isTerse) {
             words("All off alike is only your zero. If one place alone is off by more than its ±, the board has"
                 + " moved. Then read all of face B and run outwind finish.");
-            new Sentences(judgement, figures).looseCheck().ifPresent(this::words);
+            sentences.looseCheck().ifPresent(this::words);
         }
         y += GAP;
     }
@@ -252,7 +253,7 @@ final class StepColumn {
             + " above " + bed() + ", about " + figures.small(cut.depth()) + " below its highest spot."
             + work(cut, " "));
         words(cut.leavesRoomForClamps() ? "Keep clamps below " + figures.atMost(cut.keepBelow()) + "."
-            : new Sentences(judgement, figures).clamps(cut));
+            : sentences.clamps(cut));
         y = paper.paragraph("Finished: " + figures.setting(judgement.cuts().thickness()) + " thick", TextStyle.HEADING, left,
             y + 4, room, 1);
     }
@@ -263,7 +264,7 @@ final class StepColumn {
             + " outwind finish. It says whether " + figures.setting(judgement.board().target().getAsDouble())
             + " can be had.");
         y += GAP;
-        new Sentences(judgement, figures).next().ifPresent(next -> {
+        sentences.next().ifPresent(next -> {
             heading("Or find out first");
             words(next);
         });

@@ -7,6 +7,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import outwind.board.Place;
 import outwind.board.TouchGrid;
 import outwind.report.drawing.Frame;
 import outwind.report.drawing.Paper;
@@ -62,12 +63,14 @@ public final class TouchChart {
 
     private final Paper paper = new Paper(Paper.WIDTH, TALLEST);
     private final TouchSheet sheet;
+    private final List<Place> calipers;
     private final TouchGrid grid;
     private final List<TouchGrid.Spot> tour;
     private final Figures figures;
 
     private TouchChart(TouchSheet sheet, Figures figures) {
         this.sheet = sheet;
+        this.calipers = sheet.calipers();
         this.grid = sheet.grid();
         this.tour = sheet.tour();
         this.figures = figures;
@@ -98,9 +101,9 @@ public final class TouchChart {
         y = paper.paragraph("x from the end you measure from, y from the near edge, in " + figures.unitInFull()
             + ". Height of the cutter: higher is more; where zero is does not matter. If the first spot reads otherwise"
             + " at the end, the board or zero has moved.", TextStyle.TEXT, MARGIN, y, ROOM, 4);
-        Optional<String> calipers = sheet.caliperAdvice("that have a second ring and a second box");
-        if (calipers.isPresent()) {
-            y = paper.paragraph(calipers.get(), TextStyle.STRONG, MARGIN, y + 6, ROOM, 2);
+        Optional<String> advice = sheet.caliperAdvice("that have a second ring and a second box");
+        if (advice.isPresent()) {
+            y = paper.paragraph(advice.get(), TextStyle.STRONG, MARGIN, y + 6, ROOM, 2);
         }
         y = paper.paragraph(CAUTIONS, TextStyle.TEXT, MARGIN, y + 6, ROOM, 2);
         return y + MARGIN - 8;
@@ -160,7 +163,7 @@ public final class TouchChart {
         pen.setColor(Paper.INK);
         pen.setStroke(new BasicStroke(2.5f));
         pen.draw(circle);
-        if (sheet.isByCaliper(spot)) {
+        if (calipers.contains(spot.place())) {
             pen.draw(new Ellipse2D.Double(x - RING, y - RING, 2 * RING, 2 * RING));
         }
         paper.centred(String.valueOf(number), TextStyle.STRONG, number == 1 ? Paper.WHITE : Paper.INK, x, y);
@@ -191,7 +194,7 @@ public final class TouchChart {
     /** The boxes to write in, down one column and on down the next; returns the y below them (px). */
     private int list(int top) {
         int count = tour.size() + 1;
-        boolean isWide = !sheet.calipers().isEmpty();
+        boolean isWide = !calipers.isEmpty();
         int most = isWide ? WIDE_COLUMNS : LIST_COLUMNS;
         int lines = (count + most - 1) / most;
         int columns = (count + lines - 1) / lines;
@@ -218,7 +221,7 @@ public final class TouchChart {
             paper.fromRight(figures.place(spot.x()), TextStyle.TEXT, Paper.INK, left + X_END, middle);
             paper.fromRight(figures.place(spot.y()), TextStyle.TEXT, Paper.INK, left + Y_END, middle);
             paper.box(left + BOX, middle - BOX_HEIGHT / 2, BOX_WIDTH, BOX_HEIGHT, 2);
-            if (i < tour.size() && sheet.isByCaliper(spot)) {
+            if (i < tour.size() && calipers.contains(spot.place())) {
                 paper.box(left + SECOND_BOX, middle - BOX_HEIGHT / 2, BOX_WIDTH, BOX_HEIGHT, 2);
             }
         }

@@ -187,7 +187,7 @@ public final class StackReport {
     }
 
     private String money(BigDecimal amount) {
-        return amount.toPlainString() + (stack.currency().isEmpty() ? "" : "\u00a0" + stack.currency());
+        return Figures.money(amount.toPlainString(), stack.currency());
     }
 
     /** One line for each board, in mm, mm² and mm³; a header; commas, quotes where a name needs them. */

@@ -164,9 +164,8 @@ public final class TextReport {
 
     private void shims() {
         BoardGrid grid = new BoardGrid(board, figures);
-        for (Shim shim : judgement.setup().places()) {
-            grid.put(shim.x(), shim.y(), figures.shim(shim.height())
-                + (judgement.setup().isUnsure(shim) ? Support.UNSURE : ""));
+        for (Support support : Support.round(judgement)) {
+            grid.put(support.shim().x(), support.shim().y(), support.height(figures));
         }
         grid.print(page, GRID);
         judgement.request().shop().wedge().ifPresent(taper -> {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import outwind.board.Place;
 import outwind.board.TouchGrid;
 import outwind.flatten.GridPromise;
 import outwind.report.words.Figures;
@@ -23,11 +24,13 @@ public final class TouchReport {
     private static final String BOX = "[__________]";
 
     private final TouchSheet sheet;
+    private final List<Place> calipers;
     private final Figures figures;
     private final Page page = new Page();
 
     private TouchReport(TouchSheet sheet, Figures figures) {
         this.sheet = sheet;
+        this.calipers = sheet.calipers();
         this.figures = figures;
     }
 
@@ -91,10 +94,10 @@ public final class TouchReport {
         List<List<String>> rows = new ArrayList<>();
         List<TouchGrid.Spot> tour = sheet.tour();
         for (int i = 0; i < tour.size(); i++) {
-            rows.add(cells(String.valueOf(i + 1), tour.get(i), sheet.isByCaliper(tour.get(i)) ? BOX : ""));
+            rows.add(cells(String.valueOf(i + 1), tour.get(i), calipers.contains(tour.get(i).place()) ? BOX : ""));
         }
         rows.add(cells("1 again", tour.get(0), ""));
-        page.table("  ", sheet.calipers().isEmpty() ? List.of("place", "x", "y", "height")
+        page.table("  ", calipers.isEmpty() ? List.of("place", "x", "y", "height")
             : List.of("place", "x", "y", "height", "thickness"), rows);
         page.gap();
         page.paragraph("Read the first place again at the end. If it is off by more than one reading should be, the board or"
@@ -104,7 +107,7 @@ public final class TouchReport {
 
     private List<String> cells(String number, TouchGrid.Spot spot, String caliper) {
         List<String> cells = List.of(number, figures.place(spot.x()), figures.place(spot.y()), BOX);
-        return sheet.calipers().isEmpty() ? cells : Stream.concat(cells.stream(), Stream.of(caliper)).toList();
+        return calipers.isEmpty() ? cells : Stream.concat(cells.stream(), Stream.of(caliper)).toList();
     }
 
     private void reasons() {

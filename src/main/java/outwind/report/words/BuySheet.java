@@ -51,7 +51,7 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
 
     private static String cost(StackPlan plan, BigDecimal amount, String currency) {
         return plan.measure() == StackPlan.Measure.MONEY
-            ? amount.toPlainString() + (currency.isEmpty() ? "" : "\u00a0" + currency)
+            ? Figures.money(amount.toPlainString(), currency)
             : Figures.decimals(amount.doubleValue() / 1e9, 4) + "\u00a0m³ of rough wood";
     }
 
@@ -82,8 +82,8 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
         double area = IntStream.range(0, areas.length).mapToDouble(i -> areas[i] * plan.cut(i)).sum();
         return area <= 0 ? Optional.empty() : Optional.of("Wood for each piece, offcuts shared out by area: "
             + IntStream.range(0, areas.length).filter(i -> plan.cut(i) > 0).mapToObj(i -> items.get(i).name()
-                + "\u00a0" + Figures.decimals(plan.cost().doubleValue() * areas[i] / area, 2)
-                + (currency.isEmpty() ? "" : "\u00a0" + currency)).collect(Collectors.joining(", ")) + ".");
+                + "\u00a0" + Figures.money(Figures.decimals(plan.cost().doubleValue() * areas[i] / area, 2),
+                currency)).collect(Collectors.joining(", ")) + ".");
     }
 
     private static List<String> missing(StackPlan plan, Figures figures) {
@@ -97,8 +97,8 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
 
     private static String board(StackPlan.BoardCut cut, boolean withKind, String currency) {
         PricedBoard priced = cut.priced();
-        String cost = priced.wood().map(amount -> ", " + amount.toPlainString()
-            + (currency.isEmpty() ? "" : "\u00a0" + currency)).orElse("");
+        String cost = priced.wood().map(amount -> ", " + Figures.money(amount.toPlainString(), currency))
+            .orElse("");
         String kind = cut.board().kind().words();
         return priced.name() + (withKind && !kind.isEmpty() ? " (" + kind + ")" : "") + cost + ": " + BlankSheet.named(cut.layout().blanks()) + "; "
             + cut.layout().order().words() + ".";

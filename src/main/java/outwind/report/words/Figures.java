@@ -163,6 +163,15 @@ public record Figures(Units units) {
         return decimals(share * 100, 0) + HARD_SPACE + "%";
     }
 
+    /**
+     * An amount of money with its label.
+     *
+     * @param currency perhaps empty
+     */
+    public static String money(String amount, String currency) {
+        return amount + (currency.isEmpty() ? "" : HARD_SPACE + currency);
+    }
+
     /** Minutes of work: whole ones, from two hours on as 7 h 10 min. */
     public static String minutes(double minutes) {
         int whole = (int) Math.round(minutes);

@@ -85,11 +85,11 @@ public record PackSheet(String verdict, List<String> details) {
     private static String each(PackWorth worth, BigDecimal bid, String currency, Figures figures) {
         boolean inches = figures.units() == Units.INCHES;
         double amount = bid.doubleValue() / (inches ? worth.boardFeet() : worth.volume() / CUBIC_METRE);
-        return " (" + Figures.decimals(amount, 2) + (currency.isEmpty() ? "" : "\u00a0" + currency)
+        return " (" + Figures.money(Figures.decimals(amount, 2), currency)
             + (inches ? " per board foot)" : " per m³)");
     }
 
     private static String money(BigDecimal amount, String currency) {
-        return amount.toPlainString() + (currency.isEmpty() ? "" : "\u00a0" + currency);
+        return Figures.money(amount.toPlainString(), currency);
     }
 }

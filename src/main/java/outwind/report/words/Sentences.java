@@ -252,10 +252,14 @@ public final class Sentences {
                 + ", each levelled on its own, finish";
     }
 
-    /** True if reading again what looks wrong comes before all else; without a target nobody can say that it does not. */
+    /** Without a target nobody can say that a reading does not matter. */
+    private boolean comesFirst(Doubt doubt) {
+        return judgement.board().target().isEmpty() || judgement.decides(doubt);
+    }
+
+    /** True if reading again what looks wrong comes before all else. */
     public boolean isLookedAtFirst() {
-        return judgement.doubts().stream()
-            .anyMatch(doubt -> judgement.board().target().isEmpty() || judgement.decides(doubt));
+        return judgement.doubts().stream().anyMatch(this::comesFirst);
     }
 
     /** Readings that look wrong, with what each does to the verdict. */
@@ -270,7 +274,7 @@ public final class Sentences {
             .findFirst().orElse("");
         boolean aloneOnItsLine = judgement.board().readings().stream()
             .filter(other -> other.line() == reading.line()).count() == 1;
-        return (judgement.board().target().isEmpty() || judgement.decides(doubt) ? "LOOK AGAIN at line " : "Note line ")
+        return (comesFirst(doubt) ? "LOOK AGAIN at line " : "Note line ")
             + reading.line() + " of the file: " + figures.fineLength(reading.z()) + " at "
             + place(reading.x(), reading.y()) + (reading.note().isBlank() ? "" : " (" + reading.note() + ")")
             + ". The other readings point to " + figures.fineLength(doubt.suspect().expected())

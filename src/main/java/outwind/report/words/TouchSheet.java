@@ -29,21 +29,16 @@ public record TouchSheet(Board board, TouchPlan plan) {
         return grid().tour();
     }
 
-    /** True if the thickness should be measured at a spot as well; nowhere on a board that was planed. */
-    public boolean isByCaliper(TouchGrid.Spot spot) {
-        return calipers().contains(new Place(spot.x(), spot.y()));
-    }
-
     /** Where the thickness should be measured by caliper; nowhere on a board that was planed. */
     public List<Place> calipers() {
         return board.evenThickness() ? List.of() : TouchGrid.byCaliper(tour().stream()
-            .map(spot -> new Place(spot.x(), spot.y())).toList(), grid().length(), grid().width());
+            .map(TouchGrid.Spot::place).toList(), grid().length(), grid().width());
     }
 
     /** What to do with the caliper; empty for a board that was planed. */
     public Optional<String> caliperAdvice(String how) {
-        return calipers().isEmpty() ? Optional.empty() : Optional.of("Measure the thickness with a caliper too, at the "
-            + calipers().size() + " places " + how + ". Without it the range of a sawn board is about three times as wide.");
+        int count = calipers().size();
+        return count == 0 ? Optional.empty() : Optional.of("Measure the thickness with a caliper too, at the " + count + " places " + how + ". Without it the range of a sawn board is about three times as wide.");
     }
 
     /** Its size, and what it is to become. */

@@ -41,11 +41,6 @@ public record Viewpoint(double length, double width, boolean farEnd, boolean far
         return new Viewpoint(length, width, along < -ROUNDING * most, across < -ROUNDING * most);
     }
 
-    /** From the corner at 0, 0. */
-    public static Viewpoint near(double length, double width) {
-        return new Viewpoint(length, width, false, false);
-    }
-
     /** How far a place is from the end that comes first (mm); likewise the place that is so far from it. */
     public double seenX(double x) {
         return farEnd ? length - x : x;

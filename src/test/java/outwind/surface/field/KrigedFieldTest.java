@@ -22,7 +22,7 @@ class KrigedFieldTest {
         Arrays.setAll(z, i -> random.nextDouble(-60, 60));
 
         KrigedField.Predicted last = KrigedField.of(Observations.of(x, y, z, 0.05, 1500, 200), TrendModel.CURVED,
-            Prior.FACE, Noises.AS_STATED, Viewpoint.near(1500, 200)).leavingOut().get(40);
+            Prior.FACE, Noises.AS_STATED, new Viewpoint(1500, 200, false, false)).leavingOut().get(40);
 
         assertEquals(Double.POSITIVE_INFINITY, last.deviation());
     }
