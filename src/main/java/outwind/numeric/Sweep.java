@@ -9,7 +9,11 @@ package outwind.numeric;
  *   log likelihood   −½ (log|K| + Σ log(p / precision) + G_zz),   for a free coefficient log p
  *   left out, i      its residual is E_zi/eᵢ, of variance 1/eᵢ
  * </pre>
- * Free coefficients make the likelihood the restricted one, up to a constant.
+ * Free coefficients make the likelihood the restricted one, up to a constant. Leaving an observation out for good is a
+ * free coefficient of its own: its column is a unit vector, and what the others say is left.
+ *
+ * <p>Columns from {@code firstPair} on are alternatives, two and two: never is more than one pair in the model, so
+ * products of different pairs are not kept.
  *
  * <p>Source: the sweep operator: J. H. Goodnight, The American Statistician 33 (1979) 149–158; leaving out: O. Dubrule,
  * Mathematical Geology 15 (1983) 687–699.
@@ -22,32 +26,76 @@ public final class Sweep {
     private final double[][] gram;
     private final double[][] each;
     private final double[] alone;
+    private final int firstPair;
     private double logDeterminant;
 
-    Sweep(double[][] gram, double[][] each, double[] alone, double logDeterminant) {
+    /** @param gram upper triangle; kept and changed, as are {@code each} and {@code alone} */
+    Sweep(double[][] gram, double[][] each, double[] alone, int firstPair, double logDeterminant) {
         this.gram = gram;
         this.each = each;
         this.alone = alone;
+        this.firstPair = firstPair;
         this.logDeterminant = logDeterminant;
     }
 
-    /** A copy without the columns before one, which are eliminated already. */
-    public Sweep from(int column) {
-        int c = gram.length - column;
-        double[][] rest = new double[c][];
+    /** The end of those columns after {@code i} whose products with it are kept; the last column always is. */
+    static int kept(int i, int firstPair, int last) {
+        return i < firstPair || i == last ? last : i + ((i - firstPair) % 2 == 0 ? 2 : 1);
+    }
+
+    /** A copy without the columns before one, which are eliminated already, and perhaps without the pairs. */
+    public Sweep from(int column, boolean pairs) {
+        int last = gram.length - 1;
+        int c = (pairs ? last : firstPair) - column + 1;
+        double[][] rest = new double[c][c];
         double[][] eachOfRest = new double[each.length == 0 ? 0 : c][];
         for (int i = 0; i < c; i++) {
-            rest[i] = new double[c];
-            System.arraycopy(gram[i + column], i + column, rest[i], i, c - i);
+            int was = i < c - 1 ? i + column : last;
+            System.arraycopy(gram[was], was, rest[i], i, Math.min(kept(was, firstPair, last) - was, c - i));
+            rest[i][c - 1] = gram[was][last];
             if (eachOfRest.length > 0) {
-                eachOfRest[i] = each[i + column].clone();
+                eachOfRest[i] = each[was].clone();
             }
         }
-        return new Sweep(rest, eachOfRest, alone.clone(), logDeterminant);
+        return new Sweep(rest, eachOfRest, alone.clone(), firstPair - column, logDeterminant);
     }
 
     /**
-     * Eliminates a column's coefficient; columns are eliminated in order.
+     * Leaves an observation out for good; the likelihood is then that of the others.
+     *
+     * @param row of K⁻¹ that is the observation's, length n
+     */
+    void leaveOut(int observation, double[] row) {
+        double pivot = row[observation];
+        logDeterminant += Math.log(pivot);
+        double[] its = new double[gram.length];
+        for (int i = 0; i < its.length; i++) {
+            its[i] = each[i][observation];
+        }
+        for (int i = 0; i < its.length; i++) {
+            subtract(its[i] / pivot, its, i);
+            for (int k = 0; k < row.length; k++) {
+                each[i][k] -= its[i] / pivot * row[k];
+            }
+        }
+        for (int k = 0; k < row.length; k++) {
+            alone[k] -= row[k] * row[k] / pivot;
+        }
+        // What is left at its own place is rounding.
+        alone[observation] = 0;
+    }
+
+    private void subtract(double factor, double[] of, int row) {
+        int last = gram.length - 1;
+        int end = kept(row, firstPair, last);
+        for (int j = row; j < end; j++) {
+            gram[row][j] -= factor * of[j];
+        }
+        gram[row][last] -= factor * of[last];
+    }
+
+    /**
+     * Eliminates a column's coefficient; columns before the pairs are eliminated in order.
      *
      * @param precision of the coefficient about zero; 0 for a free one
      */
@@ -57,9 +105,7 @@ public final class Sweep {
         double[] row = gram[column];
         for (int i = column + 1; i < gram.length; i++) {
             double factor = row[i] / pivot;
-            for (int j = i; j < gram.length; j++) {
-                gram[i][j] -= factor * row[j];
-            }
+            subtract(factor, row, i);
             for (int k = 0; k < alone.length; k++) {
                 each[i][k] -= factor * each[column][k];
             }

@@ -114,24 +114,27 @@ public final class TurnedObservations {
     /**
      * Products of all columns and z under K⁻¹, from which columns can be eliminated one after another.
      *
-     * @param variance s²
-     * @param noise    f²
-     * @param leftOut  true if what each observation is off by is wanted too; see {@link Sweep#leftOut}
+     * @param variance  s²
+     * @param noise     f²
+     * @param firstPair the first of the columns that are pairs; see {@link Sweep}
+     * @param leftOut   true if what each observation is off by is wanted too; see {@link Sweep#leftOut}
      */
-    public Sweep sweep(double variance, double noise, boolean leftOut) {
+    public Sweep sweep(double variance, double noise, int firstPair, boolean leftOut) {
         double[] precisions = precisions(variance, noise);
         int n = precisions.length;
-        int c = turned.length;
-        double[][] gram = new double[c][c];
+        int last = turned.length - 1;
+        double[][] gram = new double[last + 1][last + 1];
         double[] weighted = new double[n];
-        double[][] each = new double[leftOut ? c : 0][];
-        for (int i = 0; i < c; i++) {
+        double[][] each = new double[leftOut ? last + 1 : 0][];
+        for (int i = 0; i <= last; i++) {
             for (int k = 0; k < n; k++) {
                 weighted[k] = turned[i][k] * precisions[k];
             }
-            for (int j = i; j < c; j++) {
+            int end = Sweep.kept(i, firstPair, last);
+            for (int j = i; j < end; j++) {
                 gram[i][j] = dot(weighted, turned[j]);
             }
+            gram[i][last] = dot(weighted, turned[last]);
             if (leftOut) {
                 each[i] = untimes(weighted);
             }
@@ -144,7 +147,18 @@ public final class TurnedObservations {
                 alone[i] += turn[k][i] * turn[k][i] * precisions[k];
             }
         }
-        return new Sweep(gram, each, alone, logDeterminant);
+        return new Sweep(gram, each, alone, firstPair, logDeterminant);
+    }
+
+    /** The same with one observation left out for good. */
+    public Sweep sweepWithout(int observation, double variance, double noise, int firstPair) {
+        Sweep sweep = sweep(variance, noise, firstPair, true);
+        double[] ofIts = precisions(variance, noise);
+        for (int k = 0; k < ofIts.length; k++) {
+            ofIts[k] *= turn[k][observation];
+        }
+        sweep.leaveOut(observation, untimes(ofIts));
+        return sweep;
     }
 
     /** Tᵀ·a. */

@@ -163,13 +163,13 @@ public final class MeasuredShape implements BoardShape {
         int[] likeliest = IntStream.range(0, slips.length).boxed().sorted(Comparator.comparingDouble(i -> -slips[i]))
             .limit(CANDIDATES).mapToInt(Integer::intValue).toArray();
         for (int first : likeliest) {
-            List<KrigedField.Predicted> others = of(measured.without(readings.get(first))).leavingOut();
+            List<KrigedField.Predicted> others = leavingOutBeside(first);
             for (int second = 0; second < slips.length; second++) {
                 if (second != first) {
                     int other = second;
                     boolean isMetTwice = Arrays.stream(likeliest).anyMatch(k -> k == other);
                     double both = Math.exp(slips[first] + Slips.LOG_ODDS - most
-                        + others.get(second < first ? second : second - 1).logSlip()) / (isMetTwice ? 2 : 1);
+                        + others.get(second).logSlip()) / (isMetTwice ? 2 : 1);
                     all += both;
                     chances[first] += both;
                     chances[second] += both;
@@ -184,6 +184,17 @@ public final class MeasuredShape implements BoardShape {
         return Optional.of(new SuspectReading(readings.get(worst),
             predicted.get(worst).mean() + readings.get(worst).z() - overBed.get(worst).z(),
             predicted.get(worst).deviation(), curved.studentised(worst, overBed.get(worst).x(), overBed.get(worst).y())));
+    }
+
+    /** The same with one reading left out already, at whose place in the list is nothing of use. */
+    private List<KrigedField.Predicted> leavingOutBeside(int reading) {
+        if (!isAveraged()) {
+            return top.leavingOutBeside(reading);
+        }
+        List<KrigedField.Predicted> others = new ArrayList<>(of(measured.without(
+            measured.readingsOf(Face.A).get(reading))).leavingOut());
+        others.add(reading, null);
+        return others;
     }
 
     /** What each reading should have been by all the others; where they are averaged, only those far off are looked at. */

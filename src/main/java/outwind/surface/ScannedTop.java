@@ -175,6 +175,11 @@ final class ScannedTop implements TopFace {
         return List.of();
     }
 
+    @Override
+    public List<KrigedField.Predicted> leavingOutBeside(int reading) {
+        return List.of();
+    }
+
     /**
      * What of the cells around a place can touch a cut.
      *

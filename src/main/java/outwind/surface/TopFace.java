@@ -26,6 +26,9 @@ interface TopFace {
      */
     List<KrigedField.Predicted> leavingOut();
 
+    /** The same where one reading is left out already; what stands at its own place means nothing. */
+    List<KrigedField.Predicted> leavingOutBeside(int reading);
+
     /**
      * Faces that the readings leave possible, each as likely as the next.
      *

@@ -32,6 +32,11 @@ record TouchedTop(KrigedField field) implements TopFace {
     }
 
     @Override
+    public List<KrigedField.Predicted> leavingOutBeside(int reading) {
+        return field.leavingOutBeside(reading);
+    }
+
+    @Override
     public Drawn draws(Places places, double[][] anchors, int count, SplittableRandom random) {
         double[][] all = places.and(anchors);
         double[][] draws = field.draws(all[0], all[1], count, random);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -57,7 +58,7 @@ class TurnedObservationsTest {
     }
 
     private Sweep swept(double spread, double factor, int free) {
-        Sweep sweep = turned().sweep(spread * spread, factor * factor, true);
+        Sweep sweep = turned().sweep(spread * spread, factor * factor, 3, true);
         for (int j = 0; j < free; j++) {
             sweep.eliminate(j, j < 3 ? 0 : Math.pow(DEVIATIONS[j - 3], -2));
         }
@@ -85,6 +86,56 @@ class TurnedObservationsTest {
         assertArrayEquals(expected.variances(), alone.variances(), 1e-9);
         assertArrayEquals(expected.residuals(), pair.residuals(), 1e-9);
         assertArrayEquals(expected.variances(), pair.variances(), 1e-9);
+    }
+
+    /** A free coefficient of its own does what taking the observation away does. */
+    @Test
+    void leavingOutForGoodIsNeverHavingSeenIt() {
+        int gone = 4;
+        int[] rest = IntStream.range(0, N).filter(i -> i != gone).toArray();
+        TurnedObservations others = TurnedObservations.of(new Matern52(1, 0.8, 0.6), only(rest, x), only(rest, y),
+            Arrays.stream(columns).map(column -> only(rest, column)).toArray(double[][]::new), only(rest, z),
+            only(rest, noise));
+        double[] apart = new double[2];
+        for (int k = 0; k < 2; k++) {
+            Sweep without = eliminated(turned().sweepWithout(gone, 0.09 + k, 2.25, 3));
+            Sweep never = eliminated(others.sweep(0.09 + k, 2.25, 3, true));
+            apart[k] = without.logLikelihood() - never.logLikelihood();
+
+            assertArrayEquals(never.leftOut().residuals(), only(rest, without.leftOut().residuals()), 1e-9);
+            assertArrayEquals(never.leftOut().variances(), only(rest, without.leftOut().variances()), 1e-9);
+            assertEquals(Double.POSITIVE_INFINITY, without.leftOut().variances()[gone]);
+        }
+        assertEquals(apart[0], apart[1], 1e-9);
+    }
+
+    @Test
+    void aCopyWithoutPairsHasTheSameRest() {
+        Sweep all = swept(0.3, 1.5, 1);
+
+        Sweep alone = all.from(1, false);
+        Sweep paired = all.from(1, true);
+        for (int j = 0; j < 2; j++) {
+            alone.eliminate(j, 0);
+            paired.eliminate(j, 0);
+        }
+
+        Sweep expected = swept(0.3, 1.5, 3);
+        assertEquals(expected.logLikelihood(), alone.logLikelihood(), 1e-12);
+        assertArrayEquals(expected.leftOut().residuals(), alone.leftOut().residuals(), 1e-12);
+        assertEquals(expected.logLikelihoodWith(3, 2, 3), paired.logLikelihoodWith(2, 2, 3), 1e-12);
+        assertArrayEquals(expected.leftOutWith(3, 2, 3).variances(), paired.leftOutWith(2, 2, 3).variances(), 1e-12);
+    }
+
+    private static Sweep eliminated(Sweep sweep) {
+        for (int j = 0; j < 5; j++) {
+            sweep.eliminate(j, j < 3 ? 0 : Math.pow(DEVIATIONS[j - 3], -2));
+        }
+        return sweep;
+    }
+
+    private static double[] only(int[] rest, double[] values) {
+        return Arrays.stream(rest).mapToDouble(i -> values[i]).toArray();
     }
 
     @Test

@@ -86,7 +86,8 @@ public final class KrigedField {
     private final List<TurnedObservations> turned;
     private final double[] spreads;
     private final double[] factors;
-    /** Logarithm of the weight of each setting, up to a constant. */
+    /** Logarithms of the weight of each setting, before and after the observations, up to a constant each. */
+    private final double[] logPriors;
     private final double[] logWeights;
     /** Those that draws are made of, each standing for the same share of the weight. */
     private final int[] drawn;
@@ -96,12 +97,13 @@ public final class KrigedField {
     private final double[][] weights;
 
     private KrigedField(Observations observations, Layout layout, List<TurnedObservations> turned, double[] spreads,
-                        double[] factors, double[] logWeights) {
+                        double[] factors, double[] logPriors, double[] logWeights) {
         this.observations = observations;
         this.layout = layout;
         this.turned = turned;
         this.spreads = spreads;
         this.factors = factors;
+        this.logPriors = logPriors;
         this.logWeights = logWeights;
         double[] shares = shares(logWeights);
         this.drawn = drawn(shares);
@@ -226,6 +228,11 @@ public final class KrigedField {
             return sum;
         }
 
+        /** The first of both columns of a hinge, counted from the first bend; hinges are numbered from 1. */
+        int hingeColumn(int hinge) {
+            return firstHinge - firstBend + 2 * ((hinge - 1) / Bends.LIFTS.length);
+        }
+
         /** Logarithm of how likely a hinge is at the outset; 0 stands for none. */
         double logHinge(int hinge) {
             double share = prior.bends().hingeShare();
@@ -238,14 +245,11 @@ public final class KrigedField {
         return OF_LIFTS[(hinge - 1) % OF_LIFTS.length];
     }
 
-    private static int hingeColumn(int hinge) {
-        return 2 * ((hinge - 1) / Bends.LIFTS.length);
-    }
 
     /** Does what is to be done with each setting's sweep. */
     private interface Visitor {
 
-        /** @param sweep with all columns eliminated but those of hinges, which begin at column 0 */
+        /** @param sweep from the first bend on, with all columns eliminated but those of hinges */
         void visit(int setting, Sweep sweep, int hinge);
     }
 
@@ -284,48 +288,68 @@ public final class KrigedField {
                     observations.z(), observations.noiseVariance()));
             }
         }
-        double[] logWeights = new double[turned.size() * spreads.length * noises.factors().length * layout.sizes
-            * (1 + layout.hinges())];
-        double logOfNone = layout.logHinge(0);
-        double logOfHinge = layout.logHinge(1);
-        for (int r = 0; r < turned.size(); r++) {
-            double along = ALONG_STEPS[r / ACROSS_STEPS.length];
-            double across = ACROSS_STEPS[r % ACROSS_STEPS.length];
-            for (int s = 0; s < spreads.length; s++) {
-                double logPrior = -(SPREAD_STEPS[s] * SPREAD_STEPS[s] + along * along + across * across) / 2;
-                for (int f = 0; f < noises.factors().length; f++) {
-                    double logOfNoise = logPrior + Math.log(noises.shares()[f]);
-                    int first = ((r * spreads.length + s) * noises.factors().length + f) * layout.sizes
-                        * (1 + layout.hinges());
-                    sweep(layout, turned.get(r).sweep(spreads[s] * spreads[s], Math.pow(noises.factors()[f], 2), false),
-                        first, (setting, sweep, hinge) -> logWeights[setting] = logOfNoise + (hinge == 0
-                            ? sweep.logLikelihood() : sweep.logLikelihoodWith(hingeColumn(hinge),
-                            hingePrecisions(hinge)[0], hingePrecisions(hinge)[1])));
-                    for (int k = 0; k < layout.sizes * (1 + layout.hinges()); k++) {
-                        logWeights[first + k] += layout.logShares[k / (1 + layout.hinges())]
-                            + (k % (1 + layout.hinges()) == 0 ? logOfNone : logOfHinge);
+        double[] logPriors = logPriors(layout, noises);
+        double[] logWeights = logPriors.clone();
+        int inner = layout.sizes * (1 + layout.hinges());
+        for (int c = 0; c < logWeights.length / inner; c++) {
+            double factor = noises.factors()[c % noises.factors().length];
+            double spread = spreads[c / noises.factors().length % spreads.length];
+            Sweep all = turned.get(c / noises.factors().length / spreads.length).sweep(spread * spread, factor * factor,
+                layout.firstHinge, false);
+            sweep(layout, all, c * inner, true, (setting, sweep, hinge) ->
+                logWeights[setting] += logLikelihood(layout, sweep, hinge));
+        }
+        return new KrigedField(observations, layout, turned, spreads, noises.factors(), logPriors, logWeights);
+    }
+
+    /** Logarithms of how likely each setting is at the outset, up to a constant: range by range, the hinge running first. */
+    private static double[] logPriors(Layout layout, Noises noises) {
+        double none = layout.logHinge(0);
+        double each = layout.logHinge(1);
+        double[] logs = new double[ALONG_STEPS.length * ACROSS_STEPS.length * SPREAD_STEPS.length
+            * noises.shares().length * layout.sizes * (1 + layout.hinges())];
+        int at = 0;
+        for (double along : ALONG_STEPS) {
+            for (double across : ACROSS_STEPS) {
+                for (double spread : SPREAD_STEPS) {
+                    for (double share : noises.shares()) {
+                        double log = Math.log(share) - (spread * spread + along * along + across * across) / 2;
+                        for (double ofSizes : layout.logShares) {
+                            for (int hinge = 0; hinge <= layout.hinges(); hinge++) {
+                                logs[at++] = log + ofSizes + (hinge == 0 ? none : each);
+                            }
+                        }
                     }
                 }
             }
         }
-        return new KrigedField(observations, layout, turned, spreads, noises.factors(), logWeights);
+        return logs;
     }
 
-    /** Goes through sizes and hinges of one covariance, whose settings begin at a number. */
-    private static void sweep(Layout layout, Sweep all, int first, Visitor visitor) {
+    private static double logLikelihood(Layout layout, Sweep sweep, int hinge) {
+        return hinge == 0 ? sweep.logLikelihood() : sweep.logLikelihoodWith(layout.hingeColumn(hinge),
+            hingePrecisions(hinge)[0], hingePrecisions(hinge)[1]);
+    }
+
+    /**
+     * Goes through sizes and hinges of one covariance, whose settings begin at a number.
+     *
+     * @param everyHinge true for hinges beside bends of every size, false for those beside the smallest alone
+     */
+    private static void sweep(Layout layout, Sweep all, int first, boolean everyHinge, Visitor visitor) {
         double[] precisions = layout.precisions[0];
         for (int j = 0; j < layout.firstBend; j++) {
             all.eliminate(j, precisions[j]);
         }
         for (int g = 0; g < layout.sizes; g++) {
             double[] ofGroup = layout.precisions[g];
-            Sweep sweep = all.from(layout.firstBend);
+            boolean hinges = everyHinge || g == 0;
+            Sweep sweep = all.from(layout.firstBend, hinges);
             for (int j = layout.firstBend; j < layout.firstHinge; j++) {
                 sweep.eliminate(j - layout.firstBend, ofGroup[j]);
             }
-            Sweep ofHinges = sweep.from(layout.firstHinge - layout.firstBend);
-            for (int h = 0; h <= layout.hinges(); h++) {
-                visitor.visit(first + g * (1 + layout.hinges()) + h, ofHinges, h);
+            for (int h = 0; h <= (hinges ? layout.hinges() : 0); h++) {
+                visitor.visit(first + g * (1 + layout.hinges()) + h, sweep, h);
             }
         }
     }
@@ -371,9 +395,6 @@ public final class KrigedField {
         int hinge = index % hinges;
         int combination = index / hinges % layout.sizes;
         int covariance = index / hinges / layout.sizes;
-        int range = covariance / factors.length / spreads.length;
-        double spread = spreads[covariance / factors.length % spreads.length];
-        double factor = factors[covariance % factors.length];
         double[] before = layout.precisions[combination];
         int[] columns = new int[before.length + (hinge > 0 ? 2 : 0)];
         double[] precisions = Arrays.copyOf(before, columns.length);
@@ -381,12 +402,12 @@ public final class KrigedField {
             columns[j] = j;
         }
         if (hinge > 0) {
-            columns[before.length] = layout.firstHinge + hingeColumn(hinge);
+            columns[before.length] = layout.firstBend + layout.hingeColumn(hinge);
             columns[before.length + 1] = columns[before.length] + 1;
             System.arraycopy(hingePrecisions(hinge), 0, precisions, before.length, 2);
         }
-        return new Setting(range, spread * spread, turned.get(range).conditioned(spread * spread, factor * factor, columns,
-            precisions), columns);
+        return new Setting(range(covariance), variance(covariance), turned.get(range(covariance))
+            .conditioned(variance(covariance), noise(covariance), columns, precisions), columns);
     }
 
     private void average(double[] shares) {
@@ -419,10 +440,9 @@ public final class KrigedField {
     /** How much larger the noise is than it was put down as: root mean square over all settings. */
     public double noiseFactor() {
         double[] shares = shares(logWeights);
-        int inner = layout.sizes * (1 + layout.hinges());
         double sum = 0;
         for (int i = 0; i < shares.length; i++) {
-            sum += shares[i] * Math.pow(factors[i / inner % factors.length], 2);
+            sum += shares[i] * noise(i / inner());
         }
         return Math.sqrt(sum);
     }
@@ -471,11 +491,8 @@ public final class KrigedField {
     }
 
     /**
-     * What each observation should have been by all the others.
-     *
-     * <p>Every setting is weighted again without the observation: its restricted likelihood of the others is that of all
-     * divided by the density it predicted the observation with. So a misreading cannot hide behind the roughness that
-     * it makes the whole field seem to have. Hinges are tried beside the smallest bends alone.
+     * What each observation should have been by all the others; see {@link LeavingOut}. Every setting is weighted again
+     * without the observation. Hinges are tried beside the smallest bends alone.
      *
      * @return mean and standard deviation (mm, noise of the observation in it) for each, length n; the deviation is
      *     infinite where nothing predicts it
@@ -497,68 +514,54 @@ public final class KrigedField {
 
     /** The same by settings that weigh at least so much before anything is left out, as logarithms. */
     private List<Predicted> leavingOut(double least) {
-        int n = observations.size();
-        List<Sweep.LeftOut> leftOut = new ArrayList<>();
-        List<Double> logs = new ArrayList<>();
-        int inner = layout.sizes * (1 + layout.hinges());
-        for (int c = 0; c < turned.size() * spreads.length * factors.length; c++) {
+        LeavingOut leavingOut = new LeavingOut(observations);
+        int inner = inner();
+        for (int c = 0; c < logWeights.length / inner; c++) {
             if (Arrays.stream(logWeights, c * inner, (c + 1) * inner).noneMatch(log -> log >= least)) {
                 continue;
             }
-            double variance = Math.pow(spreads[c / factors.length % spreads.length], 2);
-            sweep(layout, turned.get(c / factors.length / spreads.length).sweep(variance,
-                Math.pow(factors[c % factors.length], 2), true), c * inner, (setting, sweep, hinge) -> {
-                if (logWeights[setting] >= least && isTriedWithout(setting)) {
-                    leftOut.add(hinge == 0 ? sweep.leftOut() : sweep.leftOutWith(hingeColumn(hinge),
-                        hingePrecisions(hinge)[0], hingePrecisions(hinge)[1]));
-                    logs.add(logWeights[setting]);
-                }
-            });
+            sweep(layout, turned.get(range(c)).sweep(variance(c), noise(c), layout.firstHinge, true), c * inner, false,
+                (setting, sweep, hinge) -> {
+                    if (logWeights[setting] >= least) {
+                        leavingOut.add(logWeights[setting], differences(sweep, hinge));
+                    }
+                });
         }
-        double heaviest = logs.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-        double sound = heaviest + Math.log(logs.stream().mapToDouble(log -> Math.exp(log - heaviest)).sum());
-        List<Predicted> predicted = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            predicted.add(leavingOut(i, leftOut, logs, sound));
-        }
-        return predicted;
+        return leavingOut.predicted();
     }
 
-    /** @param sound logarithm of the weight of all settings together */
-    private Predicted leavingOut(int i, List<Sweep.LeftOut> leftOut, List<Double> logs, double sound) {
-        double[] without = new double[logs.size()];
-        double best = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < without.length; k++) {
-            double residual = leftOut.get(k).residuals()[i];
-            double variance = leftOut.get(k).variances()[i];
-            without[k] = logs.get(k)
-                + (Double.isInfinite(variance) ? 0 : (residual * residual / variance + Math.log(variance)) / 2);
-            best = Math.max(best, without[k]);
+    /** The same where one observation is left out already; nothing is said of that. */
+    public List<Predicted> leavingOutBeside(int one) {
+        LeavingOut leavingOut = new LeavingOut(observations);
+        int inner = inner();
+        for (int c = 0; c < logWeights.length / inner; c++) {
+            sweep(layout, turned.get(range(c)).sweepWithout(one, variance(c), noise(c), layout.firstHinge), c * inner, false,
+                (setting, sweep, hinge) -> leavingOut.add(logPriors[setting] + logLikelihood(layout, sweep, hinge),
+                    differences(sweep, hinge)));
         }
-        double sum = 0;
-        double mean = 0;
-        double square = 0;
-        double slip = 0;
-        double stray = 0;
-        for (int k = 0; k < without.length; k++) {
-            // What weighs nothing has no part of an infinite variance either.
-            if (without[k] > best - NOTHING) {
-                double weight = Math.exp(without[k] - best);
-                double residual = leftOut.get(k).residuals()[i];
-                double variance = leftOut.get(k).variances()[i];
-                sum += weight;
-                mean += weight * residual;
-                square += weight * (residual * residual + variance);
-                slip += Double.isInfinite(variance) ? 0 : weight * Slips.slip(residual, variance);
-                stray += Double.isInfinite(variance) ? 0
-                    : weight * Slips.stray(residual, variance, observations.noiseVariance()[i]);
-            }
-        }
-        mean /= sum;
-        double deviation = Math.sqrt(square / sum - mean * mean);
-        boolean isPredicted = Double.isFinite(deviation);
-        return new Predicted(observations.z()[i] - mean, deviation, isPredicted ? best + Math.log(slip) - sound : 0,
-            isPredicted ? best + Math.log(stray) - sound : 0);
+        return leavingOut.predicted();
+    }
+
+    private Sweep.LeftOut differences(Sweep sweep, int hinge) {
+        return hinge == 0 ? sweep.leftOut() : sweep.leftOutWith(layout.hingeColumn(hinge), hingePrecisions(hinge)[0],
+            hingePrecisions(hinge)[1]);
+    }
+
+    /** Settings of one covariance; covariances are numbered range by range, the noise running first. */
+    private int inner() {
+        return layout.sizes * (1 + layout.hinges());
+    }
+
+    private int range(int covariance) {
+        return covariance / factors.length / spreads.length;
+    }
+
+    private double variance(int covariance) {
+        return Math.pow(spreads[covariance / factors.length % spreads.length], 2);
+    }
+
+    private double noise(int covariance) {
+        return Math.pow(factors[covariance % factors.length], 2);
     }
 
     /**
