@@ -1,6 +1,7 @@
 package outwind.surface.field;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import outwind.numeric.Sweep;
@@ -17,7 +18,7 @@ import outwind.numeric.Sweep;
 final class LeavingOut {
 
     /** Settings so much lighter than the heaviest, as a logarithm, weigh nothing. */
-    private static final double NOTHING = 15;
+    private static final double NOTHING = 20;
 
     private final Observations observations;
     private final List<Sweep.LeftOut> differences = new ArrayList<>();
@@ -35,55 +36,74 @@ final class LeavingOut {
 
     /** One for each observation. Nothing predicts one that was left out for good: its deviation is infinite. */
     List<KrigedField.Predicted> predicted() {
-        double[] logs = logWeights.stream().mapToDouble(Double::doubleValue).toArray();
+        int n = observations.size();
+        double[] best = new double[n];
+        Arrays.fill(best, Double.NEGATIVE_INFINITY);
         double heaviest = Double.NEGATIVE_INFINITY;
-        for (double log : logs) {
-            heaviest = Math.max(heaviest, log);
+        for (int k = 0; k < logWeights.size(); k++) {
+            heaviest = Math.max(heaviest, logWeights.get(k));
+            for (int i = 0; i < n; i++) {
+                best[i] = Math.max(best[i], exponent(k, i));
+            }
         }
         double all = 0;
-        for (double log : logs) {
-            all += Math.exp(log - heaviest);
-        }
-        double sound = heaviest + Math.log(all);
-        return IntStream.range(0, observations.size()).mapToObj(i -> predicted(i, logs, sound)).toList();
-    }
-
-    /** @param sound logarithm of the weight of all settings together */
-    private KrigedField.Predicted predicted(int i, double[] logs, double sound) {
-        double[] without = new double[logs.length];
-        double best = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < without.length; k++) {
-            double residual = differences.get(k).residuals()[i];
-            double variance = differences.get(k).variances()[i];
-            without[k] = logs[k] + (variance < Double.POSITIVE_INFINITY
-                ? (residual * residual / variance + Math.log(variance)) / 2 : 0);
-            best = Math.max(best, without[k]);
-        }
-        double noise = observations.noiseVariance()[i];
-        double sum = 0;
-        double mean = 0;
-        double square = 0;
-        double slip = 0;
-        double stray = 0;
-        for (int k = 0; k < without.length; k++) {
-            // What weighs nothing has no part of an infinite variance either.
-            if (without[k] > best - NOTHING) {
-                double weight = Math.exp(without[k] - best);
-                double residual = differences.get(k).residuals()[i];
-                double variance = differences.get(k).variances()[i];
-                sum += weight;
-                mean += weight * residual;
-                square += weight * (residual * residual + variance);
-                if (variance < Double.POSITIVE_INFINITY) {
-                    slip += weight * Slips.slip(residual, variance);
-                    stray += weight * Slips.stray(residual, variance, noise);
+        Sums[] sums = new Sums[n];
+        Arrays.setAll(sums, i -> new Sums(observations.noiseVariance()[i]));
+        for (int k = 0; k < logWeights.size(); k++) {
+            all += Math.exp(logWeights.get(k) - heaviest);
+            for (int i = 0; i < n; i++) {
+                double exponent = exponent(k, i) - best[i];
+                // What weighs nothing has no part of an infinite variance either.
+                if (exponent > -NOTHING) {
+                    sums[i].add(Math.exp(exponent), differences.get(k).residuals()[i], differences.get(k).variances()[i]);
                 }
             }
         }
-        mean /= sum;
-        double deviation = Math.sqrt(square / sum - mean * mean);
-        boolean isPredicted = Double.isFinite(deviation);
-        return new KrigedField.Predicted(observations.z()[i] - mean, deviation,
-            isPredicted ? best + Math.log(slip) - sound : 0, isPredicted ? best + Math.log(stray) - sound : 0);
+        double sound = heaviest + Math.log(all);
+        return IntStream.range(0, n).mapToObj(i -> sums[i].predicted(observations.z()[i], best[i] - sound)).toList();
+    }
+
+    /** Logarithm of the weight without i but for √v, of which the mixture's sums take care. */
+    private double exponent(int k, int i) {
+        double residual = differences.get(k).residuals()[i];
+        return logWeights.get(k) + residual * residual / differences.get(k).variances()[i] / 2;
+    }
+
+    /** The mixture for one observation. */
+    private static final class Sums {
+
+        private final double noise;
+        private double weight;
+        private double mean;
+        private double square;
+        private double slip;
+        private double stray;
+
+        Sums(double noise) {
+            this.noise = noise;
+        }
+
+        void add(double share, double residual, double variance) {
+            if (variance == Double.POSITIVE_INFINITY) {
+                weight += share;
+                square = variance;
+                return;
+            }
+            double more = share * Math.sqrt(variance);
+            weight += more;
+            mean += more * residual;
+            square += more * (residual * residual + variance);
+            slip += more * Slips.slip(residual, variance);
+            stray += more * Slips.stray(residual, variance, noise);
+        }
+
+        /** @param log logarithm of what all weights are multiplied by, over the weight of all settings together */
+        KrigedField.Predicted predicted(double z, double log) {
+            double residual = mean / weight;
+            double deviation = Math.sqrt(square / weight - residual * residual);
+            boolean isPredicted = Double.isFinite(deviation);
+            return new KrigedField.Predicted(z - residual, deviation, isPredicted ? log + Math.log(slip) : 0,
+                isPredicted ? log + Math.log(stray) : 0);
+        }
     }
 }

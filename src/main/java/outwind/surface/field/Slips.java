@@ -42,7 +42,7 @@ public final class Slips {
     }
 
     private static double density(double difference, double variance) {
-        return Math.exp(logDensity(difference, variance));
+        return Math.exp(-difference * difference / variance / 2) / Math.sqrt(variance);
     }
 
     /** Of a normal variable, without the factor 1/√(2π). */
