@@ -47,6 +47,8 @@ final class HeldBoard {
     /** Places in the order they are tried; those that lately moved too far come first, to find the next soon. */
     private final int[] order;
     private int[] supports = new int[0];
+    /** For each node the supports that its last push switched: as a rule nearly those that its next one will. */
+    private final int[][] lastSwitched;
 
     /**
      * @param weight of the board at each node (N)
@@ -60,6 +62,7 @@ final class HeldBoard {
         this.chosen = new boolean[n];
         this.order = new int[n];
         Arrays.setAll(order, i -> i);
+        this.lastSwitched = new int[n][0];
     }
 
     private static double[][] withWeight(double[][] f, double[] weight) {
@@ -222,30 +225,50 @@ final class HeldBoard {
             unswitched[i] = table[supports[i]][n] + push.force() * table[p][supports[i]];
             bearing[i] = bears[supports[i]];
         }
-        double[] value = unswitched.clone();
-        int[] switched = new int[0];
-        double[] y = new double[0];
-        int wrong = wrongSupport(value, bearing, 0);
-        for (int step = 1; wrong >= 0; step++) {
-            bearing[wrong] = !bearing[wrong];
-            switched = toggled(switched, wrong);
-            y = solve(switched, unswitched);
+        int[] switched = positions(lastSwitched[p]);
+        for (int k : switched) {
+            bearing[k] = !bearing[k];
+        }
+        double[] value = new double[m];
+        for (int step = 0; ; step++) {
+            double[] y = solve(switched, unswitched);
             for (int i = 0; i < m; i++) {
                 value[i] = unswitched[i] - dot(table[supports[i]], switched, y);
             }
             for (int c = 0; c < switched.length; c++) {
                 value[switched[c]] = bearing[switched[c]] ? y[c] : -y[c];
             }
-            wrong = wrongSupport(value, bearing, step);
+            int wrong = wrongSupport(value, bearing, step);
+            if (wrong < 0) {
+                lastSwitched[p] = Arrays.stream(switched).map(k -> supports[k]).toArray();
+                // Where the push drives the board onto an idle support at its own place, this is the gap that was left there.
+                return orTipped(push.force() * table[p][p] - dot(table[p], switched, y));
+            }
+            bearing[wrong] = !bearing[wrong];
+            switched = toggled(switched, wrong);
         }
-        // Where the push drives the board onto an idle support at its own place, this is the gap that was left there.
-        return orTipped(push.force() * table[p][p] - dot(table[p], switched, y));
+    }
+
+    /** Where nodes stand among the supports; those that are none any more are left out. */
+    private int[] positions(int[] nodes) {
+        int[] positions = new int[nodes.length];
+        int count = 0;
+        for (int node : nodes) {
+            int at = Arrays.binarySearch(supports, node);
+            if (at >= 0) {
+                positions[count++] = at;
+            }
+        }
+        return Arrays.copyOf(positions, count);
     }
 
     private static int[] toggled(int[] switched, int k) {
-        int[] without = Arrays.stream(switched).filter(other -> other != k).toArray();
-        if (without.length < switched.length) {
-            return without;
+        for (int c = 0; c < switched.length; c++) {
+            if (switched[c] == k) {
+                int[] without = Arrays.copyOf(switched, switched.length - 1);
+                System.arraycopy(switched, c + 1, without, c, without.length - c);
+                return without;
+            }
         }
         int[] with = Arrays.copyOf(switched, switched.length + 1);
         with[switched.length] = k;
