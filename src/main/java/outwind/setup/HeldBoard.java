@@ -240,7 +240,10 @@ final class HeldBoard {
             }
             int wrong = wrongSupport(value, bearing, step);
             if (wrong < 0) {
-                lastSwitched[p] = Arrays.stream(switched).map(k -> supports[k]).toArray();
+                lastSwitched[p] = new int[switched.length];
+                for (int c = 0; c < switched.length; c++) {
+                    lastSwitched[p][c] = supports[switched[c]];
+                }
                 // Where the push drives the board onto an idle support at its own place, this is the gap that was left there.
                 return orTipped(push.force() * table[p][p] - dot(table[p], switched, y));
             }

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
@@ -29,6 +30,7 @@ import outwind.board.file.Recording;
  * The whole job in a real browser, Chromium of the system; skipped where there is none, which {@code .ci/run} does not
  * let pass. Pictures of every screen are left in target/bench.
  */
+@Tag("browser")
 class BenchBrowserTest {
 
     private static final Path PICTURES = Path.of("target/bench");
