@@ -83,6 +83,7 @@ class OptionValuesTest {
             stated("--target 0.9", board -> board.withTarget(22.86)),
             stated("--target 22mm", board -> board.withTarget(22)),
             stated("--skim 0.03", board -> board.withSkim(0.762)),
+            asked("--push 20lbf", usual -> usual.standing(new Push(20 * (0.45359237 * 9.80665), Push.USUAL.give()))),
             asked("--push 90", usual -> usual.standing(new Push(90, Push.USUAL.give()))),
             asked("--max-flex 0.01", usual -> usual.standing(new Push(Push.USUAL.force(), 0.254))),
             asked("--max-flex 0.2mm --push 70", usual -> usual.standing(new Push(70, 0.2))),

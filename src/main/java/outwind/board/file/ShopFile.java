@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import outwind.board.BadValue;
+import outwind.board.Force;
 import outwind.board.LengthReader;
 import outwind.board.Quantity;
 import outwind.board.Units;
@@ -42,8 +43,6 @@ public final class ShopFile {
 
     private static final Pattern SIZES = Pattern.compile("(?<first>[^x×]+)[x×](?<second>[^x×]+)");
     private static final Pattern RATE = Pattern.compile("[^\\d.,-]*(?<amount>\\d{1,9}([.,]\\d{1,4})?)[^\\d.,]*");
-    private static final Pattern FORCE = Pattern.compile("(?<amount>\\d{1,6}([.,]\\d{1,4})?)\\s*(?<unit>[A-Za-z]*)");
-    private static final double POUND_FORCE = 4.4482216;
 
     /** A key of a shop file. */
     enum Key implements Worded {
@@ -98,7 +97,7 @@ public final class ShopFile {
                 double[] sizes = sizes(text, gauge, Quantity.THICKNESS, "tapered shim as length x butt");
                 return new Wedge(sizes[0], sizes[1]);
             }), keys.one(Key.RATE, ShopFile::rate), length(Key.SKIM, Quantity.SKIM, gauge),
-            optional(keys.one(Key.PUSH, ShopFile::force)), keys.one(Key.SLED, Sled::named));
+            optional(keys.one(Key.PUSH, Force::push)), keys.one(Key.SLED, Sled::named));
         faults.throwIfAny();
         return shop;
     }
@@ -129,19 +128,6 @@ public final class ShopFile {
             throw new BadValue("price of an hour", text, "Type a number such as 48.");
         }
         return new BigDecimal(written.group("amount").replace(',', '.'));
-    }
-
-    private static double force(String text) {
-        Matcher written = FORCE.matcher(text.strip());
-        String unit = written.matches() ? written.group("unit").toLowerCase(Locale.ROOT) : "?";
-        if (!unit.isEmpty() && !unit.equals("n") && !unit.equals("lbf") && !unit.equals("lb")) {
-            throw new BadValue("push in N or lbf", text, "Type a number such as 50 N.");
-        }
-        double amount = Double.parseDouble(written.group("amount").replace(',', '.'));
-        if (!(amount > 0)) {
-            throw new BadValue("push above zero", text, "Type a number such as 50 N.");
-        }
-        return amount * (unit.startsWith("lb") ? POUND_FORCE : 1);
     }
 
     private List<Cutter> cutters(LengthReader gauge) {

@@ -1,18 +1,19 @@
 package outwind.cli.option;
 
+import outwind.board.BadValue;
+import outwind.board.Force;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads a force in newtons, with or without the N. */
+/** Reads a push; see {@link Force}. */
 final class ForceConverter implements ITypeConverter<Double> {
 
     @Override
     public Double convert(String text) {
-        String number = text.strip().replaceFirst("\\s*N$", "");
-        if (!number.matches("\\d{1,5}(\\.\\d{1,3})?")) {
-            throw new TypeConversionException("expected a force in newtons such as 50 but found \"" + text
-                + "\". A hand presses with about 50 N.");
+        try {
+            return Force.push(text);
+        } catch (BadValue e) {
+            throw new TypeConversionException(e.getMessage() + ". A hand presses with about 50 N, or 11 lbf.");
         }
-        return Double.parseDouble(number);
     }
 }

@@ -23,8 +23,8 @@ public final class HoldingOptions {
         description = "Your tapered shims, as 150mmx12mm. It says how far to slide each in.")
     private TwoLengths wedge;
 
-    @Option(names = "--push", paramLabel = "NEWTON", converter = ForceConverter.class,
-        description = "Push that the board must stand anywhere (usually 50).")
+    @Option(names = "--push", paramLabel = "FORCE", converter = ForceConverter.class,
+        description = "Push that the board must stand anywhere (usually 50 N; 11 lbf).")
     private Double push;
 
     @Option(names = "--max-flex", paramLabel = "LENGTH", converter = LengthConverter.class,

@@ -1,6 +1,7 @@
 package outwind.report.words;
 
 import java.util.Locale;
+import outwind.board.Force;
 import outwind.board.Units;
 
 /**
@@ -12,9 +13,6 @@ import outwind.board.Units;
 public record Figures(Units units) {
 
     private static final double INCH = Units.INCHES.toMillimetres(1);
-
-    /** One pound-force (N): the pound of 0.45359237 kg under standard gravity (NIST SP 811, appendix B). */
-    private static final double POUND_FORCE = 0.45359237 * 9.80665;
 
     /** Keeps a number, and a number and its unit, on one line; {@link Page} prints it as a plain space. */
     private static final char HARD_SPACE = '\u00a0';
@@ -111,7 +109,7 @@ public record Figures(Units units) {
 
     /** A force (N) with its unit: newtons, or pounds-force. */
     public String force(double newtons) {
-        return units == Units.INCHES ? decimals(newtons / POUND_FORCE, 0) + HARD_SPACE + "lbf"
+        return units == Units.INCHES ? decimals(newtons / Force.POUND, 0) + HARD_SPACE + "lbf"
             : decimals(newtons, 0) + HARD_SPACE + "N";
     }
 
