@@ -82,7 +82,7 @@ class OptionValuesTest {
         return Stream.of(
             stated("--target 0.9", board -> board.withTarget(22.86)),
             stated("--target 22mm", board -> board.withTarget(22)),
-            stated("--skim 0.03", board -> board.withSkim(0.762)),
+            stated("--skim 0.02", board -> board.withSkim(0.508)),
             asked("--push 20lbf", usual -> usual.standing(new Push(20 * (0.45359237 * 9.80665), Push.USUAL.give()))),
             asked("--push 90", usual -> usual.standing(new Push(90, Push.USUAL.give()))),
             asked("--max-flex 0.01", usual -> usual.standing(new Push(Push.USUAL.force(), 0.254))),
