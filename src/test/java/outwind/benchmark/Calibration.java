@@ -1,21 +1,29 @@
 package outwind.benchmark;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.Font;
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
+import java.awt.geom.Ellipse2D;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import javax.imageio.ImageIO;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.style.markers.SeriesMarkers;
+import outwind.report.drawing.Frame;
+import outwind.report.drawing.Paper;
+import outwind.report.drawing.TextStyle;
 
 /** Stated chances beside the share of boards that made it. */
 final class Calibration {
 
     private static final int BINS = 5;
+
+    /** The sheet, and where the plot begins on it (px). */
+    private static final int SIDE = 900;
+    private static final int LEFT = 120;
+    private static final int TOP = 130;
+    private static final int PLOT = 690;
+    private static final int DOT = 9;
+
+    private static final BasicStroke AS_STATED = new BasicStroke(3, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
+        new float[] {10, 7}, 0);
 
     private final int[] stated = new int[BINS];
     private final int[] made = new int[BINS];
@@ -42,33 +50,30 @@ final class Calibration {
         }
     }
 
+    /** Draws them on a sheet of the program's own. */
     void plot(Path file) throws IOException {
-        double[] x = new double[BINS];
-        double[] y = new double[BINS];
-        double[] error = new double[BINS];
-        for (int bin = 0; bin < BINS; bin++) {
-            x[bin] = 100 * chances[bin] / stated[bin];
-            y[bin] = 100.0 * made[bin] / stated[bin];
-            error[bin] = 2 * Math.sqrt(y[bin] * (100 - y[bin]) / stated[bin]);
+        Paper paper = new Paper(SIDE, SIDE);
+        paper.paragraph("Of boards given this chance, how many made it", TextStyle.NAME, Paper.MARGIN, 30,
+            SIDE - 2 * Paper.MARGIN, 1);
+        Frame frame = new Frame(LEFT, TOP, PLOT, PLOT, 0, 100, 0, 100);
+        for (int at = 0; at <= 100; at += 20) {
+            paper.line(frame.px(at), frame.top(), frame.px(at), frame.bottom(), Paper.FAINT, 2);
+            paper.line(frame.left(), frame.py(at), frame.right(), frame.py(at), Paper.FAINT, 2);
+            paper.centred(at + " %", TextStyle.NOTE, Paper.INK, frame.px(at), frame.bottom() + 22);
+            paper.fromRight(at + " %", TextStyle.NOTE, Paper.INK, frame.left() - 12, frame.py(at));
         }
-        XYChart chart = new XYChart(900, 900);
-        chart.setTitle("Of boards given this chance, how many made it");
-        chart.setXAxisTitle("chance stated, %");
-        chart.setYAxisTitle("share that made it, % (bars: two standard errors)");
-        chart.getStyler().setLegendVisible(false).setChartBackgroundColor(Color.WHITE)
-            .setPlotBorderVisible(false).setMarkerSize(14).setChartTitleFont(new Font(Font.SANS_SERIF, Font.BOLD, 24));
-        chart.getStyler().setAxisTitleFont(new Font(Font.SANS_SERIF, Font.PLAIN, 20))
-            .setAxisTickLabelsFont(new Font(Font.SANS_SERIF, Font.PLAIN, 18)).setXAxisMin(0.0).setXAxisMax(100.0)
-            .setYAxisMin(0.0).setYAxisMax(100.0);
-        chart.addSeries("as it should be", new double[] {0, 100}, new double[] {0, 100})
-            .setMarker(SeriesMarkers.NONE).setLineColor(Color.GRAY)
-            .setLineStyle(new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {8, 8}, 0));
-        chart.addSeries("as it was", x, y, error).setMarker(SeriesMarkers.CIRCLE)
-            .setMarkerColor(new Color(0x211d1a)).setLineColor(new Color(0x211d1a));
-        BufferedImage image = new BufferedImage(900, 900, BufferedImage.TYPE_INT_RGB);
-        Graphics2D graphics = image.createGraphics();
-        chart.paint(graphics, 900, 900);
-        graphics.dispose();
-        ImageIO.write(image, "png", file.toFile());
+        paper.centred("chance stated", TextStyle.NOTE, Paper.SOFT_INK, frame.px(50), frame.bottom() + 52);
+        paper.fromLeft("share that made it; bars: two standard errors", TextStyle.NOTE, Paper.SOFT_INK, Paper.MARGIN,
+            TOP - 30);
+        paper.line(frame.px(0), frame.py(0), frame.px(100), frame.py(100), Paper.SOFT_INK, AS_STATED);
+        for (int bin = 0; bin < BINS; bin++) {
+            double share = 100.0 * made[bin] / stated[bin];
+            double error = 2 * Math.sqrt(share * (100 - share) / stated[bin]);
+            double x = frame.px(100 * chances[bin] / stated[bin]);
+            paper.line(x, frame.py(share - error), x, frame.py(share + error), Paper.INK, 4);
+            paper.pen().setColor(Paper.INK);
+            paper.pen().fill(new Ellipse2D.Double(x - DOT, frame.py(share) - DOT, 2 * DOT, 2 * DOT));
+        }
+        Files.write(file, paper.png(SIDE));
     }
 }
