@@ -10,3 +10,16 @@ export const boughtOf = answer => answer.stack && answer.stack.bill ? answer.sta
   ({ name: one.name, file: one.file, blanks: one.layout.sections.flat() })) : [];
 export const shown = (mm, units) => units === 'in' ? (mm / 25.4).toFixed(3) + ' in' : mm.toFixed(1) + ' mm';
 export const fine = (mm, units) => units === 'in' ? (mm / 25.4).toFixed(3) + ' in' : mm.toFixed(2) + ' mm';
+// A place to find with a rule: whole millimetres, or eighths of an inch.
+export const place = (mm, units) => {
+  if (units !== 'in') {
+    return Math.round(mm) + ' mm';
+  }
+  let top = Math.round(mm / 25.4 * 8);
+  const whole = Math.floor(top / 8);
+  let bottom = 8;
+  for (top -= 8 * whole; top > 0 && top % 2 === 0; top /= 2) {
+    bottom /= 2;
+  }
+  return [whole > 0 || top === 0 ? whole : '', top > 0 ? top + '/' + bottom : ''].filter(part => part !== '').join(' ') + ' in';
+};

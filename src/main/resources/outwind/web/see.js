@@ -1,5 +1,5 @@
 import { ask, el, field, say, svg, verdictClass } from './ask.js';
-import { boardOf, fine, positionsOf, setupOf, shown, suspectsOf } from './contract.js';
+import { boardOf, fine, place, positionsOf, setupOf, shown, suspectsOf } from './contract.js';
 import { relief } from './relief.js';
 
 // From fresh shavings to old walnut, as on the printed charts.
@@ -117,7 +117,7 @@ export async function see(put, board, gone) {
     scale.textContent = 'What comes off face A: light least, ' + shown(Math.min(...depths), units) + '; dark most, '
       + shown(most, units) + '. Near edge at the bottom; the end you measured from at the left.';
     shims.replaceChildren(el('p', {}, held.length ? '' : 'It needs no shims.'), el('ol', {}, held.map(one =>
-      el('li', {}, shown(one.height, units) + ' at ' + shown(one.x, units) + ' along, ' + shown(one.y, units) + ' across'))));
+      el('li', {}, shown(one.height, units) + ' at ' + place(one.x, units) + ' along, ' + place(one.y, units) + ' across'))));
     const doubts = suspectsOf(seen);
     suspects.replaceChildren(...doubts.map(one => el('p', {}, 'Looks wrong: ' + fine(one.z, units) + ' at x '
       + shown(one.x, units) + ', y ' + shown(one.y, units) + '. The others point to ' + fine(one.expected, units) + '. ',
@@ -175,8 +175,9 @@ export async function see(put, board, gone) {
       'Section across the board'));
     plan.querySelector('.along')?.remove();
     plan.querySelector('svg')?.append(svg('path', { class: 'markline along', 'stroke-width': 4, d: 'M' + slider.value + ' 0V' + boardOf(seen).width / boardOf(seen).length * 1000 }));
-    sectionWords.textContent = 'At ' + shown(x, units) + ' along, ' + shown(Math.min(...off), units) + ' to '
-      + shown(Math.max(...off), units) + ' comes off face A.';
+    const [least, most] = [Math.min(...off), Math.max(...off)].map(one => shown(one, units));
+    sectionWords.textContent = 'At ' + place(x, units) + ' along, ' + (least === most ? '' : least + ' to ') + most
+      + ' comes off face A.';
   }
 
   await load();

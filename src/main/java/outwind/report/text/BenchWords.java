@@ -35,7 +35,7 @@ public final class BenchWords {
 
     /** The verdict, then what it rests on. */
     public static List<String> verdict(Judgement judgement, Figures figures) {
-        Sentences sentences = new Sentences(judgement, figures);
+        Sentences sentences = Sentences.onAPage(judgement, figures);
         List<String> said = new ArrayList<>(List.of(sentences.verdict(), sentences.thickness()));
         if (judgement.planned() == Planned.NONE) {
             said.addAll(sentences.beforeCutting());

@@ -62,10 +62,22 @@ public final class Sentences {
 
     private final Judgement judgement;
     private final Figures figures;
+    /** True for who types commands, and is told which option does it. */
+    private final boolean hasOptions;
 
     public Sentences(Judgement judgement, Figures figures) {
+        this(judgement, figures, true);
+    }
+
+    private Sentences(Judgement judgement, Figures figures, boolean hasOptions) {
         this.judgement = judgement;
         this.figures = figures;
+        this.hasOptions = hasOptions;
+    }
+
+    /** For a page that has no options, but a box for the thickness wanted. */
+    public static Sentences onAPage(Judgement judgement, Figures figures) {
+        return new Sentences(judgement, figures, false);
     }
 
     /** Wood and size of a board, and what was read on it. */
@@ -220,7 +232,9 @@ public final class Sentences {
         switch (judgement.planned()) {
             case FACE_A -> steps.add("Or cut face\u00a0A just clean, as below. Then read face\u00a0B and run outwind"
                 + " finish.");
-            case NONE -> steps.add("To see a plan all the same, add --anyway, or --stop-at with a thickness it makes.");
+            case NONE -> steps.add(hasOptions
+                ? "To see a plan all the same, add --anyway, or --stop-at with a thickness it makes."
+                : "To see a plan all the same, set a thickness that it makes.");
             case BOTH_FACES -> { }
         }
         return steps;
@@ -237,7 +251,8 @@ public final class Sentences {
             ways.add("Settle for less. It should safely make " + figures.atMost(safe) + " (95\u00a0%).");
         }
         freer().filter(slab -> slab.thickness() >= target).ifPresent(slab -> ways.add("Lift it by up to "
-            + figures.length(judgement.limit().liftFor(slab.slab().faceA())) + " (--max-lift). That most likely gives "
+            + figures.length(judgement.limit().liftFor(slab.slab().faceA())) + (hasOptions ? " (--max-lift)" : "")
+            + ". That most likely gives "
             + figures.precise(slab.thickness()) + "."));
         ways.add(rescue.map(found -> "Crosscut it first: " + crosscut(found) + " at " + figures.setting(target)
             + ". The chance of the least sure one is " + Figures.chance(found.chance())
