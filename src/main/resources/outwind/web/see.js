@@ -120,7 +120,7 @@ export async function see(put, board, gone) {
       el('li', {}, shown(one.height, units) + ' at ' + place(one.x, units) + ' along, ' + place(one.y, units) + ' across'))));
     const doubts = suspectsOf(seen);
     suspects.replaceChildren(...doubts.map(one => el('p', {}, 'Looks wrong: ' + fine(one.z, units) + ' at x '
-      + shown(one.x, units) + ', y ' + shown(one.y, units) + '. The others point to ' + fine(one.expected, units) + '. ',
+      + place(one.x, units) + ', y ' + place(one.y, units) + '. The others point to ' + fine(one.expected, units) + '. ',
     el('button', { type: 'button', id: 'without-' + one.line, onclick: () => { without = String(one.line); load(); } }, 'See it without'))),
     without ? el('button', { type: 'button', id: 'put-back', onclick: () => { without = ''; load(); } }, 'Put it back') : '');
     gain.textContent = seen.gain;

@@ -154,6 +154,11 @@ public final class Browser implements AutoCloseable {
             .getViolations();
     }
 
+    /** Scrolls back to the top of the page. */
+    public void toTop() {
+        driver.executeScript("window.scrollTo(0, 0)");
+    }
+
     /** Takes a picture of the window, from the top of the page. */
     public void picture(Path file) throws IOException {
         Files.write(file, driver.getScreenshotAs(OutputType.BYTES));

@@ -234,7 +234,7 @@ public final class Sentences {
                 + " finish.");
             case NONE -> steps.add(hasOptions
                 ? "To see a plan all the same, add --anyway, or --stop-at with a thickness it makes."
-                : "To see a plan all the same, set a thickness that it makes.");
+                : "To see a plan all the same, set a smaller thickness under See.");
             case BOTH_FACES -> { }
         }
         return steps;

@@ -33,7 +33,7 @@ class BenchWordsTest {
         List<String> said = BenchWords.verdict(judgement, figures);
 
         assertEquals(judgement.planned() == Planned.NONE,
-            said.contains("To see a plan all the same, set a thickness that it makes."));
+            said.contains("To see a plan all the same, set a smaller thickness under See."));
         assertFalse(said.isEmpty());
         assertTrue(said.stream().noneMatch(words -> words.contains("--")), said.toString());
         assertTrue(BenchWords.steps(judgement, figures).stream().noneMatch(step -> step.text().contains("--")));
