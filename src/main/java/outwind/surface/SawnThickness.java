@@ -13,11 +13,11 @@ import outwind.surface.field.Viewpoint;
 import outwind.surface.trend.Term;
 
 /**
- * The thickness of a sawn board: a wedge along and across, and the slow wander of the saw about it.
+ * The thickness of a sawn board: a wedge along and across, faces bent unlike each other, and the slow wander of the saw.
  *
  * <pre>
- *   T(x, y) = c + a·u + b·v + w(x, y),   u, v from −1 to 1,   c unknown
- *   a ~ normal(0, f·0.32),  b ~ normal(0, f·0.18),  log f ~ normal(0, 0.7),  w as {@link Prior#THICKNESS} has it
+ *   T(x, y) = c + a·u + b·v + p·P₂(u) + q·u·v + r·P₂(v) + w(x, y),   u, v from −1 to 1,   c unknown
+ *   a to r of a size that is unknown, and w, as {@link Prior#THICKNESS} has them
  *   one figure t read at an unknown place P of the outline:   T(x, y) = t + ε + g(x, y) − g(P),   g = T − c
  * </pre>
  * Where c may be anything, one reading tells nothing of g, so that the last line is exact and needs no likelihood.

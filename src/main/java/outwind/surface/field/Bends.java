@@ -29,16 +29,19 @@ public record Bends(List<Group> groups, double hingeShare) {
             new Bend((u, v) -> cubic(u) * v, 1)), new double[] {0.05, 0.3, 1.2}, new double[] {0.4, 0.35, 0.25})), 0.3);
 
     /**
-     * Thickness of a sawn board: a wedge. Standard deviations at the ends and at the edges (mm), times a size whose
-     * logarithm is normal with standard deviation 0.7, by Gauss and Hermite's rule in three nodes. The sizes are ours.
+     * Thickness of a sawn board: a wedge, and what is left where both faces were not sawn in one pass, so that one is
+     * bent otherwise than the other. The wedge has standard deviations at the ends and at the edges (mm), times a size
+     * whose logarithm is normal with standard deviation 0.7, by Gauss and Hermite's rule in three nodes. The sizes are ours.
      * They are held to what is published of sawn boards: within one board the thickness strays by a standard deviation of
      * 0.40 mm (T. D. Brown, Lumber Size Control, Part 2, Oregon State University Extension EM 8731, 2000, table 3: eight
      * boards, four caliper readings each).
      */
     static final Bends OF_A_THICKNESS = new Bends(List.of(new Group(
-        List.of(new Bend((u, v) -> u, 0.37), new Bend((u, v) -> v, 0.2)),
+        List.of(new Bend((u, v) -> u, 0.345), new Bend((u, v) -> v, 0.165)),
         new double[] {Math.exp(-0.7 * Math.sqrt(3)), 1, Math.exp(0.7 * Math.sqrt(3))},
-        new double[] {1.0 / 6, 2.0 / 3, 1.0 / 6})), 0);
+        new double[] {1.0 / 6, 2.0 / 3, 1.0 / 6}),
+        new Group(List.of(new Bend((u, v) -> square(u), 1), new Bend((u, v) -> u * v, 1),
+            new Bend((u, v) -> square(v), 0.5)), new double[] {0.02, 0.08, 0.35}, new double[] {0.8, 0.14, 0.06})), 0);
 
     /** Standard deviations of the lift of a hinge, each as likely as the next (mm). */
     public static final double[] LIFTS = {0.5, 2, 6};

@@ -368,15 +368,16 @@ public final class KrigedField {
         return shares;
     }
 
-    /** None is left out for being light, and neighbours on the grid stand for each other. */
-    private static int[] drawn(double[] shares) {
+    /** None is left out for being light, and neighbours in the order stand for each other. */
+    private int[] drawn(double[] shares) {
+        int[] order = order();
         int[] met = new int[DRAWN];
         double sum = 0;
         int steps = 0;
-        for (int i = 0; i < shares.length && steps < DRAWN; i++) {
-            sum += shares[i];
+        for (int i = 0; i < order.length && steps < DRAWN; i++) {
+            sum += shares[order[i]];
             while (steps < DRAWN && sum * DRAWN > steps + 0.5) {
-                met[steps++] = i;
+                met[steps++] = order[i];
             }
         }
         // Rounding may leave the sum a little below one.
@@ -385,6 +386,19 @@ public final class KrigedField {
             steps++;
         }
         return met;
+    }
+
+    /**
+     * All settings as they are numbered, range by range. Without hinges they are gone through size by size of the bends
+     * instead: where readings tell nothing of these, each then has its share of the draws, and the tails their length.
+     */
+    private int[] order() {
+        if (layout.hinges() > 0) {
+            return IntStream.range(0, logWeights.length).toArray();
+        }
+        int covariances = logWeights.length / layout.sizes;
+        return IntStream.range(0, logWeights.length)
+            .map(i -> i % covariances * layout.sizes + i / covariances).toArray();
     }
 
     /** One setting, given the observations. */
