@@ -42,7 +42,7 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
         Board board = faces.board();
         Region usable = saw.usable(board);
         BlankThickness wood = BlankThickness.of(faces.shape(), usable, skim, seed);
-        List<Piece> pieces = Piece.of(bill);
+        List<Piece> pieces = Piece.of(bill, saw.limits());
         Stops along = Stops.of(usable.x1(), usable.x2(), saw, pieces.stream().map(Piece::along).distinct().toList(),
             board.defects().stream().map(Defect::x1).toList(), board.defects().stream().map(Defect::x2).toList());
         Stops across = Stops.of(usable.y1(), usable.y2(), saw, pieces.stream().map(Piece::across).distinct().toList(),
@@ -70,6 +70,11 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
     /** Whether the board is of the kind of wood that an item asks for. */
     boolean serves(int item) {
         return board.kind().serves(bill.items().get(item).kind());
+    }
+
+    /** Whether saw and machine can take a blank of an item. */
+    boolean handles(int item) {
+        return pieces.stream().anyMatch(piece -> piece.item() == item);
     }
 
     /** Whether a blank of an item is small enough for the board. */
@@ -113,7 +118,7 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
         }
         List<List<Blank>> closed = new Compaction(this).closed(sections, order);
         double value = closed.stream().flatMap(List::stream).mapToDouble(Blank::value).sum();
-        return new Layout(order, Region.whole(board), closed, saw.kerf(),
+        return new Layout(order, saw.straightened(board), closed, saw.kerf(),
             cutting.isExact() ? value : Math.max(value, cutting.bound()));
     }
 

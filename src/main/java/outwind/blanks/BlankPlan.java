@@ -27,6 +27,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
     public enum Missing {
         /** It asks for another kind of wood. */
         OTHER_WOOD,
+        /** It is too short to rip or too wide for the machine. */
+        OUT_OF_LIMITS,
         /** It is longer or wider than the board. */
         TOO_LARGE,
         /** Nowhere on the board is its thickness sure enough. */
@@ -45,7 +47,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
             List<BlankPlaces> right = boards.stream().filter(board -> board.serves(item)).toList();
             return right.isEmpty() ? OTHER_WOOD
                 : right.stream().anyMatch(board -> board.takes(item)) ? NO_ROOM
-                : right.stream().anyMatch(board -> board.fits(item)) ? TOO_THICK : TOO_LARGE;
+                : right.stream().anyMatch(board -> board.fits(item)) ? TOO_THICK
+                : right.stream().anyMatch(board -> board.handles(item)) ? TOO_LARGE : OUT_OF_LIMITS;
         }
     }
 

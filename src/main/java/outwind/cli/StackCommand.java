@@ -110,8 +110,8 @@ final class StackCommand implements Callable<Integer> {
     @Mixin
     private SawOptions saw;
 
-    /** All boards, and what an hour of flattening costs. */
-    private record Offer(List<Outcome> outcomes, Optional<BigDecimal> rate) { }
+    /** All boards, the shop, and what an hour of flattening costs. */
+    private record Offer(List<Outcome> outcomes, Shop shop, Optional<BigDecimal> rate) { }
 
     /** A board priced, or why it could not be. */
     private record Outcome(Optional<PricedBoard> priced, Optional<Board> board, String currency, String trouble) { }
@@ -120,7 +120,8 @@ final class StackCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         if (bill == null && saw.isGiven()) {
-            throw new ParameterException(spec.commandLine(), "--min-chance, --kerf, --end-trim and --raster go with --bill");
+            throw new ParameterException(spec.commandLine(), "--min-chance and the options of the saw, as --kerf, go"
+                + " with --bill");
         }
         pack.fault().ifPresent(fault -> {
             throw new ParameterException(spec.commandLine(), fault);
@@ -182,7 +183,7 @@ final class StackCommand implements Callable<Integer> {
         OptionalDouble area = wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
         try {
             Optional<Pack> whole = asked(() -> pack.pack(stack.boards(), offer.rate(), options.seed()));
-            Optional<StackPlan> plan = plan(offer.outcomes(), figures.units());
+            Optional<StackPlan> plan = plan(offer, figures.units());
             output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan,
                 whole.map(known -> PackSheet.of(known, stack.currency(), figures)), options.drying()),
                 () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan, whole));
@@ -210,17 +211,17 @@ final class StackCommand implements Callable<Integer> {
     }
 
     /** Which boards to cut into what; what the command line asks for in vain is refused. */
-    private Optional<StackPlan> plan(List<Outcome> outcomes, Units units) throws IOException, BadBoardFile {
+    private Optional<StackPlan> plan(Offer offer, Units units) throws IOException, BadBoardFile {
         if (bill == null) {
             return Optional.empty();
         }
         CuttingBill wantedBlanks = BillFile.read(bill, units);
         return asked(() -> {
-            List<StackPlan.Candidate> candidates = outcomes.stream().filter(outcome -> outcome.board().isPresent())
+            List<StackPlan.Candidate> candidates = offer.outcomes().stream().filter(outcome -> outcome.board().isPresent())
                 .map(outcome -> {
                     Board board = outcome.board().get();
-                    return new StackPlan.Candidate(board, outcome.priced().orElseThrow(), saw.saw(board),
-                        JudgeOptions.usual(board).skim());
+                    return new StackPlan.Candidate(board, outcome.priced().orElseThrow(), saw.saw(board, offer.shop().limits()),
+                        JudgeOptions.usual(board, offer.shop()).skim());
                 }).toList();
             return Optional.of(StackPlan.of(candidates, wantedBlanks, saw.sure(), options.seed()));
         });
@@ -299,7 +300,7 @@ final class StackCommand implements Callable<Integer> {
             return outcome;
         }).toList();
         bar.done();
-        return new Offer(outcomes, rates.shopRate());
+        return new Offer(outcomes, shop, rates.shopRate());
     }
 
     private Outcome price(Path file, Shop shop, Rates rates) {

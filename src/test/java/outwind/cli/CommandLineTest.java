@@ -479,7 +479,7 @@ class CommandLineTest {
         assertTrue(run.out().contains("2. oak (oak, prime), 8.00 EUR: 1 x leg;"), run.out());
         List<String> list = Files.readAllLines(folder.resolve("stack-cuts.csv"));
         assertEquals(3, list.size());
-        assertTrue(list.get(2).startsWith("oak," + oak + ",oak,prime,1,1,leg,mm,600.00,80.00,20.00,"), list.get(2));
+        assertTrue(list.get(2).startsWith("oak," + oak + ",oak,prime,1,1,leg,mm,600.00,80.00,600.00,80.00,20.00,"), list.get(2));
         assertTrue(list.get(2).endsWith(",no,9.00,EUR"), list.get(2));
         JsonNode cut = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/bill");
         assertEquals("prime", cut.at("/boards/1/grade").asText());

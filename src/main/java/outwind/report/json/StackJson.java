@@ -86,6 +86,7 @@ public final class StackJson {
             board.putNull("cost");
             cut.priced().wood().ifPresent(cost -> board.put("cost", cost));
             board.put("kerf", cut.saw().kerf()).put("endTrim", cut.saw().endTrim());
+            BlankJson.describe(board, cut.saw().limits());
             BlankJson.describe(board.putObject("layout"), cut.layout());
         }
     }

@@ -9,17 +9,19 @@ import java.util.function.Function;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import outwind.blanks.Blank;
 import outwind.blanks.BlankPlan;
 import outwind.blanks.CutOrder;
 import outwind.blanks.EqualLengths;
 import outwind.blanks.Layout;
 import outwind.blanks.LengthsPlan;
+import outwind.blanks.Saw;
 import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
+import outwind.shop.SawLimits;
 import outwind.stock.StackPlan;
-import outwind.surface.Region;
 
 /**
  * What is said of a board and the blanks to be cut from it, in text and on the plan alike.
@@ -45,6 +47,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
             details.add("Cut " + named(plan.chosen().blanks()) + ": " + plan.chosen().order().words() + ". "
                 + sure(plan.sure(), cut));
             details.add(share(plan.board(), plan.chosen()));
+            details.addAll(prepared(plan.saw(), figures));
             details.add(otherOrder(plan));
             gap(plan).ifPresent(details::add);
         } else {
@@ -52,6 +55,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         }
         List<String> missing = missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
             case OTHER_WOOD -> "The board is not of their wood: ";
+            case OUT_OF_LIMITS -> "Too short to rip or too wide for the machine: ";
             case TOO_LARGE -> "Larger than the board: ";
             case TOO_THICK -> "Chance of their thickness too low everywhere: ";
             case NO_ROOM -> "No room beside what is cut: ";
@@ -70,7 +74,8 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         return new BlankSheet(cut.board(), Sentences.size(cut.board(), figures),
             Figures.count(count, "blank", "blanks") + ": " + named(cut.layout().blanks()) + "; "
                 + cut.layout().order().words() + ".",
-            List.of(share(cut.board(), cut.layout())), List.of(), cut.layout());
+            Stream.concat(Stream.of(share(cut.board(), cut.layout())), prepared(cut.saw(), figures).stream()).toList(),
+            List.of(), cut.layout());
     }
 
     /** Crosscuts alone. */
@@ -86,6 +91,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         plan.equal().ifPresent(equal -> {
             details.add(equal(equal, target, figures));
             details.add(sure(plan.sure(), equal.count()));
+            details.addAll(prepared(plan.saw(), figures));
         });
         String headline = shown.isEmpty() ? "No length of full width makes " + target + "."
             : plan.equal().isEmpty() ? "One length of " + figures.length(shown.get(0).along()) + " makes " + target
@@ -95,11 +101,13 @@ public record BlankSheet(Board board, String size, String headline, List<String>
             : shown.size() + " equal lengths of " + figures.length(shown.get(0).along()) + " make " + target
                 + ".";
         List<String> missing = shown.isEmpty()
-            ? List.of("No length of 300 mm or more has a chance of " + atLeast(plan.sure())
-                + ". Narrower blanks may: write a cutting bill and give it with --bill.")
+            ? List.of((plan.saw().limits().widest() < plan.board().width() ? "The board is wider than the machine takes."
+                : "No length of " + figures.length(plan.saw().shortestLength()) + " or more has a chance of "
+                    + atLeast(plan.sure()) + ".")
+                + " Narrower blanks may: write a cutting bill and give it with --bill.")
             : List.of();
         return new BlankSheet(plan.board(), Sentences.size(plan.board(), figures), headline, details, missing,
-            new Layout(CutOrder.CROSSCUT_FIRST, Region.whole(plan.board()), shown.stream().map(List::of).toList(),
+            new Layout(CutOrder.CROSSCUT_FIRST, plan.saw().straightened(plan.board()), shown.stream().map(List::of).toList(),
                 plan.saw().kerf(), 0));
     }
 
@@ -137,6 +145,20 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         double blanks = layout.blanks().stream().mapToDouble(blank -> blank.region().area()).sum();
         return "The blanks take " + Figures.percent(blanks / (board.length() * board.width()))
             + " of the board's face.";
+    }
+
+    /** What is done before the first cut, and how much larger than finished blanks are. */
+    private static List<String> prepared(Saw saw, Figures figures) {
+        SawLimits limits = saw.limits();
+        List<String> sentences = new ArrayList<>();
+        sentences.add(limits.firstEdge() > 0 ? "First straighten the near edge, " + figures.length(limits.firstEdge())
+            + " off. All cuts start from there."
+            : "All cuts start from a straight near edge. Nothing is allowed for straightening it.");
+        if (limits.overLength() > 0 || limits.overWidth() > 0) {
+            sentences.add("Blanks are cut over size: " + figures.length(limits.overLength()) + " longer and "
+                + figures.length(limits.overWidth()) + " wider than finished.");
+        }
+        return sentences;
     }
 
     private static String otherOrder(BlankPlan plan) {
@@ -183,7 +205,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         return (item.quantity() - cut) + " x " + item.name() + switch (why) {
             case OTHER_WOOD -> " in " + item.kind().words();
             case TOO_THICK -> " at " + figures.length(item.thickness());
-            case TOO_LARGE, NO_ROOM -> "";
+            case OUT_OF_LIMITS, TOO_LARGE, NO_ROOM -> "";
         };
     }
 

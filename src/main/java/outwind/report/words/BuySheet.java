@@ -89,6 +89,7 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
     private static List<String> missing(StackPlan plan, Figures figures) {
         return BlankSheet.missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
             case OTHER_WOOD -> "No board is of their wood: ";
+            case OUT_OF_LIMITS -> "Too short to rip or too wide for the machine: ";
             case TOO_LARGE -> "Larger than every board: ";
             case TOO_THICK -> "Chance of their thickness too low on every board: ";
             case NO_ROOM -> "No room in the whole stack: ";
