@@ -13,6 +13,7 @@ import outwind.board.file.BillFile;
 import outwind.board.text.BadBoardFile;
 import outwind.cli.option.BadInput;
 import outwind.cli.option.BoardOptions;
+import outwind.cli.option.LabelOptions;
 import outwind.cli.option.OutputOptions;
 import outwind.cli.option.SawOptions;
 import outwind.cli.option.ShopOptions;
@@ -24,6 +25,7 @@ import outwind.report.sheet.BlankChart;
 import outwind.report.text.BlankReport;
 import outwind.report.text.CutList;
 import outwind.report.words.Figures;
+import outwind.report.words.Label;
 import outwind.shop.Shop;
 import outwind.surface.ImpossibleBoard;
 import picocli.CommandLine.Command;
@@ -65,6 +67,9 @@ final class BlanksCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private LabelOptions labels;
+
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
@@ -99,6 +104,7 @@ final class BlanksCommand implements Callable<Integer> {
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
         spec.commandLine().getOut().println("Written: " + reports().write(name() + ".csv",
             CutList.of(plan, file.toString(), figures)));
+        labels.write(spec.commandLine().getOut(), reports(), name() + "-labels", () -> Label.of(plan, figures));
     }
 
     private void cutToLength(Board board, Shop shop) throws IOException, BadInput {

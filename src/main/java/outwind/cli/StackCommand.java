@@ -30,6 +30,7 @@ import outwind.board.text.BadBoardFile;
 import outwind.cli.option.AreaConverter;
 import outwind.cli.option.BadInput;
 import outwind.cli.option.BoardOptions;
+import outwind.cli.option.LabelOptions;
 import outwind.cli.option.MachineOptions;
 import outwind.cli.option.MoneyConverter;
 import outwind.cli.option.OutputOptions;
@@ -46,6 +47,7 @@ import outwind.report.text.BlankReport;
 import outwind.report.text.CutList;
 import outwind.report.text.StackReport;
 import outwind.report.words.Figures;
+import outwind.report.words.Label;
 import outwind.report.words.PackSheet;
 import outwind.scan.bytes.Progress;
 import outwind.scan.file.ScanFile;
@@ -87,6 +89,9 @@ final class StackCommand implements Callable<Integer> {
 
     @Mixin
     private OutputOptions output;
+
+    @Mixin
+    private LabelOptions labels;
 
     @Option(names = "--price", paramLabel = "PRICE", converter = PriceConverter.class,
         description = "Price of boards whose file states none: \"9.50 per bf\", \"1400 EUR per m3\", \"38 per board\".")
@@ -188,6 +193,7 @@ final class StackCommand implements Callable<Integer> {
                 whole.map(known -> PackSheet.of(known, stack.currency(), figures)), options.drying()),
                 () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan, whole));
             terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
+            labels.write(terminal, reports, "stack-labels", () -> Label.of(stack, figures));
             if (plan.isPresent()) {
                 writeCuts(terminal, reports, plan.get(), stack.currency(), figures);
             }
@@ -205,6 +211,7 @@ final class StackCommand implements Callable<Integer> {
             throws IOException {
         terminal.println("Written: " + reports.write("stack-cuts.txt", BlankReport.of(plan, currency, figures)));
         terminal.println("Written: " + reports.write("stack-cuts.csv", CutList.of(plan, currency, figures)));
+        labels.write(terminal, reports, "stack-cuts-labels", () -> Label.of(plan, figures));
         if (output.charts()) {
             OutputOptions.writeChart(terminal, reports, "stack-cuts.png", () -> BuyChart.png(plan, currency, figures));
         }

@@ -164,6 +164,19 @@ class BlanksCommandTest {
         }
     }
 
+    @Test
+    void otherColumnsOfABillAreNamedAndLabelsAreDrawn() throws IOException {
+        Path bill = Files.writeString(folder.resolve("bill.csv"), "Part,Qty,L,W,T,Colour\nleg,1,300,60,20,red\n");
+        Path board = Files.writeString(folder.resolve("board.csv"), overBed(-30));
+
+        Run run = blanks(board.toString(), "--bill", bill.toString(), "--no-chart", "--labels", "--over-width", "4");
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("Not used of the bill: column Colour."), run.out());
+        assertTrue(run.out().contains("Blanks are cut over size: 4.0 mm wider than finished."), run.out());
+        assertEquals(1600, ImageIO.read(folder.resolve("board-blanks-labels.png").toFile()).getWidth());
+    }
+
     // The scan is of a board that the sizes of the blanks are made up for: two go side by side.
     @Test
     void aScannedBoardIsCutLikeAnyOther() throws IOException {

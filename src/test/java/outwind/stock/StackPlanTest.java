@@ -42,7 +42,7 @@ class StackPlanTest {
 
     private static StackPlan.Candidate candidate(Board board, String cost) {
         double rough = board.length() * board.width() * 30;
-        PricedBoard priced = new PricedBoard("board", "board.csv", Verdict.NONE, OptionalDouble.empty(),
+        PricedBoard priced = new PricedBoard("board", "board.csv", WoodKind.ANY, Verdict.NONE, OptionalDouble.empty(),
             OptionalDouble.empty(), new ThicknessRange(new double[] {29}), new BoardFeet(board.length(), board.width(), 30), rough, rough, 1,
             OptionalDouble.of(1),
             Optional.ofNullable(cost).map(BigDecimal::new), Optional.of(new BigDecimal("1000")));

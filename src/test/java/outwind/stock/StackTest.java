@@ -12,13 +12,14 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
+import outwind.board.WoodKind;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 
 class StackTest {
 
     private static PricedBoard board(String name, double chance, double area, String cost) {
-        return new PricedBoard(name, name, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
+        return new PricedBoard(name, name, WoodKind.ANY, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
             new ThicknessRange(new double[] {19, 20, 21}), new BoardFeet(2000, 200, 27), 200 * 2000 * 27.0, 200 * 2000 * 20.0, area,
             OptionalDouble.of(60),
             Optional.ofNullable(cost).map(BigDecimal::new), Optional.ofNullable(cost).map(BigDecimal::new));
@@ -169,7 +170,7 @@ class StackTest {
     }
 
     private static PricedBoard finishing(String name, double chance, double volume) {
-        return new PricedBoard(name, name, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
+        return new PricedBoard(name, name, WoodKind.ANY, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
             new ThicknessRange(new double[] {19, 20, 21}), new BoardFeet(2000, 200, 27), 200 * 2000 * 27.0, volume, 4e5, OptionalDouble.of(60), Optional.empty(),
             Optional.empty());
     }

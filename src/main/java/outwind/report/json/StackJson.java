@@ -29,7 +29,9 @@ public final class StackJson {
         ArrayNode boards = root.putArray("boards");
         for (PricedBoard board : stack.boards()) {
             ObjectNode node = boards.addObject();
-            node.put("name", board.name()).put("file", board.file()).put("verdict", board.verdict().word());
+            node.put("name", board.name()).put("file", board.file());
+            BlankJson.kind(node, board.kind());
+            node.put("verdict", board.verdict().word());
             node.putNull("chance").putNull("target");
             board.chance().ifPresent(chance -> node.put("chance", chance));
             board.target().ifPresent(target -> node.put("target", target));

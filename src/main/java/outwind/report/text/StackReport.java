@@ -192,11 +192,12 @@ public final class StackReport {
 
     /** One line for each board, in mm, mm² and mm³; a header; commas, quotes where a name needs them. */
     public static String csv(Stack stack) {
-        StringBuilder text = new StringBuilder("board,file,verdict,chance,target,low,median,high,length,width,"
+        StringBuilder text = new StringBuilder("board,file,species,grade,verdict,chance,target,low,median,high,length,width,"
             + "rough_board_"
             + "feet,tallied_board_feet,rough_volume,finished_volume,finished_area,waste,minutes,cost,wood,labour,currency\n");
         for (PricedBoard b : stack.boards()) {
-            text.append(Stream.of(CsvText.cell(b.name()), CsvText.cell(b.file()), b.verdict().word(), optional(b.chance()),
+            text.append(Stream.of(CsvText.cell(b.name()), CsvText.cell(b.file()), kind(b.kind().species()),
+                kind(b.kind().grade()), b.verdict().word(), optional(b.chance()),
                 optional(b.target()), number(b.low()), number(b.median()), number(b.high()), number(b.feet().length()),
                 number(b.feet().width()), number(b.feet().exact()), number(b.feet().tallied()),
                 number(b.roughVolume()), number(b.finishedVolume()), number(b.finishedArea()), number(b.waste()),
@@ -205,6 +206,10 @@ public final class StackReport {
                 .collect(Collectors.joining(",", "", "\n")));
         }
         return text.toString();
+    }
+
+    private static String kind(Optional<String> words) {
+        return CsvText.cell(words.orElse(""));
     }
 
     private static String money(Optional<BigDecimal> amount) {

@@ -53,6 +53,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         } else {
             details.add("A blank counts only where its chance of its thickness is " + atLeast(plan.sure()) + ".");
         }
+        ignored(plan.bill()).ifPresent(details::add);
         List<String> missing = missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
             case OTHER_WOOD -> "The board is not of their wood: ";
             case OUT_OF_LIMITS -> "Too short to rip or too wide for the machine: ";
@@ -155,10 +156,22 @@ public record BlankSheet(Board board, String size, String headline, List<String>
             + " off. All cuts start from there."
             : "All cuts start from a straight near edge. Nothing is allowed for straightening it.");
         if (limits.overLength() > 0 || limits.overWidth() > 0) {
-            sentences.add("Blanks are cut over size: " + figures.length(limits.overLength()) + " longer and "
-                + figures.length(limits.overWidth()) + " wider than finished.");
+            sentences.add("Blanks are cut over size: " + Stream.of(over(limits.overLength(), " longer", figures),
+                over(limits.overWidth(), " wider", figures)).flatMap(Optional::stream)
+                .collect(Collectors.joining(" and ")) + " than finished.");
         }
         return sentences;
+    }
+
+    private static Optional<String> over(double mm, String more, Figures figures) {
+        return mm > 0 ? Optional.of(figures.length(mm) + more) : Optional.empty();
+    }
+
+    /** Which columns of a bill are not read, if there are such. */
+    static Optional<String> ignored(CuttingBill bill) {
+        return bill.ignored().isEmpty() ? Optional.empty()
+            : Optional.of("Not used of the bill: " + (bill.ignored().size() == 1 ? "column " : "columns ")
+                + String.join(", ", bill.ignored()) + ".");
     }
 
     private static String otherOrder(BlankPlan plan) {
@@ -211,7 +224,12 @@ public record BlankSheet(Board board, String size, String headline, List<String>
 
     /** What a blank takes along and across, without a decimal that is zero. */
     public static String sides(Blank blank, Figures figures) {
-        return side(blank.along(), figures) + " x " + side(blank.across(), figures);
+        return sides(blank.along(), blank.across(), figures);
+    }
+
+    /** Two sides (mm), without a decimal that is zero. */
+    static String sides(double one, double other, Figures figures) {
+        return side(one, figures) + " x " + side(other, figures);
     }
 
     private static String side(double mm, Figures figures) {

@@ -72,6 +72,7 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
             details.add("Level each blank on its own after cutting. Its chance of its thickness is at least\u00a0"
                 + Figures.percent(plan.sure()) + ".");
         }
+        BlankSheet.ignored(plan.bill()).ifPresent(details::add);
         return details;
     }
 

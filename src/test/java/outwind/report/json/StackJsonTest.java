@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import outwind.board.WoodKind;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.report.text.StackReport;
@@ -23,7 +24,7 @@ import outwind.stock.Stack;
 /** What scripts and spreadsheets get of a stack: under every name the figure of that name, no two of them alike. */
 class StackJsonTest {
 
-    private static final PricedBoard BOARD = new PricedBoard("oak", "oak.csv", Verdict.DOUBTFUL, OptionalDouble.of(0.7),
+    private static final PricedBoard BOARD = new PricedBoard("oak", "oak.csv", new WoodKind(Optional.of("=ash"), Optional.empty()), Verdict.DOUBTFUL, OptionalDouble.of(0.7),
         OptionalDouble.of(26), new ThicknessRange(new double[] {25, 26.5, 28}), new BoardFeet(2400, 210, 32), 15e6, 9e6, 450_000, OptionalDouble.of(17),
         Optional.of(new BigDecimal("40.25")), Optional.of(new BigDecimal("53.50")));
 
@@ -75,6 +76,8 @@ class StackJsonTest {
         assertEquals(Math.sqrt(0.21), json.get("expectedStandardDeviation").asDouble(), 1e-12);
         assertEquals(53.5, json.get("cost").asDouble());
         assertEquals("EUR", json.get("currency").asText());
+        assertEquals("=ash", json.at("/boards/0/species").asText());
+        assertTrue(json.at("/boards/0/grade").isNull());
         assertTrue(json.get("bill").isNull());
     }
 
@@ -95,5 +98,7 @@ class StackJsonTest {
         expected.forEach((name, figure) -> assertEquals(figure, Double.parseDouble(cells.get(names.indexOf(name))),
             5e-5, name));
         assertEquals("EUR", cells.get(names.indexOf("currency")));
+        assertEquals("'=ash", cells.get(names.indexOf("species")));
+        assertEquals("", cells.get(names.indexOf("grade")));
     }
 }
