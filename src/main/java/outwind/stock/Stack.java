@@ -53,6 +53,36 @@ public record Stack(List<PricedBoard> boards, String currency) {
         return Math.sqrt(boards.stream().mapToDouble(b -> b.makesIt() * (1 - b.makesIt())).sum());
     }
 
+    /** The 5th percentile of how many make it. */
+    public int fewest() {
+        return percentile(0.05);
+    }
+
+    /** The 95th percentile of how many make it. */
+    public int most() {
+        return percentile(0.95);
+    }
+
+    /** Least number that as many or fewer boards make with this chance; their distribution grows board by board. */
+    private int percentile(double share) {
+        double[] odds = new double[boards.size() + 1];
+        odds[0] = 1;
+        for (int i = 0; i < boards.size(); i++) {
+            double makes = boards.get(i).makesIt();
+            for (int k = i + 1; k > 0; k--) {
+                odds[k] = odds[k] * (1 - makes) + odds[k - 1] * makes;
+            }
+            odds[0] *= 1 - makes;
+        }
+        int number = 0;
+        double reached = odds[0];
+        // What rounding leaves short of the share is none.
+        while (reached < share - 1e-12 && number < boards.size()) {
+            reached += odds[++number];
+        }
+        return number;
+    }
+
     /** What all boards cost; empty unless every one's cost is known. */
     public Optional<BigDecimal> cost() {
         return costOf(boards);

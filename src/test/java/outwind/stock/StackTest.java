@@ -34,6 +34,41 @@ class StackTest {
         assertEquals(Math.sqrt(0.34), stack.deviation(), 1e-12);
     }
 
+    // Reference: commons-math3 binomial distribution, whose percentile is the least number that reaches the share.
+    @Test
+    void theRangeIsThatOfTheBinomialForEqualBoards() {
+        for (int count : new int[] {1, 7, 40}) {
+            for (double chance : new double[] {0, 0.03, 0.5, 0.9, 1}) {
+                Stack stack = new Stack(IntStream.range(0, count).mapToObj(i -> board("b" + i, chance, 1e6, "10"))
+                    .toList(), "");
+                BinomialDistribution number = new BinomialDistribution(null, count, chance);
+
+                assertEquals(number.inverseCumulativeProbability(0.05), stack.fewest(), count + " at " + chance);
+                assertEquals(number.inverseCumulativeProbability(0.95), stack.most(), count + " at " + chance);
+            }
+        }
+    }
+
+    // By enumeration of all 2^10 outcomes of ten unlike boards.
+    @Test
+    void theRangeOfUnlikeBoardsIsThatOfAllOutcomes() {
+        double[] chances = new SplittableRandom(5).doubles(10).toArray();
+        Stack stack = new Stack(IntStream.range(0, 10).mapToObj(i -> board("b" + i, chances[i], 1e6, "10")).toList(), "");
+        double[] odds = new double[11];
+        for (int outcome = 0; outcome < 1024; outcome++) {
+            double odd = 1;
+            for (int i = 0; i < 10; i++) {
+                odd *= (outcome >> i & 1) == 1 ? chances[i] : 1 - chances[i];
+            }
+            odds[Integer.bitCount(outcome)] += odd;
+        }
+        double below = IntStream.range(0, stack.fewest()).mapToDouble(k -> odds[k]).sum();
+        double upTo = IntStream.rangeClosed(0, stack.most()).mapToDouble(k -> odds[k]).sum();
+
+        assertTrue(below < 0.05 && below + odds[stack.fewest()] >= 0.05, "" + below);
+        assertTrue(upTo >= 0.95 && upTo - odds[stack.most()] < 0.95, "" + upTo);
+    }
+
     @Test
     void theBestBuyCostsLeastForWhatItIsLikelyToYield() {
         Stack stack = new Stack(List.of(board("dear", 1, 1e6, "30"), board("doubtful", 0.3, 1e6, "10"),

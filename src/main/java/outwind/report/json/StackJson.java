@@ -23,6 +23,7 @@ public final class StackJson {
         ObjectNode root = JsonText.root("stack");
         root.put("expected", stack.expected());
         root.put("expectedStandardDeviation", stack.deviation());
+        root.put("expectedLow", stack.fewest()).put("expectedHigh", stack.most());
         root.put("currency", stack.currency());
         root.putNull("cost");
         stack.cost().ifPresent(cost -> root.put("cost", cost));

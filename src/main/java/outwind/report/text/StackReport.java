@@ -8,12 +8,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import outwind.board.Units;
 import outwind.flatten.Verdict;
 import outwind.report.words.BlankSheet;
 import outwind.report.words.BuySheet;
 import outwind.report.words.Figures;
 import outwind.report.words.PackSheet;
 import outwind.report.words.Page;
+import outwind.stock.BoardFeet;
 import outwind.stock.PricedBoard;
 import outwind.stock.Purchase;
 import outwind.stock.Stack;
@@ -81,12 +83,10 @@ public final class StackReport {
     /** What to expect of the stack, in one or two sentences. */
     public static String expectation(Stack stack) {
         int count = stack.boards().size();
-        if (stack.deviation() < 0.05) {
-            return "Of " + Figures.count(count, "board", "boards") + " " + Figures.decimals(stack.expected(), 0)
-                + " should make it.";
-        }
-        return "Of " + Figures.count(count, "board", "boards") + " about " + Figures.decimals(stack.expected(), 1) + " ± "
-            + Figures.decimals(2 * stack.deviation(), 1) + " should make it.";
+        int fewest = stack.fewest();
+        int most = stack.most();
+        return "Of " + Figures.count(count, "board", "boards") + (fewest == most ? " " + fewest + " should make it."
+            : " about " + Figures.decimals(stack.expected(), 0) + " should make it, " + fewest + " to " + most + " (90\u00a0%).");
     }
 
     private void expectation() {
@@ -171,19 +171,23 @@ public final class StackReport {
         double rough = boards.stream().mapToDouble(PricedBoard::roughVolume).sum();
         double finished = boards.stream().mapToDouble(b -> b.finishedVolume() * b.makesIt()).sum();
         double area = boards.stream().mapToDouble(b -> b.finishedArea() * b.makesIt()).sum();
-        page.table("  ", List.of("finished and rough wood", "in all"), List.of(
+        List<List<String>> rows = new ArrayList<>(List.of(
             List.of("rough wood by tally", Figures.decimals(boards.stream().mapToDouble(b -> b.feet().tallied()).sum(),
                 1) + " board feet"),
             List.of("rough wood by volume", Figures.decimals(boards.stream().mapToDouble(b -> b.feet().exact()).sum(),
                 1) + " board feet"),
-            List.of("", Figures.decimals(rough / 1e9, 4) + " m³"),
-            List.of("finished wood to expect", Figures.decimals(finished / 1e9, 4) + " m³"),
+            List.of("", figures.wood(rough)),
+            List.of("finished wood to expect", figures.wood(finished)),
             List.of("finished boards to expect", figures.area(area)),
             List.of("waste, failed boards whole", Figures.decimals(100 * (1 - finished / rough), 0) + " %"),
             List.of("flattening, without sure failures", boards.stream().allMatch(board -> board.minutes().isPresent())
                 ? Figures.minutes(boards.stream().filter(board -> board.verdict() != Verdict.NO)
                     .mapToDouble(board -> board.minutes().getAsDouble()).sum())
                 : "no cutter stated")));
+        if (figures.units() == Units.INCHES) {
+            rows.add(4, List.of("", Figures.decimals(BoardFeet.of(finished), 1) + " board feet"));
+        }
+        page.table("  ", List.of("finished and rough wood", "in all"), rows);
     }
 
     private String money(BigDecimal amount) {

@@ -21,16 +21,16 @@ import outwind.stock.StackPlan;
 public record BuySheet(String verdict, List<String> details, List<String> missing, List<String> boards) {
 
     public static BuySheet of(StackPlan plan, String currency, Figures figures) {
-        return new BuySheet(verdict(plan, currency), details(plan, currency), missing(plan, figures),
+        return new BuySheet(verdict(plan, currency, figures), details(plan, currency), missing(plan, figures),
             plan.cuts().stream().map(cut -> board(cut, plan.bill().asksForKinds(), currency)).toList());
     }
 
-    private static String verdict(StackPlan plan, String currency) {
+    private static String verdict(StackPlan plan, String currency, Figures figures) {
         String boards = plan.offered() == 1 ? "the one board" : plan.cuts().size() + " of the " + plan.offered()
             + " boards";
-        String cost = cost(plan, plan.cost(), currency);
+        String cost = cost(plan, plan.cost(), currency, figures);
         String least = plan.gap() < BlankSheet.WORTH_SAYING ? "no choice can " + verb(plan) + " less."
-            : "no choice can " + verb(plan) + " less than " + cost(plan, plan.least(), currency) + " (gap "
+            : "no choice can " + verb(plan) + " less than " + cost(plan, plan.least(), currency, figures) + " (gap "
                 + Figures.decimals(100 * plan.gap(), 1) + "\u00a0%).";
         if (plan.isMet()) {
             return "The bill is met by " + boards + ", for " + cost + "; " + least;
@@ -49,10 +49,10 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
         return plan.measure() == StackPlan.Measure.MONEY ? "cost" : "take";
     }
 
-    private static String cost(StackPlan plan, BigDecimal amount, String currency) {
+    private static String cost(StackPlan plan, BigDecimal amount, String currency, Figures figures) {
         return plan.measure() == StackPlan.Measure.MONEY
             ? Figures.money(amount.toPlainString(), currency)
-            : Figures.decimals(amount.doubleValue() / 1e9, 4) + "\u00a0m³ of rough wood";
+            : figures.wood(amount.doubleValue()) + " of rough wood";
     }
 
     private static List<String> details(StackPlan plan, String currency) {

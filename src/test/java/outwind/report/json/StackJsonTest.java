@@ -13,10 +13,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import outwind.board.Units;
 import outwind.board.WoodKind;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.report.text.StackReport;
+import outwind.report.words.Figures;
 import outwind.stock.BoardFeet;
 import outwind.stock.PricedBoard;
 import outwind.stock.Stack;
@@ -56,6 +58,19 @@ class StackJsonTest {
     private static final double BY_VOLUME = 2400.0 * 210 * 32 / (144 * 25.4 * 25.4 * 25.4);
     private static final double BY_TALLY = 6.25;
 
+    // Worked by hand: 15e6 mm³ over 304.8³ are 0.53 ft³.
+    @Test
+    void aStackInInchesIsCountedInBoardFeetAndCubicFeet() {
+        String report = StackReport.of(STACK, new Figures(Units.INCHES), OptionalDouble.empty(), Optional.empty(),
+            Optional.empty(), Optional.empty()).replace('\u00a0', ' ');
+        double finished = 0.7 * BOARD.finishedVolume() / (25.4 * 25.4 * 25.4);
+
+        assertTrue(report.matches("(?s).*rough wood by volume +6\\.8 board feet\n +0\\.53 ft³\nS*.*"), report);
+        assertTrue(report.matches("(?s).*finished wood to expect +" + Figures.decimals(finished / 1728, 2) + " ft³\n +"
+            + Figures.decimals(finished / 144, 1) + " board feet\n.*"), report);
+        assertTrue(report.contains("Of 1 board about 1 should make it, 0 to 1 (90 %)."), report);
+    }
+
     @Test
     void everyFigureOfABoardStandsUnderItsNameInTheJson() throws IOException {
         JsonNode board = new ObjectMapper().readTree(StackJson.of(STACK, Optional.empty(), Optional.empty())).at("/boards/0");
@@ -74,6 +89,8 @@ class StackJsonTest {
 
         assertEquals(0.7, json.get("expected").asDouble(), 1e-12);
         assertEquals(Math.sqrt(0.21), json.get("expectedStandardDeviation").asDouble(), 1e-12);
+        assertEquals(0, json.get("expectedLow").asInt());
+        assertEquals(1, json.get("expectedHigh").asInt());
         assertEquals(53.5, json.get("cost").asDouble());
         assertEquals("EUR", json.get("currency").asText());
         assertEquals("=ash", json.at("/boards/0/species").asText());
