@@ -71,8 +71,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         boolean ripFirst = rip.firstValue() > crosscut.firstValue();
         TwoStage.Cutting better = (ripFirst ? rip : crosscut).searched(0);
         TwoStage.Cutting worse = (ripFirst ? crosscut : rip).searched(better.value());
-        Layout first = places.layout(better, ripFirst ? CutOrder.RIP_FIRST : CutOrder.CROSSCUT_FIRST);
-        Layout second = places.layout(worse, ripFirst ? CutOrder.CROSSCUT_FIRST : CutOrder.RIP_FIRST);
+        Layout first = places.recut(places.layout(better, ripFirst ? CutOrder.RIP_FIRST : CutOrder.CROSSCUT_FIRST));
+        Layout second = places.recut(places.layout(worse, ripFirst ? CutOrder.CROSSCUT_FIRST : CutOrder.RIP_FIRST));
         Layout chosen = isBetter(second, first) ? second : first;
         return new BlankPlan(places.board(), bill, saw, sure, places.usable(), chosen,
             chosen == first ? second : first, Missing.of(bill, chosen::count, List.of(places)));
@@ -93,7 +93,7 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         double least = 0.001 * Math.max(one.value(), other.value());
         return Math.abs(one.value() - other.value()) > least
             ? one.value() > other.value()
-            : one.cuts().size() < other.cuts().size();
+            : one.cutCount() < other.cutCount();
     }
 
     /** How many blanks of an item come out. */

@@ -3,6 +3,7 @@ package outwind.blanks;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import outwind.surface.Region;
 
 /**
@@ -12,17 +13,31 @@ import outwind.surface.Region;
  * @param board    the board, once its near edge is straight
  * @param sections the blanks of each section, in order; none empty
  * @param kerf     of each cut (mm)
- * @param bound    no layout of this order over the same stops can be counted on for more
+ * @param bound    no layout of this order over the same stops can be counted on for more; where offcuts are cut again, no
+ *                 layout at all
+ * @param recut    offcuts that are cut again, each like a board
  */
-public record Layout(CutOrder order, Region board, List<List<Blank>> sections, double kerf, double bound) {
+public record Layout(CutOrder order, Region board, List<List<Blank>> sections, double kerf, double bound,
+        List<Layout> recut) {
 
     public Layout {
         sections = sections.stream().map(List::copyOf).toList();
+        recut = List.copyOf(recut);
+    }
+
+    /** A layout whose offcuts are left as they are. */
+    public Layout(CutOrder order, Region board, List<List<Blank>> sections, double kerf, double bound) {
+        this(order, board, sections, kerf, bound, List.of());
+    }
+
+    /** Its sections, then those of each offcut that is cut again. */
+    public List<List<Blank>> allSections() {
+        return Stream.concat(sections.stream(), recut.stream().flatMap(again -> again.allSections().stream())).toList();
     }
 
     /** All blanks, section by section. */
     public List<Blank> blanks() {
-        return sections.stream().flatMap(List::stream).toList();
+        return allSections().stream().flatMap(List::stream).toList();
     }
 
     /** How many blanks of an item. */
@@ -35,21 +50,46 @@ public record Layout(CutOrder order, Region board, List<List<Blank>> sections, d
         return blanks().stream().mapToDouble(Blank::value).sum();
     }
 
-    /** All cuts in the order they are made: those right through, then section by section, each trimmed at the end. */
+    /**
+     * The cuts in the order they are made: those right through, then section by section, each trimmed at the end. Those of
+     * offcuts are apart.
+     */
     public List<SawCut> cuts() {
+        return cuts(0, 0);
+    }
+
+    /** For each offcut that is cut again its cuts; sections and blanks are numbered on. */
+    public List<List<SawCut>> recuts() {
+        List<List<SawCut>> recuts = new ArrayList<>();
+        int before = sections.size();
+        int blanks = (int) sections.stream().mapToLong(List::size).sum();
+        for (Layout again : recut) {
+            recuts.add(again.cuts(before, blanks));
+            before += again.sections.size();
+            blanks += again.blanks().size();
+        }
+        return recuts;
+    }
+
+    /** How many cuts there are in all. */
+    public int cutCount() {
+        return cuts().size() + recuts().stream().mapToInt(List::size).sum();
+    }
+
+    private List<SawCut> cuts(int sectionsBefore, int blanksBefore) {
         boolean crosscuts = order == CutOrder.CROSSCUT_FIRST;
         List<SawCut> cuts = new ArrayList<>(between(sections.stream().map(section -> first(extent(section))).toList(),
-            new SawCut(crosscuts, 0, 0, board, 0, 0, 0, 0, 0), 0));
-        int blank = 0;
+            new SawCut(crosscuts, 0, 0, board, 0, 0, 0, 0, 0), sectionsBefore));
+        int blank = blanksBefore;
         for (int s = 0; s < sections.size(); s++) {
             List<Blank> section = sections.get(s);
             Region extent = extent(section);
             cuts.addAll(between(section.stream().map(b -> second(b.region())).toList(),
-                new SawCut(!crosscuts, s + 1, 0, strip(extent, board), 0, 0, 0, 0, 0), blank));
+                new SawCut(!crosscuts, sectionsBefore + s + 1, 0, strip(extent, board), 0, 0, 0, 0, 0), blank));
             for (Blank trimmed : section) {
                 blank++;
                 cuts.addAll(between(List.of(first(trimmed.region())),
-                    new SawCut(crosscuts, s + 1, blank, strip(trimmed.region(), extent), 0, 0, 0, 0, 0), blank - 1));
+                    new SawCut(crosscuts, sectionsBefore + s + 1, blank, strip(trimmed.region(), extent), 0, 0, 0, 0, 0), blank - 1));
             }
         }
         return cuts;
@@ -128,6 +168,10 @@ public record Layout(CutOrder order, Region board, List<List<Blank>> sections, d
                 addGaps(offcuts, List.of(first(blank.region())), strip(blank.region(), extent),
                     order == CutOrder.CROSSCUT_FIRST);
             }
+        }
+        for (Layout again : recut) {
+            offcuts.remove(again.board);
+            offcuts.addAll(again.offcuts());
         }
         offcuts.sort(Comparator.comparingDouble((Region r) -> -r.area()));
         return offcuts;

@@ -12,8 +12,9 @@ import outwind.surface.Region;
  * @param raster  blanks may begin at every multiple of this (mm), and wherever blanks and kerfs add up; at least
  *                {@value #FINEST}
  * @param limits  what it can take, and how much larger than finished blanks are cut
+ * @param recuts  whether offcuts are cut again
  */
-public record Saw(double kerf, double endTrim, double raster, SawLimits limits) {
+public record Saw(double kerf, double endTrim, double raster, SawLimits limits, boolean recuts) {
 
     /** Kerf of a common circular saw blade (mm); common practice. */
     public static final double USUAL_KERF = 3.2;
@@ -39,7 +40,12 @@ public record Saw(double kerf, double endTrim, double raster, SawLimits limits) 
         }
     }
 
-    /** A saw that takes any piece. */
+    /** A saw that cuts no offcut again. */
+    public Saw(double kerf, double endTrim, double raster, SawLimits limits) {
+        this(kerf, endTrim, raster, limits, false);
+    }
+
+    /** The same that takes any piece. */
     public Saw(double kerf, double endTrim, double raster) {
         this(kerf, endTrim, raster, SawLimits.NONE);
     }

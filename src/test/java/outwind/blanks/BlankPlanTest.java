@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import outwind.board.BillItem;
 import outwind.board.Board;
@@ -305,7 +306,7 @@ public class BlankPlanTest {
                     || r.y1() >= defect.y2() - 1e-6, run + ": " + r + " lies over " + defect);
             }
         }
-        for (SawCut cut : layout.cuts()) {
+        for (SawCut cut : Stream.concat(layout.cuts().stream(), layout.recuts().stream().flatMap(List::stream)).toList()) {
             Region kerf = cut.crosscut() ? new Region(cut.from(), cut.within().y1(), cut.to(), cut.within().y2())
                 : new Region(cut.within().x1(), cut.from(), cut.within().x2(), cut.to());
             for (Blank blank : blanks) {

@@ -164,6 +164,27 @@ class BlanksCommandTest {
         }
     }
 
+    // Worked by hand: strips of 70 mm; the short rail leaves 900 − 360 − 3.2 = 536.8 x 70 mm. In a strip ten pegs
+    // of 50 mm follow each other (10 · 50 + 9 · 3.2 = 528.8); cut again, 2 · 10.
+    @Test
+    void offcutsAreCutAgainWhereThatIsAsked() throws IOException {
+        Path bill = Files.writeString(folder.resolve("bill.csv"),
+            "name,length,width,thickness,quantity\nlong,895,70,20,1\nshort,360,70,20,1\npeg,50,30,20,20\n");
+        Path board = Files.writeString(folder.resolve("board.csv"), overBed(-30));
+
+        Run two = blanks(board.toString(), "--bill", bill.toString(), "--no-chart");
+        Run again = blanks(board.toString(), "--bill", bill.toString(), "--json", "--recut");
+
+        assertTrue(two.out().contains("No room beside what is cut, in two stages of cuts: 10 x peg."), two.out());
+        assertTrue(again.out().contains("All 22 blanks come out."), again.out());
+        assertTrue(again.out().replaceAll("\\s+", " ").contains("Offcut 1 is 53"), again.out());
+        assertTrue(again.out().lines().anyMatch(line -> line.matches(" +\\d+\\. (rip|crosscut) +offcut 1 .*")), again.out());
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("board-blanks.json").toFile());
+        assertEquals(20, json.at("/items/2/cut").asInt());
+        assertTrue(json.at("/layout/recut/0/cuts/0/section").isInt(), json.toPrettyString());
+        assertEquals(23, Files.readAllLines(folder.resolve("board-blanks.csv")).size());
+    }
+
     @Test
     void otherColumnsOfABillAreNamedAndLabelsAreDrawn() throws IOException {
         Path bill = Files.writeString(folder.resolve("bill.csv"), "Part,Qty,L,W,T,Colour\nleg,1,300,60,20,red\n");

@@ -426,7 +426,7 @@ class CommandLineTest {
         assertTrue(run.out().replace('\n', ' ').startsWith("The stack does not yield the whole bill: 1 of the 3 blanks"
             + " wanted comes out of the one board, for "), run.out());
         assertTrue(run.out().contains("Larger than every board: 1 x beam."), run.out());
-        assertTrue(run.out().contains("No room in the whole stack: 1 x top."), run.out());
+        assertTrue(run.out().contains("No room in the whole stack, in two stages of cuts: 1 x top."), run.out());
     }
 
     @Test

@@ -63,7 +63,7 @@ class SchemaTest {
             "sample-probes/stair-tread-kink.csv");
         run(folder.resolve("lengths"), "blanks", "sample-probes/bed-rail-short.csv");
         run(folder.resolve("stack"), "stack", "sample-probes/stack/oak-01.csv", "sample-probes/stack/oak-02.csv");
-        run(folder.resolve("bill"), "stack", "--bill", "sample-probes/bills/bill-benches.csv", "sample-probes/stack");
+        run(folder.resolve("bill"), "stack", "--recut", "--bill", "sample-probes/bills/bill-benches.csv", "sample-probes/stack");
         run(folder.resolve("pack"), "stack", "--pack", "60", "--sells", "90 EUR per m2", "sample-probes/stack");
         run(folder.resolve("points"), "points", "--length", "1180", "--width", "212");
         run(folder.resolve("check"), "check", "--within", "0.2mm", "sample-probes/shelf-bow.csv");

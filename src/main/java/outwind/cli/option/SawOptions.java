@@ -47,6 +47,9 @@ public final class SawOptions {
         description = "Cut each blank so much wider than finished (usually nothing).")
     private LengthOption overWidth;
 
+    @Option(names = "--recut", description = "Cut offcuts again, in two more stages of cuts.")
+    private boolean recut;
+
     /** Chance of its thickness from which on a blank counts, 0 to 1. */
     public double sure() {
         return sure == null ? Verdict.SURE : sure;
@@ -54,7 +57,7 @@ public final class SawOptions {
 
     /** True if anything was said of it. */
     public boolean isGiven() {
-        return Stream.of(sure, kerf, endTrim, raster, shortest, widest, firstEdge, overLength, overWidth).anyMatch(Objects::nonNull);
+        return recut || Stream.of(sure, kerf, endTrim, raster, shortest, widest, firstEdge, overLength, overWidth).anyMatch(Objects::nonNull);
     }
 
     /**
@@ -72,6 +75,6 @@ public final class SawOptions {
                 LengthOption.in(board.units(), widest).orElse(limits.widest()),
                 LengthOption.in(board.units(), firstEdge).orElse(limits.firstEdge()),
                 LengthOption.in(board.units(), overLength).orElse(limits.overLength()),
-                LengthOption.in(board.units(), overWidth).orElse(limits.overWidth())));
+                LengthOption.in(board.units(), overWidth).orElse(limits.overWidth())), recut);
     }
 }

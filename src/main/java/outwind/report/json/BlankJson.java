@@ -72,23 +72,33 @@ public final class BlankJson {
 
     /** Writes a layout into a node of another report. */
     static void describe(ObjectNode node, Layout layout) {
-        node.put("order", JsonText.code(layout.order()));
         node.put("value", layout.value());
         node.put("bound", layout.bound());
+        describe(node, layout, layout.cuts());
+        ArrayNode recut = node.putArray("recut");
+        for (int i = 0; i < layout.recut().size(); i++) {
+            ObjectNode offcut = recut.addObject();
+            put(offcut, layout.recut().get(i).board());
+            describe(offcut, layout.recut().get(i), layout.recuts().get(i));
+        }
+        ArrayNode offcuts = node.putArray("offcuts");
+        layout.offcuts().forEach(offcut -> put(offcuts.addObject(), offcut));
+    }
+
+    private static void describe(ObjectNode node, Layout layout, List<SawCut> made) {
+        node.put("order", JsonText.code(layout.order()));
         ArrayNode sections = node.putArray("sections");
         for (List<Blank> section : layout.sections()) {
             ArrayNode blanks = sections.addArray();
             section.forEach(blank -> describe(blanks.addObject(), blank));
         }
         ArrayNode cuts = node.putArray("cuts");
-        for (SawCut cut : layout.cuts()) {
+        for (SawCut cut : made) {
             cuts.addObject().put("kind", cut.crosscut() ? "crosscut" : "rip").put("section", cut.section())
                 .put("blank", cut.blank()).put("setting", cut.setting()).put("before", cut.before())
                 .put("behind", cut.behind()).put("from", cut.from()).put("to", cut.to())
                 .put("keeps", JsonText.code(cut.keeps()));
         }
-        ArrayNode offcuts = node.putArray("offcuts");
-        layout.offcuts().forEach(offcut -> put(offcuts.addObject(), offcut));
     }
 
     /** Writes the limits of a saw beside what else is said of it. */

@@ -69,6 +69,7 @@ final class BlankView {
                 number(frame, cuts.get(i), i + 1);
             }
         }
+        sheet.layout().recuts().forEach(again -> again.forEach(cut -> kerf(frame, cut)));
         sections(frame);
         blanks.forEach(blank -> outline(paper.pen(), frame.box(blank.region())));
         BoardOutline outline = new BoardOutline(paper, figures, sheet.board(), frame);

@@ -85,13 +85,11 @@ public final class BlankReport {
 
     private void cuts() {
         page.heading("Where to cut");
-        List<List<String>> rows = new ArrayList<>();
         List<SawCut> cuts = sheet.layout().cuts();
-        for (SawCut cut : cuts) {
-            int next = rows.size() + 1;
-            boolean last = next == cuts.size() || !inHand(cut).equals(inHand(cuts.get(next)));
-            rows.add(List.of(next + ". " + (cut.crosscut() ? "crosscut" : "rip"), inHand(cut), setting(cut),
-                freed(cut, last), (cut.crosscut() ? "x " : "y ") + figures.number(cut.from())));
+        List<List<String>> rows = new ArrayList<>(rows(cuts, 0, "the board"));
+        List<List<SawCut>> recuts = sheet.layout().recuts();
+        for (int i = 0; i < recuts.size(); i++) {
+            rows.addAll(rows(recuts.get(i), rows.size(), "offcut " + (i + 1)));
         }
         if (rows.isEmpty()) {
             page.paragraph("No cut is needed.");
@@ -100,13 +98,30 @@ public final class BlankReport {
         page.paragraph("Set fence (rip) or stop (crosscut) so far from the near side of the blade, in "
             + figures.unitInFull() + ". The near edge goes to the fence, the end that you measured from to the stop. After a"
             + " cut the fresh edge goes there. At: where the near side of the cut lies on the uncut board.");
+        for (int i = 0; i < recuts.size(); i++) {
+            Region offcut = sheet.layout().recut().get(i).board();
+            page.paragraph("Offcut " + (i + 1) + " is " + figures.place(offcut.x2() - offcut.x1()) + " x "
+                + figures.place(offcut.y2() - offcut.y1()) + ", from x\u00a0" + figures.place(offcut.x1()) + " and y\u00a0"
+                + figures.place(offcut.y1()) + ".");
+        }
         page.gap();
         page.table("  ", List.of("cut", "of", "set to", "comes off", "at"), rows);
     }
 
-    private static String inHand(SawCut cut) {
+    private List<List<String>> rows(List<SawCut> cuts, int before, String whole) {
+        List<List<String>> rows = new ArrayList<>();
+        for (SawCut cut : cuts) {
+            int next = rows.size() + 1;
+            boolean last = next == cuts.size() || !inHand(cut, whole).equals(inHand(cuts.get(next), whole));
+            rows.add(List.of((before + next) + ". " + (cut.crosscut() ? "crosscut" : "rip"), inHand(cut, whole), setting(cut),
+                freed(cut, last), (cut.crosscut() ? "x " : "y ") + figures.number(cut.from())));
+        }
+        return rows;
+    }
+
+    private static String inHand(SawCut cut, String whole) {
         return cut.blank() > 0 ? "blank " + cut.blank() + ", to size" : cut.section() > 0 ? "section " + cut.section()
-            : "the board";
+            : whole;
     }
 
     /** A cut that the fence leaves no wood for takes a shaving off the edge. */
@@ -128,7 +143,7 @@ public final class BlankReport {
         List<List<String>> rows = new ArrayList<>();
         List<String> turned = new ArrayList<>();
         int section = 0;
-        for (List<Blank> blanks : sheet.layout().sections()) {
+        for (List<Blank> blanks : sheet.layout().allSections()) {
             section++;
             for (Blank blank : blanks) {
                 int number = rows.size() + 1;

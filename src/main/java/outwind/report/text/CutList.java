@@ -59,8 +59,8 @@ public final class CutList {
 
     private void add(CuttingBill bill, Board board, String file, Layout layout, Optional<Double> perArea, String currency) {
         int number = 0;
-        for (int section = 0; section < layout.sections().size(); section++) {
-            for (Blank blank : layout.sections().get(section)) {
+        for (int section = 0; section < layout.allSections().size(); section++) {
+            for (Blank blank : layout.allSections().get(section)) {
                 number++;
                 BillItem item = bill.items().get(blank.item());
                 text.append(Stream.of(CsvText.cell(board.name()), CsvText.cell(file),

@@ -49,6 +49,7 @@ public record BlankSheet(Board board, String size, String headline, List<String>
             details.add(share(plan.board(), plan.chosen()));
             details.addAll(prepared(plan.saw(), figures));
             details.add(otherOrder(plan));
+            recut(plan.chosen()).ifPresent(details::add);
             gap(plan).ifPresent(details::add);
         } else {
             details.add("A blank counts only where its chance of its thickness is " + atLeast(plan.sure()) + ".");
@@ -59,7 +60,8 @@ public record BlankSheet(Board board, String size, String headline, List<String>
             case OUT_OF_LIMITS -> "Too short to rip or too wide for the machine: ";
             case TOO_LARGE -> "Larger than the board: ";
             case TOO_THICK -> "Chance of their thickness too low everywhere: ";
-            case NO_ROOM -> "No room beside what is cut: ";
+            case NO_ROOM -> plan.saw().recuts() ? "No room beside what is cut, nor in the offcuts: "
+                : "No room beside what is cut, in two stages of cuts: ";
         });
         int wanted = plan.bill().wanted();
         String headline = cut == wanted ? cut == 1 ? "The blank comes out." : "All " + cut + " blanks come out."
@@ -75,7 +77,8 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         return new BlankSheet(cut.board(), Sentences.size(cut.board(), figures),
             Figures.count(count, "blank", "blanks") + ": " + named(cut.layout().blanks()) + "; "
                 + cut.layout().order().words() + ".",
-            Stream.concat(Stream.of(share(cut.board(), cut.layout())), prepared(cut.saw(), figures).stream()).toList(),
+            Stream.of(Stream.of(share(cut.board(), cut.layout())), prepared(cut.saw(), figures).stream(),
+                recut(cut.layout()).stream()).flatMap(sentences -> sentences).toList(),
             List.of(), cut.layout());
     }
 
@@ -163,6 +166,13 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         return sentences;
     }
 
+    /** How many blanks come out of offcuts, if any do. */
+    private static Optional<String> recut(Layout layout) {
+        int blanks = layout.recut().stream().mapToInt(again -> again.blanks().size()).sum();
+        return blanks == 0 ? Optional.empty() : Optional.of(Figures.count(blanks, "blank comes", "blanks come") + " out of "
+            + Figures.count(layout.recut().size(), "offcut", "offcuts") + ", cut again like a board.");
+    }
+
     private static Optional<String> over(double mm, String more, Figures figures) {
         return mm > 0 ? Optional.of(figures.length(mm) + more) : Optional.empty();
     }
@@ -181,8 +191,9 @@ public record BlankSheet(Board board, String size, String headline, List<String>
         String brings = Figures.count(other.blanks().size(), "blank", "blanks") + " and " + Figures.percent(share)
             + " of the " + (plan.bill().hasValues() ? "value" : "area");
         return other.blanks().isEmpty() ? words + ", nothing would come out."
-            : share > 0.995 ? words + " would do as well, with " + Figures.count(other.cuts().size(), "cut", "cuts")
-                + " instead of " + plan.chosen().cuts().size() + "."
+            : share > 0.995 && other.cutCount() == plan.chosen().cutCount() ? words + " would do as well."
+            : share > 0.995 ? words + " would do as well, with " + Figures.count(other.cutCount(), "cut", "cuts")
+                + " instead of " + plan.chosen().cutCount() + "."
             : open(other) < WORTH_SAYING ? words + " would bring " + brings + "."
             : words + ", the best found brings " + brings + ".";
     }
@@ -195,6 +206,8 @@ public record BlankSheet(Board board, String size, String headline, List<String>
     private static Optional<String> gap(BlankPlan plan) {
         double most = open(plan.chosen());
         return most < WORTH_SAYING ? Optional.empty()
+            : plan.saw().recuts() ? Optional.of("No cuts right through, in however many stages, could bring more than "
+                + Figures.decimals(100 * most, 1) + "\u00a0% more.")
             : Optional.of("So large a bill was not searched to the end: another"
             + " layout might bring up to " + Figures.decimals(100 * most, 1) + "\u00a0% more.");
     }

@@ -29,8 +29,9 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
         String boards = plan.offered() == 1 ? "the one board" : plan.cuts().size() + " of the " + plan.offered()
             + " boards";
         String cost = cost(plan, plan.cost(), currency, figures);
-        String least = plan.gap() < BlankSheet.WORTH_SAYING ? "no choice can " + verb(plan) + " less."
-            : "no choice can " + verb(plan) + " less than " + cost(plan, plan.least(), currency, figures) + " (gap "
+        String choice = plan.recuts() ? "no choice in two stages of cuts can " : "no choice can ";
+        String least = plan.gap() < BlankSheet.WORTH_SAYING ? choice + verb(plan) + " less."
+            : choice + verb(plan) + " less than " + cost(plan, plan.least(), currency, figures) + " (gap "
                 + Figures.decimals(100 * plan.gap(), 1) + "\u00a0%).";
         if (plan.isMet()) {
             return "The bill is met by " + boards + ", for " + cost + "; " + least;
@@ -93,7 +94,8 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
             case OUT_OF_LIMITS -> "Too short to rip or too wide for the machine: ";
             case TOO_LARGE -> "Larger than every board: ";
             case TOO_THICK -> "Chance of their thickness too low on every board: ";
-            case NO_ROOM -> "No room in the whole stack: ";
+            case NO_ROOM -> plan.recuts() ? "No room in the whole stack, nor in the offcuts: "
+                : "No room in the whole stack, in two stages of cuts: ";
         });
     }
 

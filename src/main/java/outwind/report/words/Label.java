@@ -55,8 +55,8 @@ public record Label(String name, String size, List<String> notes) {
 
     private static List<Label> of(CuttingBill bill, Layout layout, String board, Figures figures) {
         List<Label> labels = new ArrayList<>();
-        for (int section = 0; section < layout.sections().size(); section++) {
-            for (Blank blank : layout.sections().get(section)) {
+        for (int section = 0; section < layout.allSections().size(); section++) {
+            for (Blank blank : layout.allSections().get(section)) {
                 BillItem item = bill.items().get(blank.item());
                 boolean over = Math.abs(blank.region().area() - item.length() * item.width()) > 1e-3;
                 String from = board + ", section " + (section + 1);
