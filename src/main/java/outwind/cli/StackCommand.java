@@ -58,6 +58,7 @@ import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
+import outwind.stock.Uses;
 import outwind.surface.ImpossibleBoard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -128,7 +129,7 @@ final class StackCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--min-chance and the options of the saw, as --kerf, go"
                 + " with --bill");
         }
-        pack.fault().ifPresent(fault -> {
+        pack.fault(options.targets(Units.MILLIMETRES).size()).ifPresent(fault -> {
             throw new ParameterException(spec.commandLine(), fault);
         });
         List<Path> files;
@@ -154,7 +155,7 @@ final class StackCommand implements Callable<Integer> {
             return 1;
         }
         Set<String> currencies = new TreeSet<>(Stream.concat(outcomes.stream().map(Outcome::currency),
-            Stream.of(pack.currency())).filter(currency -> !currency.isEmpty()).toList());
+            pack.currencies().stream()).filter(currency -> !currency.isEmpty()).toList());
         if (currencies.size() > 1) {
             err.println("boards are priced in different money, which does not add up: " + String.join(", ",
                 currencies));
@@ -188,11 +189,13 @@ final class StackCommand implements Callable<Integer> {
         OptionalDouble area = wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
         try {
             Optional<Pack> whole = asked(() -> pack.pack(stack.boards(), offer.rate(), options.seed()));
+            Optional<Uses> uses = asked(() -> pack.uses(stack, options.targets(offer.outcomes().stream()
+                .flatMap(outcome -> outcome.board().stream()).map(Board::units).findFirst().orElse(figures.units()))));
             Optional<StackPlan> plan = plan(offer, figures.units());
-            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan,
+            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan, uses,
                 whole.map(known -> PackSheet.of(known, stack.currency(), figures)), options.drying()),
-                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan, whole));
-            terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
+                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan, whole, uses));
+            terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack, uses)));
             labels.write(terminal, reports, "stack-labels", () -> Label.of(stack, figures));
             if (plan.isPresent()) {
                 writeCuts(terminal, reports, plan.get(), stack.currency(), figures);
@@ -313,7 +316,7 @@ final class StackCommand implements Callable<Integer> {
     private Outcome price(Path file, Shop shop, Rates rates) {
         try {
             Board bought = AnyBoardFile.read(file, options.given(), Progress.UNSEEN);
-            Board board = options.asAsked(bought);
+            Board board = options.forFirstTarget(bought);
             return new Outcome(Optional.of(PricedBoard.of(bought, board, machine.request(board, shop, options.seed()),
                 file.toString(), rates)),
                 Optional.of(board), rates.currencyOf(board), "");

@@ -41,8 +41,8 @@ public record PricedBoard(String name, String file, WoodKind kind, Verdict verdi
                           double finishedVolume, double finishedArea, OptionalDouble minutes, Optional<BigDecimal> wood,
                           Optional<BigDecimal> cost) {
 
-    /** So many keep the 5th, 50th and 95th percentile as they are, and take little room for each of many boards. */
-    private static final int FIGURES = 41;
+    /** So many keep whole percentiles as they are, and take little room for each of many boards. */
+    private static final int FIGURES = 101;
 
     /**
      * Predicts and prices a board; what was drawn and sampled for it is let go.

@@ -454,8 +454,54 @@ class CommandLineTest {
         assertEquals(554.60 * 60 / 14, pack.at("/worth/asked").asDouble(), 0.005);
     }
 
+    // Worked by hand at 40, 36 and 20 EUR per m²: 4 EUR lost on a board that makes 25 mm, 36 gained on one that does not.
+    @Test
+    void severalTargetsSayWhatEachBoardIsBestUsedFor() throws IOException {
+        Run run = stack("--no-chart", "--json", "--target", "25mm,22mm,19mm", "--sells", "40 EUR per m2", "--sells",
+            "36 EUR per m2", "--sells", "20 EUR per m2", "sample-probes/stack");
+
+        assertEquals(0, run.code(), run.err());
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+        assertTrue(run.out().startsWith("Of one thickness for all boards 22.0 mm brings most: "), run.out());
+        assertTrue(run.out().lines().anyMatch(line -> line.matches("10 +oak 7 +22 % +over 99 % +over 99 % +22\\.0")), run.out());
+        assertTrue(run.out().lines().anyMatch(line -> line.matches(" 1 +oak 3 +(over 99 % +){3}25\\.0")), run.out());
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("stack.json").toFile());
+        JsonNode uses = json.at("/uses");
+        double all = 0;
+        double best = 0;
+        for (int i = 0; i < 14; i++) {
+            JsonNode board = json.at("/boards/" + i);
+            double chance = uses.at("/boards/" + i + "/chances/0").asDouble();
+            double area = board.get("finishedArea").asDouble() / 1e6;
+            assertEquals(board.get("chance").asDouble(), chance, 1e-12);
+            all += 36 * area * uses.at("/boards/" + i + "/chances/1").asDouble();
+            best += area * Math.max(40 * chance, 36 * uses.at("/boards/" + i + "/chances/1").asDouble());
+            String row = Files.readAllLines(folder.resolve("stack.csv")).get(i + 1);
+            assertTrue(row.endsWith("EUR," + (int) uses.at("/boards/" + i + "/best").asDouble()), row);
+        }
+        assertEquals(all, uses.at("/targets/1/takings").asDouble(), 1e-9);
+        assertEquals(best, uses.at("/bestTakings").asDouble(), 1e-9);
+    }
+
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"--sells|9 per m2|--sells and --profit go with --pack",
+    @ValueSource(strings = {"--target=26mm,25mm,22mm,19mm,16mm", "--target=20mm,twenty"})
+    void targetsThatCannotBeExitWithTwo(String option) {
+        Run run = stack("--no-chart", option, "sample-probes/stack/oak-01.csv");
+
+        assertEquals(2, run.code(), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    @Test
+    void oneBoardIsJudgedForOneTarget() {
+        Run run = run("judge", "--no-chart", "--out", folder.toString(), "--target", "26mm,19mm", "sample-probes/hall-table.csv");
+
+        assertEquals(2, run.code());
+        assertTrue(run.err().startsWith("one --target at a time; stack takes several"), run.err());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"--sells|9 per m2|--sells and --profit go with --pack, and --sells with several targets",
         "--pack|1|a pack of 1 cannot be: 2 boards were measured"})
     void aPackThatCannotBeIsRefused(String option, String value, String message) {
         Run run = stack("--no-chart", option, value, "sample-probes/stack/oak-01.csv", "sample-probes/stack/oak-02.csv");
