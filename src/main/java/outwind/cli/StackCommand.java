@@ -40,12 +40,16 @@ import outwind.cli.option.SawOptions;
 import outwind.cli.terminal.ProgressBar;
 import outwind.forecast.JudgeOptions;
 import outwind.report.files.Reports;
+import outwind.report.json.CompareJson;
 import outwind.report.json.StackJson;
 import outwind.report.sheet.BuyChart;
+import outwind.report.sheet.CompareChart;
 import outwind.report.sheet.StackChart;
 import outwind.report.text.BlankReport;
+import outwind.report.text.CompareReport;
 import outwind.report.text.CutList;
 import outwind.report.text.StackReport;
+import outwind.report.words.CompareSheet;
 import outwind.report.words.Figures;
 import outwind.report.words.Label;
 import outwind.report.words.PackSheet;
@@ -53,6 +57,7 @@ import outwind.scan.bytes.Progress;
 import outwind.scan.file.ScanFile;
 import outwind.scan.find.AnyBoardFile;
 import outwind.shop.Shop;
+import outwind.stock.Offered;
 import outwind.stock.Pack;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
@@ -110,6 +115,9 @@ final class StackCommand implements Callable<Integer> {
         description = "Cutting bill: which boards to buy and how to cut them at the least cost.")
     private Path bill;
 
+    @Option(names = "--compare", description = "Set the folders side by side, each a stack of its own.")
+    private boolean compare;
+
     @Mixin
     private PackOptions pack;
 
@@ -132,6 +140,11 @@ final class StackCommand implements Callable<Integer> {
         pack.fault(options.targets(Units.MILLIMETRES).size()).ifPresent(fault -> {
             throw new ParameterException(spec.commandLine(), fault);
         });
+        if (compare && (bill != null || wanted != null || pack.isGiven() || options.targets(Units.MILLIMETRES).size() > 1
+                || paths.size() < 2 || !paths.stream().allMatch(Files::isDirectory))) {
+            throw new ParameterException(spec.commandLine(), "--compare takes two or more folders; --bill, --want, --pack and"
+                + " several targets are for one stack");
+        }
         List<Path> files;
         try {
             files = boardFiles();
@@ -174,12 +187,37 @@ final class StackCommand implements Callable<Integer> {
         }
         Units units = outcomes.stream().flatMap(outcome -> outcome.board().stream()).map(options::unitsFor).findFirst()
             .orElseThrow();
-        Stack stack = new Stack(priced, currencies.stream().findFirst().orElse(""));
-        boolean written = write(stack, new Figures(units), files, found.get());
+        String currency = currencies.stream().findFirst().orElse("");
+        boolean written = compare ? compare(new CompareSheet(stacks(priced, currency), currency, new Figures(units)), files)
+            : write(new Stack(priced, currency), new Figures(units), files, found.get());
         if (bad > 0) {
             err.println(Figures.count((int) bad, "board was", "boards were") + " left out of the stack");
         }
         return written && bad == 0 ? 0 : 1;
+    }
+
+    /** The boards of each folder. */
+    private List<Offered> stacks(List<PricedBoard> priced, String currency) {
+        boolean distinct = paths.stream().map(StackCommand::lastName).distinct().count() == paths.size();
+        return paths.stream().map(path -> new Offered(distinct ? lastName(path) : path.toString(), new Stack(priced
+            .stream().filter(board -> path.equals(Path.of(board.file()).getParent())).toList(), currency)))
+            .filter(one -> !one.stack().boards().isEmpty()).toList();
+    }
+
+    private static String lastName(Path folder) {
+        return folder.toAbsolutePath().normalize().getFileName().toString();
+    }
+
+    private boolean compare(CompareSheet sheet, List<Path> boards) {
+        Reports reports = output.reports(boards);
+        try {
+            output.write(spec.commandLine().getOut(), reports, "compare", CompareReport.of(sheet), () -> CompareChart.png(sheet),
+                () -> CompareJson.of(sheet));
+            return true;
+        } catch (IOException e) {
+            spec.commandLine().getErr().println(FileTrouble.inWords(e));
+            return false;
+        }
     }
 
     private boolean write(Stack stack, Figures figures, List<Path> boards, Offer offer) {

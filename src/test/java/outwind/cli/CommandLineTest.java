@@ -483,6 +483,49 @@ class CommandLineTest {
         assertEquals(best, uses.at("/bestTakings").asDouble(), 1e-9);
     }
 
+    // Worked by hand: the costs of a folder's own boards over the finished area that they are likely to give.
+    @Test
+    void foldersAreSetSideBySide() throws IOException {
+        Path yard = Files.createDirectories(folder.resolve("yard"));
+        for (String name : List.of("north", "south")) {
+            Files.createDirectories(yard.resolve(name));
+        }
+        for (int i = 1; i <= 6; i++) {
+            String file = "oak-0" + i + ".csv";
+            Files.copy(Path.of("sample-probes/stack", file), yard.resolve(i % 2 == 0 ? "north" : "south").resolve(file));
+        }
+
+        Run each = stack("--no-chart", "--json", yard.resolve("north").toString());
+        JsonNode north = new ObjectMapper().readTree(folder.resolve("stack.json").toFile());
+        Run run = stack("--compare", "--json", yard.resolve("north").toString(), yard.resolve("south").toString());
+
+        assertEquals(0, each.code() + run.code(), run.err());
+        double area = 0;
+        for (JsonNode board : north.get("boards")) {
+            area += board.get("finishedArea").asDouble() * board.get("chance").asDouble();
+        }
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("compare.json").toFile());
+        JsonNode stack = json.at("/stacks/0/name").asText().equals("north") ? json.at("/stacks/0") : json.at("/stacks/1");
+        assertEquals("north", stack.get("name").asText());
+        assertEquals(3, stack.get("boards").asInt());
+        assertEquals(area, stack.get("finishedArea").asDouble(), 1e-3);
+        assertEquals(north.get("cost").asDouble() / area, stack.get("costPerArea").asDouble(), 1e-12);
+        String cost = String.format(java.util.Locale.ROOT, "%.2f", north.get("cost").asDouble() / area * 1e6);
+        assertTrue(run.out().lines().anyMatch(line -> line.startsWith("north") && line.contains(cost)), cost + run.out());
+        assertTrue(json.at("/stacks/0/costPerArea").asDouble() <= json.at("/stacks/1/costPerArea").asDouble());
+        assertTrue(Files.size(folder.resolve("compare.png")) > 1000);
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--want=2m2", "--pack=60", "--target=26mm,19mm", "--shop-rate=48"})
+    void whatIsForOneStackIsNotCompared(String option) {
+        Run run = stack("--compare", "--no-chart", option, "sample-probes/stack");
+
+        assertEquals(2, run.code(), run.err());
+        assertTrue(run.err().startsWith("--compare takes two or more folders"), run.err());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"--target=26mm,25mm,22mm,19mm,16mm", "--target=20mm,twenty"})
     void targetsThatCannotBeExitWithTwo(String option) {

@@ -40,6 +40,11 @@ public final class PackOptions {
             : profit != null && profit >= 1 ? Optional.of("--profit must be below 100 %") : Optional.empty();
     }
 
+    /** True if anything was said of a pack. */
+    public boolean isGiven() {
+        return size != null || !sells.isEmpty() || profit != null;
+    }
+
     /** Labels of the money that finished boards bring, some perhaps empty. */
     public List<String> currencies() {
         return sells.stream().map(Price::currency).toList();
