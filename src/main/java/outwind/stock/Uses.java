@@ -15,10 +15,11 @@ import outwind.flatten.Verdict;
  * The best use brings most money where each thickness has a price, else most wood; a thickness that a board is sure to
  * miss is no use. What the board and its flattening cost is the same for each, so that it does not change the choice.
  *
- * @param stack the boards, judged for the first thickness
- * @param aims  at least one
+ * @param stack    the boards
+ * @param aims     at least one
+ * @param standard that the thicknesses are of, if they are
  */
-public record Uses(Stack stack, List<Aim> aims) {
+public record Uses(Stack stack, List<Aim> aims, Optional<Surfaced> standard) {
 
     /** More columns than this nobody reads. */
     public static final int MOST = 4;
@@ -36,6 +37,17 @@ public record Uses(Stack stack, List<Aim> aims) {
         if (aims.isEmpty() || aims.size() > MOST) {
             throw new IllegalArgumentException("between 1 and " + MOST + " targets can be compared, got " + aims.size());
         }
+    }
+
+    /** Thicknesses of no standard. */
+    public Uses(Stack stack, List<Aim> aims) {
+        this(stack, aims, Optional.empty());
+    }
+
+    /** Whether the stack was judged for the first thickness. */
+    public boolean isJudgedForFirst() {
+        return stack.boards().stream().allMatch(board -> board.target().isPresent()
+            && board.target().getAsDouble() == aims.get(0).thickness);
     }
 
     /** Chance that a board makes a thickness, 0 to 1. */

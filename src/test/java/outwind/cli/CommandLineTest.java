@@ -526,8 +526,20 @@ class CommandLineTest {
         assertTrue(run.err().startsWith("--compare takes two or more folders"), run.err());
     }
 
+    // The files state 25 mm, and so the verdicts stay; 1 1/16 in is thicker than any board finishes but one.
+    @Test
+    void standardSurfacedThicknessesAreCompared() {
+        Run run = stack("--no-chart", "--surfaced", "hardwood", "--units", "in", "sample-probes/stack");
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("Thicknesses are those of the hardwood rules of the NHLA."),
+            run.out());
+        assertTrue(run.out().lines().anyMatch(line -> line.matches(" 1 +oak 3 .* 1 1/16")), run.out());
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"--target=26mm,25mm,22mm,19mm,16mm", "--target=20mm,twenty"})
+    @ValueSource(strings = {"--surfaced=birch", "--target=26mm,25mm,22mm,19mm,16mm", "--target=20mm,twenty"})
     void targetsThatCannotBeExitWithTwo(String option) {
         Run run = stack("--no-chart", option, "sample-probes/stack/oak-01.csv");
 
@@ -540,7 +552,7 @@ class CommandLineTest {
         Run run = run("judge", "--no-chart", "--out", folder.toString(), "--target", "26mm,19mm", "sample-probes/hall-table.csv");
 
         assertEquals(2, run.code());
-        assertTrue(run.err().startsWith("one --target at a time; stack takes several"), run.err());
+        assertTrue(run.err().startsWith("one --target at a time, with a decimal point; stack takes several"), run.err());
     }
 
     @ParameterizedTest

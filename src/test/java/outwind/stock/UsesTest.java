@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +15,11 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import outwind.board.Length;
 import outwind.board.Price;
+import outwind.board.Units;
 import outwind.board.WoodKind;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
@@ -113,6 +120,30 @@ class UsesTest {
             assertEquals(most, uses.bestMoney(), 0.05 * 6 * 60 * AREA / 1e6);
             assertTrue(uses.bestMoney() <= most + 1e-9 && uses.bestMoney() >= uses.money(uses.bestForAll()) - 2);
         }
+    }
+
+    // Source: the columns S2S_in of hardwood_thickness.csv and dry_in of softwood_ps20.csv; see the README beside them.
+    @ParameterizedTest
+    @CsvSource({"HARDWOOD, hardwood_thickness.csv, 3", "SOFTWOOD, softwood_ps20.csv, 2"})
+    void standardThicknessesAreThoseOfTheRules(Surfaced standard, String file, int column) throws IOException {
+        List<Double> expected = Files.readAllLines(Path.of("src/test/resources/lumber", file)).stream().skip(1)
+            .filter(row -> !row.startsWith("width")).map(row -> Length.parse(row.split(",")[column], Units.INCHES)).toList();
+
+        assertEquals(expected.size(), standard.thicknesses().size());
+        for (int i = 0; i < expected.size(); i++) {
+            assertEquals(expected.get(i), standard.thicknesses().get(i), 1e-9);
+        }
+    }
+
+    // Worked by hand: 26 mm are 1.024 in: 13/16 is the thickest hardwood size below, 1 in the thickest softwood size.
+    @Test
+    void theThickestThatSomeBoardMakesAreCompared() {
+        Stack stack = new Stack(List.of(board("a", 20, 21), board("b", 26, 26)), "");
+
+        assertEquals(List.of(13.0 / 16, 9.0 / 16, 7.0 / 16, 5.0 / 16), Surfaced.HARDWOOD.within(stack).stream()
+            .map(mm -> mm / 25.4).toList());
+        assertEquals(25.4, Surfaced.SOFTWOOD.within(stack).get(0), 1e-9);
+        assertEquals(1, Surfaced.SOFTWOOD.within(new Stack(List.of(board("shaving", 2, 3)), "")).size());
     }
 
     @Test

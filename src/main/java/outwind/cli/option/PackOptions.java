@@ -1,6 +1,7 @@
 package outwind.cli.option;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -9,8 +10,11 @@ import outwind.stock.Pack;
 import outwind.stock.PackWorth;
 import outwind.stock.PricedBoard;
 import outwind.stock.Stack;
+import outwind.stock.Surfaced;
 import outwind.stock.Uses;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** The boards are a sample of a pack, and what its finished boards are sold for. */
 public final class PackOptions {
@@ -27,13 +31,18 @@ public final class PackOptions {
         description = "Share of what the finished boards bring that is to be left (usually 0 %%).")
     private Double profit;
 
+    @Option(names = "--surfaced", paramLabel = "hardwood|softwood", converter = StandardConverter.class,
+        description = "Compare the standard surfaced thicknesses that the boards may make.")
+    private Surfaced surfaced;
+
     /**
      * What is asked for in vain, as a sentence.
      *
      * @param targets how many are stated
      */
     public Optional<String> fault(int targets) {
-        return size == null && (!sells.isEmpty() && targets < 2 || profit != null)
+        return surfaced != null && targets > 1 ? Optional.of("state several targets or --surfaced, not both")
+            : size == null && (!sells.isEmpty() && targets < 2 && surfaced == null || profit != null)
             ? Optional.of("--sells and --profit go with --pack, and --sells with several targets")
             : sells.size() > 1 && sells.size() != targets ? Optional.of("state --sells once, or once for each target")
             : profit != null && sells.isEmpty() ? Optional.of("--profit needs --sells, the price of finished boards")
@@ -42,7 +51,7 @@ public final class PackOptions {
 
     /** True if anything was said of a pack. */
     public boolean isGiven() {
-        return size != null || !sells.isEmpty() || profit != null;
+        return size != null || !sells.isEmpty() || profit != null || surfaced != null;
     }
 
     /** Labels of the money that finished boards bring, some perhaps empty. */
@@ -57,8 +66,10 @@ public final class PackOptions {
      * @throws IllegalArgumentException if there are too many
      */
     public Optional<Uses> uses(Stack stack, List<Double> targets) {
-        return targets.size() < 2 ? Optional.empty() : Optional.of(new Uses(stack, IntStream.range(0, targets.size())
-            .mapToObj(i -> new Uses.Aim(targets.get(i), price(i))).toList()));
+        List<Double> compared = surfaced != null ? surfaced.within(stack) : targets;
+        return surfaced == null && targets.size() < 2 ? Optional.empty() : Optional.of(new Uses(stack,
+            IntStream.range(0, compared.size()).mapToObj(i -> new Uses.Aim(compared.get(i), price(i))).toList(),
+            Optional.ofNullable(surfaced)));
     }
 
     private Optional<Price> price(int target) {
@@ -74,5 +85,15 @@ public final class PackOptions {
     public Optional<Pack> pack(List<PricedBoard> measured, Optional<BigDecimal> rate, long seed) {
         return size == null ? Optional.empty() : Optional.of(Pack.of(measured, size, price(0).map(price ->
             new PackWorth.Terms(price, profit == null ? 0 : profit, rate)), seed));
+    }
+
+    /** Reads whose standard thicknesses are meant. */
+    static final class StandardConverter implements ITypeConverter<Surfaced> {
+
+        @Override
+        public Surfaced convert(String text) {
+            return Arrays.stream(Surfaced.values()).filter(one -> one.word().equalsIgnoreCase(text.strip())).findFirst()
+                .orElseThrow(() -> new TypeConversionException("expected hardwood or softwood but found \"" + text + "\""));
+        }
     }
 }

@@ -28,7 +28,9 @@ public final class UseSheet {
     public static String explanation(Uses uses, Figures figures) {
         return (uses.inMoney() ? "The best use brings most money, boards that fail counted as nothing."
             : "The best use leaves most finished wood, boards that fail counted as nothing. State --sells to go by money.")
-            + " Verdicts and costs of the stack are for " + figures.length(uses.aims().get(0).thickness()) + ".";
+            + (uses.isJudgedForFirst() ? " Verdicts and costs of the stack are for "
+                + figures.length(uses.aims().get(0).thickness()) + "." : "")
+            + uses.standard().map(standard -> " Thicknesses are those of the " + standard.source() + ".").orElse("");
     }
 
     /** Heads of {@link #totals}. */
