@@ -1,6 +1,7 @@
 package outwind.blanks;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import outwind.board.BillItem;
 import outwind.board.Board;
@@ -41,8 +42,21 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
         Forecast.requireWood(faces);
         Board board = faces.board();
         Region usable = saw.usable(board);
-        BlankThickness wood = BlankThickness.of(faces.shape(), usable, skim, seed);
-        List<Piece> pieces = Piece.of(bill);
+        return in(usable, BlankThickness.of(faces.shape(), usable, skim, seed), Piece.of(bill, saw.limits()), board, bill, saw,
+            sure, enough);
+    }
+
+    /** The places of the blanks that are still wanted in a part of the board. */
+    BlankPlaces within(Region part, int[] left) {
+        Region inside = new Region(Math.max(part.x1(), usable.x1()), Math.max(part.y1(), usable.y1()),
+            Math.min(part.x2(), usable.x2()), Math.min(part.y2(), usable.y2()));
+        return in(inside, wood, pieces.stream().filter(piece -> left[piece.item()] > 0
+            && piece.along() <= inside.x2() - inside.x1() + Stops.SAME
+            && piece.across() <= inside.y2() - inside.y1() + Stops.SAME).toList(), board, bill, saw, sure, 1);
+    }
+
+    static BlankPlaces in(Region usable, BlankThickness wood, List<Piece> pieces, Board board, CuttingBill bill, Saw saw,
+            double sure, double enough) {
         Stops along = Stops.of(usable.x1(), usable.x2(), saw, pieces.stream().map(Piece::along).distinct().toList(),
             board.defects().stream().map(Defect::x1).toList(), board.defects().stream().map(Defect::x2).toList());
         Stops across = Stops.of(usable.y1(), usable.y2(), saw, pieces.stream().map(Piece::across).distinct().toList(),
@@ -72,6 +86,11 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
         return board.kind().serves(bill.items().get(item).kind());
     }
 
+    /** Whether saw and machine can take a blank of an item. */
+    boolean handles(int item) {
+        return pieces.stream().anyMatch(piece -> piece.item() == item);
+    }
+
     /** Whether a blank of an item is small enough for the board. */
     boolean fits(int item) {
         return pieces.stream().filter(piece -> piece.item() == item)
@@ -92,6 +111,18 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
         return false;
     }
 
+    /** A layout with what comes out of its offcuts, where the saw cuts those again. */
+    public Layout recut(Layout layout) {
+        int[] left = bill.quantities();
+        Arrays.setAll(left, i -> left[i] - layout.count(i));
+        return recut(layout, left);
+    }
+
+    /** The same where fewer blanks are wanted of the offcuts. */
+    public Layout recut(Layout layout, int[] left) {
+        return saw.recuts() ? new Recut(this).of(layout, left) : layout;
+    }
+
     /** What the two nested programmes start from. */
     public Sections sections(CutOrder order) {
         return new Sections(pieces, chance, order, along, across, saw.kerf());
@@ -99,6 +130,11 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
 
     /** The blanks of an answer, each with what it finishes at, laid on the board with the gaps between them closed. */
     public Layout layout(TwoStage.Cutting cutting, CutOrder order) {
+        return layout(cutting, order, saw.straightened(board));
+    }
+
+    /** The same for a part of the board, as it lies at the saw. */
+    Layout layout(TwoStage.Cutting cutting, CutOrder order, Region part) {
         boolean lengths = order == CutOrder.CROSSCUT_FIRST;
         List<List<Blank>> sections = new ArrayList<>();
         int last = -1;
@@ -113,7 +149,7 @@ public record BlankPlaces(Board board, CuttingBill bill, Saw saw, double sure, R
         }
         List<List<Blank>> closed = new Compaction(this).closed(sections, order);
         double value = closed.stream().flatMap(List::stream).mapToDouble(Blank::value).sum();
-        return new Layout(order, Region.whole(board), closed, saw.kerf(),
+        return new Layout(order, part, closed, saw.kerf(),
             cutting.isExact() ? value : Math.max(value, cutting.bound()));
     }
 

@@ -27,6 +27,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
     public enum Missing {
         /** It asks for another kind of wood. */
         OTHER_WOOD,
+        /** It is too short to rip or too wide for the machine. */
+        OUT_OF_LIMITS,
         /** It is longer or wider than the board. */
         TOO_LARGE,
         /** Nowhere on the board is its thickness sure enough. */
@@ -45,7 +47,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
             List<BlankPlaces> right = boards.stream().filter(board -> board.serves(item)).toList();
             return right.isEmpty() ? OTHER_WOOD
                 : right.stream().anyMatch(board -> board.takes(item)) ? NO_ROOM
-                : right.stream().anyMatch(board -> board.fits(item)) ? TOO_THICK : TOO_LARGE;
+                : right.stream().anyMatch(board -> board.fits(item)) ? TOO_THICK
+                : right.stream().anyMatch(board -> board.handles(item)) ? TOO_LARGE : OUT_OF_LIMITS;
         }
     }
 
@@ -68,8 +71,8 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         boolean ripFirst = rip.firstValue() > crosscut.firstValue();
         TwoStage.Cutting better = (ripFirst ? rip : crosscut).searched(0);
         TwoStage.Cutting worse = (ripFirst ? crosscut : rip).searched(better.value());
-        Layout first = places.layout(better, ripFirst ? CutOrder.RIP_FIRST : CutOrder.CROSSCUT_FIRST);
-        Layout second = places.layout(worse, ripFirst ? CutOrder.CROSSCUT_FIRST : CutOrder.RIP_FIRST);
+        Layout first = places.recut(places.layout(better, ripFirst ? CutOrder.RIP_FIRST : CutOrder.CROSSCUT_FIRST));
+        Layout second = places.recut(places.layout(worse, ripFirst ? CutOrder.CROSSCUT_FIRST : CutOrder.RIP_FIRST));
         Layout chosen = isBetter(second, first) ? second : first;
         return new BlankPlan(places.board(), bill, saw, sure, places.usable(), chosen,
             chosen == first ? second : first, Missing.of(bill, chosen::count, List.of(places)));
@@ -90,7 +93,7 @@ public record BlankPlan(Board board, CuttingBill bill, Saw saw, double sure, Reg
         double least = 0.001 * Math.max(one.value(), other.value());
         return Math.abs(one.value() - other.value()) > least
             ? one.value() > other.value()
-            : one.cuts().size() < other.cuts().size();
+            : one.cutCount() < other.cutCount();
     }
 
     /** How many blanks of an item come out. */

@@ -29,9 +29,6 @@ public final class FullLengths {
     /** To how much the longest length is found (mm). */
     private static final double FINE = 1;
 
-    /** Shorter lengths can hardly be held and planed safely (mm); common practice. */
-    private static final double SHORTEST = 300;
-
     /** More lengths than anybody cuts to save one board. */
     private static final int MOST = 12;
 
@@ -81,13 +78,13 @@ public final class FullLengths {
         return new FullLengths(wood, defects, usable, saw, thickness, sure);
     }
 
-    /** The longest length that makes the thickness; empty if none of {@value #SHORTEST} mm does. */
+    /** The longest length that makes the thickness; empty if none that is long enough to cut does. */
     Optional<Blank> longest() {
         int best = IntStream.range(0, places.length).boxed()
             .max((a, b) -> Double.compare(reach[a] - places[a], reach[b] - places[b])).orElseThrow();
         double end = refined(places[best], reach[best], next(reach[best], usable.x2()), true);
         double begin = refined(places[best], end, best == 0 ? usable.x1() : places[best - 1], false);
-        return end - begin < SHORTEST ? Optional.empty() : Optional.of(blank(begin, end));
+        return end - begin < saw.shortestLength() ? Optional.empty() : Optional.of(blank(begin, end));
     }
 
     private double next(double from, double otherwise) {
@@ -115,7 +112,7 @@ public final class FullLengths {
     /** Equal lengths that all make the thickness, as long as so many can be; empty if they are too short. */
     public Optional<List<Blank>> equal(int count) {
         double longest = (usable.x2() - usable.x1() - (count - 1) * saw.kerf()) / count;
-        if (longest < SHORTEST) {
+        if (longest < saw.shortestLength()) {
             return Optional.empty();
         }
         List<Double> begins = side(count, longest);
@@ -135,7 +132,7 @@ public final class FullLengths {
             begins = begins(count, length);
         }
         double cut = length;
-        return cut < SHORTEST || begins.size() < count ? Optional.empty()
+        return cut < saw.shortestLength() || begins.size() < count ? Optional.empty()
             : Optional.of(begins.stream().map(begin -> blank(begin, Math.min(usable.x2(), begin + cut))).toList());
     }
 
@@ -168,7 +165,7 @@ public final class FullLengths {
 
     /**
      * Equal lengths for the fewest cuts: more of them only where that brings a twentieth more wood to thickness. Empty
-     * if no equal lengths of {@value #SHORTEST} mm make it.
+     * if no equal lengths that are long enough to cut make it.
      */
     public Optional<EqualLengths> fewest() {
         List<List<Blank>> all = new ArrayList<>();
@@ -215,7 +212,8 @@ public final class FullLengths {
 
     private boolean makes(double begin, double end) {
         Region region = region(begin, end);
-        return defects.stream().noneMatch(defect -> region.overlaps(Region.of(defect)))
+        return saw.limits().widest() >= region.y2() - region.y1()
+            && defects.stream().noneMatch(defect -> region.overlaps(Region.of(defect)))
             && wood.chance(region, thickness, sure) >= sure;
     }
 

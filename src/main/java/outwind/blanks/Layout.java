@@ -3,26 +3,41 @@ package outwind.blanks;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import outwind.surface.Region;
 
 /**
  * Blanks laid out on a board for one order of cutting.
  *
  * @param order    which cuts go right through
- * @param board    the whole board
+ * @param board    the board, once its near edge is straight
  * @param sections the blanks of each section, in order; none empty
  * @param kerf     of each cut (mm)
- * @param bound    no layout of this order over the same stops can be counted on for more
+ * @param bound    no layout of this order over the same stops can be counted on for more; where offcuts are cut again, no
+ *                 layout at all
+ * @param recut    offcuts that are cut again, each like a board
  */
-public record Layout(CutOrder order, Region board, List<List<Blank>> sections, double kerf, double bound) {
+public record Layout(CutOrder order, Region board, List<List<Blank>> sections, double kerf, double bound,
+        List<Layout> recut) {
 
     public Layout {
         sections = sections.stream().map(List::copyOf).toList();
+        recut = List.copyOf(recut);
+    }
+
+    /** A layout whose offcuts are left as they are. */
+    public Layout(CutOrder order, Region board, List<List<Blank>> sections, double kerf, double bound) {
+        this(order, board, sections, kerf, bound, List.of());
+    }
+
+    /** Its sections, then those of each offcut that is cut again. */
+    public List<List<Blank>> allSections() {
+        return Stream.concat(sections.stream(), recut.stream().flatMap(again -> again.allSections().stream())).toList();
     }
 
     /** All blanks, section by section. */
     public List<Blank> blanks() {
-        return sections.stream().flatMap(List::stream).toList();
+        return allSections().stream().flatMap(List::stream).toList();
     }
 
     /** How many blanks of an item. */
@@ -35,21 +50,46 @@ public record Layout(CutOrder order, Region board, List<List<Blank>> sections, d
         return blanks().stream().mapToDouble(Blank::value).sum();
     }
 
-    /** All cuts in the order they are made: those right through, then section by section, each trimmed at the end. */
+    /**
+     * The cuts in the order they are made: those right through, then section by section, each trimmed at the end. Those of
+     * offcuts are apart.
+     */
     public List<SawCut> cuts() {
+        return cuts(0, 0);
+    }
+
+    /** For each offcut that is cut again its cuts; sections and blanks are numbered on. */
+    public List<List<SawCut>> recuts() {
+        List<List<SawCut>> recuts = new ArrayList<>();
+        int before = sections.size();
+        int blanks = (int) sections.stream().mapToLong(List::size).sum();
+        for (Layout again : recut) {
+            recuts.add(again.cuts(before, blanks));
+            before += again.sections.size();
+            blanks += again.blanks().size();
+        }
+        return recuts;
+    }
+
+    /** How many cuts there are in all. */
+    public int cutCount() {
+        return cuts().size() + recuts().stream().mapToInt(List::size).sum();
+    }
+
+    private List<SawCut> cuts(int sectionsBefore, int blanksBefore) {
         boolean crosscuts = order == CutOrder.CROSSCUT_FIRST;
         List<SawCut> cuts = new ArrayList<>(between(sections.stream().map(section -> first(extent(section))).toList(),
-            new SawCut(crosscuts, 0, 0, board, 0, 0, SawCut.Keeps.BOTH)));
-        int blank = 0;
+            new SawCut(crosscuts, 0, 0, board, 0, 0, 0, 0, 0), sectionsBefore));
+        int blank = blanksBefore;
         for (int s = 0; s < sections.size(); s++) {
             List<Blank> section = sections.get(s);
             Region extent = extent(section);
             cuts.addAll(between(section.stream().map(b -> second(b.region())).toList(),
-                new SawCut(!crosscuts, s + 1, 0, strip(extent, board), 0, 0, SawCut.Keeps.BOTH)));
+                new SawCut(!crosscuts, sectionsBefore + s + 1, 0, strip(extent, board), 0, 0, 0, 0, 0), blank));
             for (Blank trimmed : section) {
                 blank++;
                 cuts.addAll(between(List.of(first(trimmed.region())),
-                    new SawCut(crosscuts, s + 1, blank, strip(trimmed.region(), extent), 0, 0, SawCut.Keeps.BOTH)));
+                    new SawCut(crosscuts, sectionsBefore + s + 1, blank, strip(trimmed.region(), extent), 0, 0, 0, 0, 0), blank - 1));
             }
         }
         return cuts;
@@ -83,25 +123,36 @@ public record Layout(CutOrder order, Region board, List<List<Blank>> sections, d
         return along ? new double[] {region.x1(), region.x2()} : new double[] {region.y1(), region.y2()};
     }
 
-    /** The cuts that free what is kept, of the kind of a pattern. */
-    private List<SawCut> between(List<double[]> kept, SawCut kind) {
+    /**
+     * The cuts that free what is kept, of the kind of a pattern.
+     *
+     * @param numbered how many are numbered before the first that is kept
+     */
+    private List<SawCut> between(List<double[]> kept, SawCut kind, int numbered) {
         double[] whole = side(kind.within(), kind.crosscut());
         List<SawCut> cuts = new ArrayList<>();
         double done = whole[0];
         for (int i = 0; i < kept.size(); i++) {
             double[] here = kept.get(i);
             if (i > 0 && here[0] - done <= kerf + Stops.SAME) {
-                cuts.remove(cuts.size() - 1);
-                cuts.add(kind.at(done, here[0], SawCut.Keeps.BOTH));
+                SawCut parted = cuts.remove(cuts.size() - 1);
+                cuts.add(kind.at(parted.bears(), done, here[0], parted.before(), numbered + i + 1));
             } else if (here[0] > whole[0] + Stops.SAME) {
-                cuts.add(kind.at(Math.max(whole[0], here[0] - kerf), here[0], SawCut.Keeps.BEHIND));
+                // Less wood than a kerf is only trimmed.
+                double edge = edge(cuts, whole[0]);
+                cuts.add(kind.at(edge, Math.max(edge, here[0] - kerf), here[0], 0, numbered + i + 1));
             }
             if (here[1] < whole[1] - Stops.SAME) {
-                cuts.add(kind.at(here[1], Math.min(whole[1], here[1] + kerf), SawCut.Keeps.BEFORE));
+                cuts.add(kind.at(edge(cuts, whole[0]), here[1], Math.min(whole[1], here[1] + kerf), numbered + i + 1, 0));
             }
             done = here[1];
         }
         return cuts;
+    }
+
+    /** The side that is put against fence or stop: the cut before has left it, or it was there. */
+    private static double edge(List<SawCut> cuts, double first) {
+        return cuts.isEmpty() ? first : cuts.get(cuts.size() - 1).to();
     }
 
     /** What falls off beside the blanks, kerfs taken away, the largest first; defects may lie in it. */
@@ -117,6 +168,10 @@ public record Layout(CutOrder order, Region board, List<List<Blank>> sections, d
                 addGaps(offcuts, List.of(first(blank.region())), strip(blank.region(), extent),
                     order == CutOrder.CROSSCUT_FIRST);
             }
+        }
+        for (Layout again : recut) {
+            offcuts.remove(again.board);
+            offcuts.addAll(again.offcuts());
         }
         offcuts.sort(Comparator.comparingDouble((Region r) -> -r.area()));
         return offcuts;

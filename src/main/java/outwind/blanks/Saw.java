@@ -1,6 +1,7 @@
 package outwind.blanks;
 
 import outwind.board.Board;
+import outwind.shop.SawLimits;
 import outwind.surface.Region;
 
 /**
@@ -10,8 +11,10 @@ import outwind.surface.Region;
  * @param endTrim cut away at each end first (mm), not below zero
  * @param raster  blanks may begin at every multiple of this (mm), and wherever blanks and kerfs add up; at least
  *                {@value #FINEST}
+ * @param limits  what it can take, and how much larger than finished blanks are cut
+ * @param recuts  whether offcuts are cut again
  */
-public record Saw(double kerf, double endTrim, double raster) {
+public record Saw(double kerf, double endTrim, double raster, SawLimits limits, boolean recuts) {
 
     /** Kerf of a common circular saw blade (mm); common practice. */
     public static final double USUAL_KERF = 3.2;
@@ -20,6 +23,9 @@ public record Saw(double kerf, double endTrim, double raster) {
     private static final double USUAL_RASTER = 5;
 
     private static final double FINEST = 0.5;
+
+    /** Shorter lengths can hardly be held and planed safely (mm); common practice. */
+    private static final double SHORTEST = 300;
 
     public Saw {
         if (!(kerf >= 0 && kerf <= 100)) {
@@ -34,22 +40,47 @@ public record Saw(double kerf, double endTrim, double raster) {
         }
     }
 
+    /** A saw that cuts no offcut again. */
+    public Saw(double kerf, double endTrim, double raster, SawLimits limits) {
+        this(kerf, endTrim, raster, limits, false);
+    }
+
+    /** The same that takes any piece. */
+    public Saw(double kerf, double endTrim, double raster) {
+        this(kerf, endTrim, raster, SawLimits.NONE);
+    }
+
     /** The usual kerf and raster, and the trim that a board states along. */
     public static Saw usual(Board board) {
         return new Saw(USUAL_KERF, board.trim().along(), USUAL_RASTER);
     }
 
+    /** Least length that is worth cutting for itself (mm): the limit, or where none is stated the usual one. */
+    public double shortestLength() {
+        return limits.shortest() > 0 ? limits.shortest() : SHORTEST;
+    }
+
+    /** A board once its near edge is straight: every cut starts from there. */
+    public Region straightened(Board board) {
+        return new Region(0, limits.firstEdge(), board.length(), board.width());
+    }
+
     /**
-     * What is left of a board when its ends and edges have been trimmed.
+     * What is left of a board when its near edge has been straightened and its ends and edges trimmed. Straightening is
+     * part of the trim.
      *
      * @throws IllegalArgumentException if that is nothing
      */
     public Region usable(Board board) {
-        Region usable = new Region(endTrim, board.trim().across(), board.length() - endTrim,
+        Region usable = new Region(endTrim, Math.max(limits.firstEdge(), board.trim().across()), board.length() - endTrim,
             board.width() - board.trim().across());
         if (!(usable.x1() < usable.x2())) {
             throw new IllegalArgumentException("an end trim of " + endTrim + " mm at each end leaves nothing of a"
                 + " board " + board.length() + " mm long");
+        }
+        if (!(usable.y1() < usable.y2())) {
+            throw new IllegalArgumentException("straightening the first edge by " + limits.firstEdge() + " mm leaves"
+                + " nothing of a board " + board.width() + " mm wide");
         }
         return usable;
     }

@@ -5,16 +5,23 @@ import java.util.List;
 /**
  * The blanks that somebody wants out of a board.
  *
- * @param items at least one; either all of them state a value or none does
+ * @param items   at least one; either all of them state a value or none does
+ * @param ignored names of columns that were not read
  */
-public record CuttingBill(List<BillItem> items) {
+public record CuttingBill(List<BillItem> items, List<String> ignored) {
 
     public CuttingBill {
         items = List.copyOf(items);
+        ignored = List.copyOf(ignored);
         long valued = items.stream().filter(item -> item.value().isPresent()).count();
         if (items.isEmpty() || valued != 0 && valued != items.size()) {
             throw new IllegalArgumentException("a bill needs items, and a value for each or for none, got " + items);
         }
+    }
+
+    /** A bill of which everything was read. */
+    public CuttingBill(List<BillItem> items) {
+        this(items, List.of());
     }
 
     /** Whether the bill says what blanks are worth. */

@@ -13,8 +13,10 @@ import outwind.board.file.BillFile;
 import outwind.board.text.BadBoardFile;
 import outwind.cli.option.BadInput;
 import outwind.cli.option.BoardOptions;
+import outwind.cli.option.LabelOptions;
 import outwind.cli.option.OutputOptions;
 import outwind.cli.option.SawOptions;
+import outwind.cli.option.ShopOptions;
 import outwind.forecast.JudgeOptions;
 import outwind.report.files.ReportNames;
 import outwind.report.files.Reports;
@@ -23,6 +25,8 @@ import outwind.report.sheet.BlankChart;
 import outwind.report.text.BlankReport;
 import outwind.report.text.CutList;
 import outwind.report.words.Figures;
+import outwind.report.words.Label;
+import outwind.shop.Shop;
 import outwind.surface.ImpossibleBoard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,20 +59,27 @@ final class BlanksCommand implements Callable<Integer> {
     private SawOptions saw;
 
     @Mixin
+    private ShopOptions shopFile;
+
+    @Mixin
     private BoardOptions options;
 
     @Mixin
     private OutputOptions output;
+
+    @Mixin
+    private LabelOptions labels;
 
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         try {
             Board board = options.asAsked(BoardInput.read(file, options.given(), spec.commandLine().getOut()));
+            Shop shop = shopFile.shop(file);
             if (bill == null) {
-                cutToLength(board);
+                cutToLength(board, shop);
             } else {
-                cutToBill(board);
+                cutToBill(board, shop);
             }
             return 0;
         } catch (BadBoardFile e) {
@@ -81,27 +92,28 @@ final class BlanksCommand implements Callable<Integer> {
         return 1;
     }
 
-    private void cutToBill(Board board) throws IOException, BadBoardFile {
+    private void cutToBill(Board board, Shop shop) throws IOException, BadBoardFile {
         if (options.hasTarget()) {
             throw new ParameterException(spec.commandLine(),
                 "--target goes without --bill: a cutting bill states the thickness of each blank");
         }
         var wanted = BillFile.read(bill, options.unitsFor(board));
-        BlankPlan plan = asked(() -> BlankPlan.of(board, wanted, saw.saw(board), saw.sure(),
-            JudgeOptions.usual(board).skim(), options.seed()));
+        BlankPlan plan = asked(() -> BlankPlan.of(board, wanted, saw.saw(board, shop.limits()), saw.sure(),
+            JudgeOptions.usual(board, shop).skim(), options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
         spec.commandLine().getOut().println("Written: " + reports().write(name() + ".csv",
             CutList.of(plan, file.toString(), figures)));
+        labels.write(spec.commandLine().getOut(), reports(), name() + "-labels", () -> Label.of(plan, figures));
     }
 
-    private void cutToLength(Board board) throws IOException, BadInput {
+    private void cutToLength(Board board, Shop shop) throws IOException, BadInput {
         if (board.target().isEmpty()) {
             throw new BadInput("there is neither a cutting bill nor a target: give --bill, or --target and a"
                 + " thickness");
         }
-        LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw.saw(board), saw.sure(), JudgeOptions.usual(board).skim(),
-            options.seed()));
+        LengthsPlan plan = asked(() -> LengthsPlan.of(board, saw.saw(board, shop.limits()), saw.sure(),
+            JudgeOptions.usual(board, shop).skim(), options.seed()));
         Figures figures = figures(board);
         write(BlankReport.of(plan, figures), () -> BlankChart.png(plan, figures), () -> BlankJson.of(plan));
     }

@@ -30,6 +30,7 @@ import outwind.board.text.BadBoardFile;
 import outwind.cli.option.AreaConverter;
 import outwind.cli.option.BadInput;
 import outwind.cli.option.BoardOptions;
+import outwind.cli.option.LabelOptions;
 import outwind.cli.option.MachineOptions;
 import outwind.cli.option.MoneyConverter;
 import outwind.cli.option.OutputOptions;
@@ -39,23 +40,30 @@ import outwind.cli.option.SawOptions;
 import outwind.cli.terminal.ProgressBar;
 import outwind.forecast.JudgeOptions;
 import outwind.report.files.Reports;
+import outwind.report.json.CompareJson;
 import outwind.report.json.StackJson;
 import outwind.report.sheet.BuyChart;
+import outwind.report.sheet.CompareChart;
 import outwind.report.sheet.StackChart;
 import outwind.report.text.BlankReport;
+import outwind.report.text.CompareReport;
 import outwind.report.text.CutList;
 import outwind.report.text.StackReport;
+import outwind.report.words.CompareSheet;
 import outwind.report.words.Figures;
+import outwind.report.words.Label;
 import outwind.report.words.PackSheet;
 import outwind.scan.bytes.Progress;
 import outwind.scan.file.ScanFile;
 import outwind.scan.find.AnyBoardFile;
 import outwind.shop.Shop;
+import outwind.stock.Offered;
 import outwind.stock.Pack;
 import outwind.stock.PricedBoard;
 import outwind.stock.Rates;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
+import outwind.stock.Uses;
 import outwind.surface.ImpossibleBoard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -88,6 +96,9 @@ final class StackCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private LabelOptions labels;
+
     @Option(names = "--price", paramLabel = "PRICE", converter = PriceConverter.class,
         description = "Price of boards whose file states none: \"9.50 per bf\", \"1400 EUR per m3\", \"38 per board\".")
     private Price price;
@@ -104,14 +115,17 @@ final class StackCommand implements Callable<Integer> {
         description = "Cutting bill: which boards to buy and how to cut them at the least cost.")
     private Path bill;
 
+    @Option(names = "--compare", description = "Set the folders side by side, each a stack of its own.")
+    private boolean compare;
+
     @Mixin
     private PackOptions pack;
 
     @Mixin
     private SawOptions saw;
 
-    /** All boards, and what an hour of flattening costs. */
-    private record Offer(List<Outcome> outcomes, Optional<BigDecimal> rate) { }
+    /** All boards, the shop, and what an hour of flattening costs. */
+    private record Offer(List<Outcome> outcomes, Shop shop, Optional<BigDecimal> rate) { }
 
     /** A board priced, or why it could not be. */
     private record Outcome(Optional<PricedBoard> priced, Optional<Board> board, String currency, String trouble) { }
@@ -120,11 +134,17 @@ final class StackCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         if (bill == null && saw.isGiven()) {
-            throw new ParameterException(spec.commandLine(), "--min-chance, --kerf, --end-trim and --raster go with --bill");
+            throw new ParameterException(spec.commandLine(), "--min-chance and the options of the saw, as --kerf, go"
+                + " with --bill");
         }
-        pack.fault().ifPresent(fault -> {
+        pack.fault(options.targets(Units.MILLIMETRES).size()).ifPresent(fault -> {
             throw new ParameterException(spec.commandLine(), fault);
         });
+        if (compare && (bill != null || wanted != null || pack.isGiven() || options.targets(Units.MILLIMETRES).size() > 1
+                || paths.size() < 2 || !paths.stream().allMatch(Files::isDirectory))) {
+            throw new ParameterException(spec.commandLine(), "--compare takes two or more folders; --bill, --want, --pack and"
+                + " several targets are for one stack");
+        }
         List<Path> files;
         try {
             files = boardFiles();
@@ -148,7 +168,7 @@ final class StackCommand implements Callable<Integer> {
             return 1;
         }
         Set<String> currencies = new TreeSet<>(Stream.concat(outcomes.stream().map(Outcome::currency),
-            Stream.of(pack.currency())).filter(currency -> !currency.isEmpty()).toList());
+            pack.currencies().stream()).filter(currency -> !currency.isEmpty()).toList());
         if (currencies.size() > 1) {
             err.println("boards are priced in different money, which does not add up: " + String.join(", ",
                 currencies));
@@ -167,12 +187,37 @@ final class StackCommand implements Callable<Integer> {
         }
         Units units = outcomes.stream().flatMap(outcome -> outcome.board().stream()).map(options::unitsFor).findFirst()
             .orElseThrow();
-        Stack stack = new Stack(priced, currencies.stream().findFirst().orElse(""));
-        boolean written = write(stack, new Figures(units), files, found.get());
+        String currency = currencies.stream().findFirst().orElse("");
+        boolean written = compare ? compare(new CompareSheet(stacks(priced, currency), currency, new Figures(units)), files)
+            : write(new Stack(priced, currency), new Figures(units), files, found.get());
         if (bad > 0) {
             err.println(Figures.count((int) bad, "board was", "boards were") + " left out of the stack");
         }
         return written && bad == 0 ? 0 : 1;
+    }
+
+    /** The boards of each folder. */
+    private List<Offered> stacks(List<PricedBoard> priced, String currency) {
+        boolean distinct = paths.stream().map(StackCommand::lastName).distinct().count() == paths.size();
+        return paths.stream().map(path -> new Offered(distinct ? lastName(path) : path.toString(), new Stack(priced
+            .stream().filter(board -> path.equals(Path.of(board.file()).getParent())).toList(), currency)))
+            .filter(one -> !one.stack().boards().isEmpty()).toList();
+    }
+
+    private static String lastName(Path folder) {
+        return folder.toAbsolutePath().normalize().getFileName().toString();
+    }
+
+    private boolean compare(CompareSheet sheet, List<Path> boards) {
+        Reports reports = output.reports(boards);
+        try {
+            output.write(spec.commandLine().getOut(), reports, "compare", CompareReport.of(sheet), () -> CompareChart.png(sheet),
+                () -> CompareJson.of(sheet));
+            return true;
+        } catch (IOException e) {
+            spec.commandLine().getErr().println(FileTrouble.inWords(e));
+            return false;
+        }
     }
 
     private boolean write(Stack stack, Figures figures, List<Path> boards, Offer offer) {
@@ -182,11 +227,14 @@ final class StackCommand implements Callable<Integer> {
         OptionalDouble area = wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
         try {
             Optional<Pack> whole = asked(() -> pack.pack(stack.boards(), offer.rate(), options.seed()));
-            Optional<StackPlan> plan = plan(offer.outcomes(), figures.units());
-            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan,
+            Optional<Uses> uses = asked(() -> pack.uses(stack, options.targets(offer.outcomes().stream()
+                .flatMap(outcome -> outcome.board().stream()).map(Board::units).findFirst().orElse(figures.units()))));
+            Optional<StackPlan> plan = plan(offer, figures.units());
+            output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan, uses,
                 whole.map(known -> PackSheet.of(known, stack.currency(), figures)), options.drying()),
-                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan, whole));
-            terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack)));
+                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan, whole, uses));
+            terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack, uses)));
+            labels.write(terminal, reports, "stack-labels", () -> Label.of(stack, figures));
             if (plan.isPresent()) {
                 writeCuts(terminal, reports, plan.get(), stack.currency(), figures);
             }
@@ -204,23 +252,24 @@ final class StackCommand implements Callable<Integer> {
             throws IOException {
         terminal.println("Written: " + reports.write("stack-cuts.txt", BlankReport.of(plan, currency, figures)));
         terminal.println("Written: " + reports.write("stack-cuts.csv", CutList.of(plan, currency, figures)));
+        labels.write(terminal, reports, "stack-cuts-labels", () -> Label.of(plan, figures));
         if (output.charts()) {
             OutputOptions.writeChart(terminal, reports, "stack-cuts.png", () -> BuyChart.png(plan, currency, figures));
         }
     }
 
     /** Which boards to cut into what; what the command line asks for in vain is refused. */
-    private Optional<StackPlan> plan(List<Outcome> outcomes, Units units) throws IOException, BadBoardFile {
+    private Optional<StackPlan> plan(Offer offer, Units units) throws IOException, BadBoardFile {
         if (bill == null) {
             return Optional.empty();
         }
         CuttingBill wantedBlanks = BillFile.read(bill, units);
         return asked(() -> {
-            List<StackPlan.Candidate> candidates = outcomes.stream().filter(outcome -> outcome.board().isPresent())
+            List<StackPlan.Candidate> candidates = offer.outcomes().stream().filter(outcome -> outcome.board().isPresent())
                 .map(outcome -> {
                     Board board = outcome.board().get();
-                    return new StackPlan.Candidate(board, outcome.priced().orElseThrow(), saw.saw(board),
-                        JudgeOptions.usual(board).skim());
+                    return new StackPlan.Candidate(board, outcome.priced().orElseThrow(), saw.saw(board, offer.shop().limits()),
+                        JudgeOptions.usual(board, offer.shop()).skim());
                 }).toList();
             return Optional.of(StackPlan.of(candidates, wantedBlanks, saw.sure(), options.seed()));
         });
@@ -299,13 +348,13 @@ final class StackCommand implements Callable<Integer> {
             return outcome;
         }).toList();
         bar.done();
-        return new Offer(outcomes, rates.shopRate());
+        return new Offer(outcomes, shop, rates.shopRate());
     }
 
     private Outcome price(Path file, Shop shop, Rates rates) {
         try {
             Board bought = AnyBoardFile.read(file, options.given(), Progress.UNSEEN);
-            Board board = options.asAsked(bought);
+            Board board = options.forFirstTarget(bought);
             return new Outcome(Optional.of(PricedBoard.of(bought, board, machine.request(board, shop, options.seed()),
                 file.toString(), rates)),
                 Optional.of(board), rates.currencyOf(board), "");

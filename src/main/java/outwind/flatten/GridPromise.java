@@ -17,7 +17,7 @@ import outwind.surface.Region;
  * by what they show and not by luck.
  *
  * @param grid  where
- * @param range width of the range that the levelled thickness lies in nine times in ten, mean over boards (mm)
+ * @param range width of the range of the levelled thickness (90 %), mean over boards (mm)
  */
 public record GridPromise(TouchGrid grid, double range) {
 

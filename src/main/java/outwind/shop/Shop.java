@@ -18,15 +18,16 @@ import java.util.OptionalDouble;
  * @param skim    usual depth to come off each rough face (mm)
  * @param push    that a board has to stand (N)
  * @param sled    what carries the board where that is not the machine's bed
+ * @param limits  of the saw, where blanks are cut
  */
 public record Shop(Optional<BedSize> bed, List<Cutter> cutters, OptionalDouble clamps,
                    OptionalDouble stops, List<Double> shims, Optional<Wedge> wedge, Optional<BigDecimal> rate,
-                   OptionalDouble skim, OptionalDouble push, Optional<Sled> sled) {
+                   OptionalDouble skim, OptionalDouble push, Optional<Sled> sled, SawLimits limits) {
 
     /** Nothing is known of the shop. */
     public static final Shop UNKNOWN = new Shop(Optional.empty(), List.of(), OptionalDouble.empty(),
         OptionalDouble.empty(), List.of(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
-        OptionalDouble.empty(), Optional.empty());
+        OptionalDouble.empty(), Optional.empty(), SawLimits.NONE);
 
     public Shop {
         cutters = List.copyOf(cutters);
@@ -35,27 +36,27 @@ public record Shop(Optional<BedSize> bed, List<Cutter> cutters, OptionalDouble c
 
     /** The same with other cutters. */
     public Shop with(List<Cutter> others) {
-        return new Shop(bed, others, clamps, stops, shims, wedge, rate, skim, push, sled);
+        return new Shop(bed, others, clamps, stops, shims, wedge, rate, skim, push, sled, limits);
     }
 
     /** The same with another bed. */
     public Shop with(BedSize other) {
-        return new Shop(Optional.of(other), cutters, clamps, stops, shims, wedge, rate, skim, push, sled);
+        return new Shop(Optional.of(other), cutters, clamps, stops, shims, wedge, rate, skim, push, sled, limits);
     }
 
     /** The same on a sled. */
     public Shop on(Sled other) {
-        return new Shop(bed, cutters, clamps, stops, shims, wedge, rate, skim, push, Optional.of(other));
+        return new Shop(bed, cutters, clamps, stops, shims, wedge, rate, skim, push, Optional.of(other), limits);
     }
 
     /** The same with clamps of another height (mm). */
     public Shop withClamps(double height) {
-        return new Shop(bed, cutters, OptionalDouble.of(height), stops, shims, wedge, rate, skim, push, sled);
+        return new Shop(bed, cutters, OptionalDouble.of(height), stops, shims, wedge, rate, skim, push, sled, limits);
     }
 
     /** The same with tapered shims. */
     public Shop withWedges(Wedge wedges) {
-        return new Shop(bed, cutters, clamps, stops, shims, Optional.of(wedges), rate, skim, push, sled);
+        return new Shop(bed, cutters, clamps, stops, shims, Optional.of(wedges), rate, skim, push, sled, limits);
     }
 
     /** Cutters that are run in rows over the board; none where the board goes through a planer. */

@@ -29,7 +29,12 @@ public record BoardFeet(double length, double width, double thickness) {
 
     /** Volume over 144 cubic inches. */
     public double exact() {
-        return length * width * thickness / (INCH * INCH * INCH) / 144;
+        return of(length * width * thickness);
+    }
+
+    /** Board feet of 144 cubic inches in a volume (mm³). */
+    public static double of(double volume) {
+        return volume / (INCH * INCH * INCH) / 144;
     }
 
     /** Surface measure in whole square feet. */

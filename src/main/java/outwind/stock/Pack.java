@@ -35,7 +35,7 @@ import java.util.stream.IntStream;
 public record Pack(int size, List<PricedBoard> measured, double target, double expected, int low, int high, Span rough,
         Span loss, OptionalInt more, List<PricedBoard> doubtful, Optional<PackWorth> worth) {
 
-    /** Settled: nine times in ten within this share of the pack, either way. Our choice. */
+    /** Settled: within this share of the pack, either way (90 %). Our choice. */
     public static final double SETTLED = 0.1;
 
     /** More boards than anybody stacks in one pack, and few enough to draw quickly. */

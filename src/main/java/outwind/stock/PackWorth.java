@@ -22,7 +22,7 @@ import outwind.flatten.Verdict;
  * @param takingsHigh one pack in twenty brings more
  * @param labour      flattening, on average; empty where no shop rate or no cutter is known
  * @param bid         most to bid, so that the profit is left on average
- * @param sureBid     most to bid, so that the profit is left nine times in ten
+ * @param sureBid     most to bid, so that the profit is left with a chance of 90 %
  * @param asked       what it costs at the prices of the measured boards; empty unless all are known
  * @param reached     chance that the profit is left at that price
  * @param boardFeet   rough board feet of the pack by volume, going by the measured boards

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import outwind.board.Board;
+import outwind.board.WoodKind;
 import outwind.cutting.CuttingPlan;
 import outwind.cutting.Machining;
 import outwind.flatten.ThicknessRange;
@@ -21,6 +22,7 @@ import outwind.surface.SampledBoard;
  *
  * @param name           what its owner calls it
  * @param file           the file it was read from
+ * @param kind           what is known of its wood
  * @param verdict        will it finish at the target
  * @param chance         of the target, levelled where that is needed (0 to 1); empty without a target
  * @param target         wanted thickness (mm)
@@ -34,13 +36,13 @@ import outwind.surface.SampledBoard;
  * @param cost           of the board, and of cutting it where a shop rate is known and it may make its
  *                       target; empty without a price
  */
-public record PricedBoard(String name, String file, Verdict verdict, OptionalDouble chance, OptionalDouble target,
+public record PricedBoard(String name, String file, WoodKind kind, Verdict verdict, OptionalDouble chance, OptionalDouble target,
                           ThicknessRange finished, BoardFeet feet, double roughVolume,
                           double finishedVolume, double finishedArea, OptionalDouble minutes, Optional<BigDecimal> wood,
                           Optional<BigDecimal> cost) {
 
-    /** So many keep the 5th, 50th and 95th percentile as they are, and take little room for each of many boards. */
-    private static final int FIGURES = 41;
+    /** So many keep whole percentiles as they are, and take little room for each of many boards. */
+    private static final int FIGURES = 101;
 
     /**
      * Predicts and prices a board; what was drawn and sampled for it is let go.
@@ -61,7 +63,7 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
         CuttingPlan cuts = forecast.cuts();
         OptionalDouble minutes = Machining.of(cuts, whole, request.shop().cuttersInRows()).stream()
             .mapToDouble(Machining::minutes).findFirst();
-        return new PricedBoard(board.name(), file, forecast.verdict(), forecast.chance(), board.target(),
+        return new PricedBoard(board.name(), file, board.kind(), forecast.verdict(), forecast.chance(), board.target(),
             forecast.outlook().levelled().thinned(FIGURES), feet, rough, Math.max(0, cuts.finished()) * area / (board.length() * board.width()), area, minutes,
             rates.woodOf(bought, feet, rough), rates.costOf(bought, feet, rough,
                 // Nobody flattens a board that is sure to fail.
@@ -97,7 +99,7 @@ public record PricedBoard(String name, String file, Verdict verdict, OptionalDou
 
     /** The same where others have a target and this one states none: it counts for nothing. */
     PricedBoard withoutHope() {
-        return new PricedBoard(name, file, verdict, OptionalDouble.of(0), target, finished, feet, roughVolume,
+        return new PricedBoard(name, file, kind, verdict, OptionalDouble.of(0), target, finished, feet, roughVolume,
             finishedVolume, finishedArea, minutes, wood, cost);
     }
 

@@ -53,6 +53,44 @@ public record Stack(List<PricedBoard> boards, String currency) {
         return Math.sqrt(boards.stream().mapToDouble(b -> b.makesIt() * (1 - b.makesIt())).sum());
     }
 
+    /** The 5th percentile of how many make it. */
+    public int fewest() {
+        return percentile(chances(), 0.05);
+    }
+
+    /** The 95th percentile of how many make it. */
+    public int most() {
+        return percentile(chances(), 0.95);
+    }
+
+    private double[] chances() {
+        return boards.stream().mapToDouble(PricedBoard::makesIt).toArray();
+    }
+
+    /**
+     * Least number that as many or fewer boards make with a chance; their distribution grows board by board.
+     *
+     * @param chances of each board to make it
+     */
+    static int percentile(double[] chances, double share) {
+        double[] odds = new double[chances.length + 1];
+        odds[0] = 1;
+        for (int i = 0; i < chances.length; i++) {
+            double makes = chances[i];
+            for (int k = i + 1; k > 0; k--) {
+                odds[k] = odds[k] * (1 - makes) + odds[k - 1] * makes;
+            }
+            odds[0] *= 1 - makes;
+        }
+        int number = 0;
+        double reached = odds[0];
+        // What rounding leaves short of the share is none.
+        while (reached < share - 1e-12 && number < chances.length) {
+            reached += odds[++number];
+        }
+        return number;
+    }
+
     /** What all boards cost; empty unless every one's cost is known. */
     public Optional<BigDecimal> cost() {
         return costOf(boards);

@@ -2,6 +2,7 @@ package outwind.stock;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -93,15 +94,31 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
             places.stream().anyMatch(board -> board.takes(i)) ? wanted[i] : 0).toArray();
 
         Found found = found(yields, cost, possible, bill.areas(), bill.worths());
-        List<BoardCut> cuts = found.patterns.entrySet().parallelStream().map(entry -> {
+        List<BoardCut> first = found.patterns.entrySet().parallelStream().map(entry -> {
             BlankPlaces board = places.get(entry.getKey());
             Yield.Pattern pattern = entry.getValue();
             double value = pattern.spots().size();
             return new BoardCut(board.board(), stack.get(entry.getKey()).priced, board.saw(),
                 board.layout(new TwoStage.Cutting(pattern.spots(), value, value), pattern.order()));
         }).toList();
+        List<BoardCut> cuts = recut(first, found.patterns.keySet().stream().map(places::get).toList(), wanted);
         return new StackPlan(bill, sure, stack.size(), cuts, measure, least(found.bound, cuts, measure),
-            BlankPlan.Missing.of(bill, item -> cut(item, cuts), places), found.more / bill.worth());
+            BlankPlan.Missing.of(bill, item -> cut(item, cuts), places),
+            Math.max(0, found.more - worth(cuts, bill) + worth(first, bill)) / bill.worth());
+    }
+
+    /** The boards with what is still missing cut out of their offcuts, board after board, where the saw cuts those again. */
+    private static List<BoardCut> recut(List<BoardCut> first, List<BlankPlaces> places, int[] wanted) {
+        int[] left = wanted.clone();
+        Arrays.setAll(left, i -> left[i] - cut(i, first));
+        List<BoardCut> cuts = new ArrayList<>();
+        for (int j = 0; j < first.size(); j++) {
+            BoardCut cut = first.get(j);
+            Layout layout = places.get(j).recut(cut.layout, left);
+            Arrays.setAll(left, i -> left[i] - layout.count(i) + cut.layout.count(i));
+            cuts.add(new BoardCut(cut.board, cut.priced, cut.saw, layout));
+        }
+        return cuts;
     }
 
     /** What the search found; {@code more} is what the blanks are worth that might come out beside, at most. */
@@ -186,6 +203,16 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         return cuts.stream().mapToInt(cut -> cut.layout.count(item)).sum();
     }
 
+    private static double worth(List<BoardCut> cuts, CuttingBill bill) {
+        double[] worths = bill.worths();
+        return IntStream.range(0, worths.length).mapToDouble(i -> worths[i] * cut(i, cuts)).sum();
+    }
+
+    /** Whether offcuts are cut again: what is said of other choices then holds for two stages of cuts alone. */
+    public boolean recuts() {
+        return cuts.stream().anyMatch(cut -> cut.saw.recuts());
+    }
+
     /** How many blanks of an item come out. */
     public int cut(int item) {
         return cut(item, cuts);
@@ -206,7 +233,7 @@ public record StackPlan(CuttingBill bill, double sure, int offered, List<BoardCu
         int[] wanted = bill.quantities();
         double[] worths = bill.worths();
         double missed = IntStream.range(0, wanted.length).mapToDouble(i -> (wanted[i] - cut(i)) * worths[i]).sum();
-        return more < missed / bill.worth() * (1 - 1e-6);
+        return !recuts() && more < missed / bill.worth() * (1 - 1e-6);
     }
 
     /** What the boards that are used cost: money for their wood, or rough wood (mm³). */

@@ -247,9 +247,9 @@ final class Desk implements HttpHandler {
     private static Answer stackFile(String kind, Boards.Pile pile) throws Refused {
         Stack stack = pile.stack().orElseThrow(() -> new Refused(404, "There is no board to price yet."));
         return switch (kind) {
-            case "csv" -> Answer.download("text/csv; charset=utf-8", "stack.csv", StackReport.csv(stack));
+            case "csv" -> Answer.download("text/csv; charset=utf-8", "stack.csv", StackReport.csv(stack, Optional.empty()));
             case "report" -> Answer.download("text/plain; charset=utf-8", "stack.txt", StackReport.of(stack,
-                pile.figures(), OptionalDouble.empty(), pile.plan(), Optional.empty(), Optional.empty()));
+                pile.figures(), OptionalDouble.empty(), pile.plan(), Optional.empty(), Optional.empty(), Optional.empty()));
             case "sheet" -> Answer.download("image/png", "stack.png", pile.plan().isPresent()
                 ? BuyChart.png(pile.plan().get(), stack.currency(), pile.figures())
                 : StackChart.png(stack, pile.figures()));

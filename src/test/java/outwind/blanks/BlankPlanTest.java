@@ -4,16 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.board.Defect;
+import outwind.shop.SawLimits;
 import outwind.surface.Region;
 import outwind.surface.ShapeOf;
 
@@ -102,6 +106,135 @@ public class BlankPlanTest {
         assertEquals(96.8 * 40, layout.offcuts().get(0).area(), 1e-6);
     }
 
+    private static Saw limited(double shortest, double widest, double firstEdge, double overLength, double overWidth) {
+        return new Saw(3.2, 0, 5, new SawLimits(shortest, widest, firstEdge, overLength, overWidth));
+    }
+
+    // Worked by hand: 2 x 46.9 + 3.2 = 97.0 fill what 3 mm off the first edge leave of 100 mm; 3.1 mm leave too little.
+    @Test
+    void cutsStartFromTheStraightenedEdge() {
+        Layout fits = plan(flat(1000, 100), limited(0, 1000, 3, 0, 0), item("a", 1000, 46.9, 20, 2)).chosen();
+        Layout fails = plan(flat(1000, 100), limited(0, 1000, 3.1, 0, 0), item("a", 1000, 46.9, 20, 2)).chosen();
+
+        assertEquals(2, fits.blanks().size());
+        assertEquals(3, fits.blanks().get(0).region().y1(), 1e-9);
+        assertEquals(1, fails.blanks().size());
+        assertEquals(1, fits.cuts().size());
+        assertEquals(46.9, fits.cuts().get(0).setting(), 1e-9);
+        assertEquals(49.9, fits.cuts().get(0).from(), 1e-9);
+    }
+
+    // Worked by hand: 240 + 7.6 long and 90 + 10 wide take what blanks of 247.6 x 100 take, four on the board.
+    @Test
+    void overLengthAndOverWidthAreCut() {
+        Layout layout = plan(flat(1000, 100), limited(0, 1000, 0, 7.6, 10), item("a", 240, 90, 20, 9)).chosen();
+
+        assertEquals(4, layout.blanks().size());
+        assertEquals(247.6, layout.blanks().get(0).along(), 1e-9);
+        assertEquals(100, layout.blanks().get(0).across(), 1e-9);
+        assertEquals(4 * 240 * 90, layout.blanks().stream().mapToDouble(Blank::worth).sum(), 1e-6);
+    }
+
+    // Worked by hand against a shortest of 150 and a widest of 80 mm.
+    @Test
+    void whatIsTooShortOrTooWideIsNotCut() {
+        BillItem turnable = new BillItem("turned", 60, 200, 20, 1, OptionalDouble.empty(), true);
+
+        BlankPlan plan = plan(flat(1000, 100), limited(150, 80, 0, 0, 0), item("short", 149, 40, 20, 1),
+            item("wide", 200, 81, 20, 1), turnable, item("fits", 150, 80, 20, 1));
+
+        assertEquals(List.of(Optional.of(BlankPlan.Missing.OUT_OF_LIMITS), Optional.of(BlankPlan.Missing.OUT_OF_LIMITS),
+            Optional.empty(), Optional.empty()), plan.missing());
+        assertTrue(plan.chosen().blanks().stream().filter(blank -> blank.name().equals("turned"))
+            .allMatch(Blank::turned));
+    }
+
+    /** A piece on the saw: how long and how wide it is now. */
+    private record Sawn(double along, double across) {
+
+        Sawn of(boolean crosscut, double extent) {
+            return crosscut ? new Sawn(extent, across) : new Sawn(along, extent);
+        }
+
+        double side(boolean crosscut) {
+            return crosscut ? along : across;
+        }
+    }
+
+    /** Only what the sheet says is done: fence or stop, and the kerf; what comes off last is what is left. */
+    private static Map<Integer, Sawn> sawn(Layout layout, Sawn board) {
+        Map<Integer, Sawn> sections = new HashMap<>(Map.of(1, board));
+        Map<Integer, Sawn> blanks = new HashMap<>();
+        List<SawCut> cuts = layout.cuts();
+        saw(cuts.stream().filter(cut -> cut.section() == 0).toList(), board, sections, 1);
+        int first = 1;
+        for (int s = 1; s <= layout.sections().size(); s++) {
+            int section = s;
+            saw(cuts.stream().filter(cut -> cut.section() == section && cut.blank() == 0).toList(), sections.get(s), blanks,
+                first);
+            first += layout.sections().get(s - 1).size();
+        }
+        for (int b = 1; b <= layout.blanks().size(); b++) {
+            int blank = b;
+            saw(cuts.stream().filter(cut -> cut.blank() == blank).toList(), blanks.get(b), blanks, b);
+        }
+        return blanks;
+    }
+
+    private static void saw(List<SawCut> cuts, Sawn piece, Map<Integer, Sawn> freed, int only) {
+        Sawn left = piece;
+        int last = cuts.isEmpty() ? only : 0;
+        for (SawCut cut : cuts) {
+            double side = left.side(cut.crosscut());
+            assertTrue(cut.setting() >= 0 && cut.setting() <= side + 1e-9, cut + " of " + side);
+            if (cut.before() > 0) {
+                freed.put(cut.before(), left.of(cut.crosscut(), cut.setting()));
+            }
+            left = left.of(cut.crosscut(), Math.max(0, side - cut.setting() - (cut.to() - cut.from())));
+            last = cut.behind();
+        }
+        if (last > 0) {
+            freed.put(last, left);
+        }
+    }
+
+    // The sheet is followed at the saw by its settings alone, on random boards, bills and limits.
+    @Test
+    void settingsAloneGiveEveryBlankItsSize() {
+        SplittableRandom random = new SplittableRandom(4);
+        int cut = 0;
+        for (int run = 0; run < 12; run++) {
+            Board board = with(flat(1200, 220), defect(random));
+            SawLimits limits = new SawLimits(100 * random.nextDouble(), 120 + 100 * random.nextDouble(),
+                6 * random.nextDouble(), 12 * random.nextDouble(), 5 * random.nextDouble());
+            BillItem[] items = IntStream.range(0, 4).mapToObj(i -> new BillItem("item " + i, 60 + random.nextInt(400),
+                30 + random.nextInt(100), 22, 1 + random.nextInt(4), OptionalDouble.empty(), random.nextBoolean()))
+                .toArray(BillItem[]::new);
+
+            BlankPlan plan = plan(board, new Saw(3.2, 10 * random.nextDouble(), 5, limits), items);
+
+            for (Layout layout : List.of(plan.chosen(), plan.other())) {
+                assertIsCuttable(board, layout, run);
+                Map<Integer, Sawn> sawn = sawn(layout, new Sawn(1200, 220 - limits.firstEdge()));
+                assertEquals(layout.blanks().size(), sawn.size());
+                for (int b = 0; b < layout.blanks().size(); b++) {
+                    Blank blank = layout.blanks().get(b);
+                    BillItem item = items[blank.item()];
+                    double length = item.length() + limits.overLength();
+                    double width = item.width() + limits.overWidth();
+                    assertEquals(blank.turned() ? width : length, sawn.get(b + 1).along, 1e-6, run + " " + blank);
+                    assertEquals(blank.turned() ? length : width, sawn.get(b + 1).across, 1e-6, run + " " + blank);
+                    assertTrue(blank.along() >= limits.shortest() && blank.across() <= limits.widest(), run + " " + blank);
+                    assertTrue(blank.region().y1() >= limits.firstEdge() - 1e-9, run + " " + blank);
+                    cut++;
+                }
+                layout.cuts().stream().filter(saw -> !saw.crosscut()).forEach(rip -> assertTrue(
+                    rip.within().x2() - rip.within().x1() >= limits.shortest(), rip.toString()));
+            }
+        }
+        assertTrue(cut > 120, "only " + cut + " blanks");
+    }
+
     @Test
     void anyGrainMayBeTurned() {
         CuttingBill bill = new CuttingBill(List.of(
@@ -173,7 +306,7 @@ public class BlankPlanTest {
                     || r.y1() >= defect.y2() - 1e-6, run + ": " + r + " lies over " + defect);
             }
         }
-        for (SawCut cut : layout.cuts()) {
+        for (SawCut cut : Stream.concat(layout.cuts().stream(), layout.recuts().stream().flatMap(List::stream)).toList()) {
             Region kerf = cut.crosscut() ? new Region(cut.from(), cut.within().y1(), cut.to(), cut.within().y2())
                 : new Region(cut.within().x1(), cut.from(), cut.within().x2(), cut.to());
             for (Blank blank : blanks) {

@@ -121,13 +121,81 @@ class BlanksCommandTest {
         assertTrue(run.out().contains("white oak, select, 900 x 150"), run.out());
         List<String> list = Files.readAllLines(folder.resolve("board-blanks.csv"));
         assertEquals(2, list.size());
-        assertTrue(list.get(1).startsWith("board," + board + ",white oak,select,1,1,'=leg,mm,300.00,60.00,20.00,"),
+        assertTrue(list.get(1).startsWith("board," + board + ",white oak,select,1,1,'=leg,mm,300.00,60.00,300.00,60.00,20.00,"),
             list.get(1));
         JsonNode json = new ObjectMapper().readTree(folder.resolve("board-blanks.json").toFile());
         assertEquals("otherWood", json.at("/items/1/missing").asText());
         assertEquals("ash", json.at("/items/1/species").asText());
         assertEquals("select", json.at("/board/grade").asText());
         assertTrue(json.at("/items/0/grade").isNull());
+    }
+
+    // Worked by hand: 3 mm off the edge and 60 + 4 mm wide put the first rip 67 mm from the uncut edge, the fence at 64.
+    // The shop's over-width counts, its over-length gives way to the command line; a block of 80 + 20 mm is too short.
+    @Test
+    void limitsOfTheShopFileAndTheCommandLineCount() throws IOException {
+        Path bill = Files.writeString(folder.resolve("bill.csv"),
+            "name,length,width,thickness,quantity\nleg,300,60,20,1\nblock,80,60,20,1\n");
+        Path board = Files.writeString(folder.resolve("board.csv"), overBed(-30));
+        Files.writeString(folder.resolve("outwind-shop.txt"),
+            "# shortest: 120\n# first edge: 3\n# over length: 10\n# over width: 4\n");
+
+        Run run = blanks(board.toString(), "--bill", bill.toString(), "--json", "--no-chart", "--over-length", "20mm");
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("Too short to rip or too wide for the machine: 1 x block."), run.out());
+        assertTrue(run.out().contains("First straighten the near edge, 3.0 mm off. All cuts start from there."), run.out());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("Blanks are cut over size: 20.0 mm longer and 4.0 mm wider"
+            + " than finished."), run.out());
+        assertTrue(run.out().lines().anyMatch(line -> line.matches(" +\\d\\. rip .* 64\\.0 .* y 67\\.0")), run.out());
+        assertTrue(Files.readAllLines(folder.resolve("board-blanks.csv")).get(1).contains(
+            ",leg,mm,300.00,60.00,320.00,64.00,20.00,"));
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("board-blanks.json").toFile());
+        assertEquals("outOfLimits", json.at("/items/1/missing").asText());
+        assertEquals(120, json.at("/saw/shortest").asDouble());
+        assertTrue(json.at("/saw/widest").isNull());
+        assertEquals(3, json.at("/saw/firstEdge").asDouble());
+        assertEquals(20, json.at("/saw/overLength").asDouble());
+        assertEquals(4, json.at("/saw/overWidth").asDouble());
+        for (JsonNode cut : json.at("/layout/cuts")) {
+            boolean rip = cut.get("kind").asText().equals("rip");
+            assertEquals(rip ? 64 : 320, cut.get("setting").asDouble(), 1e-9, cut.toString());
+            assertEquals(1, cut.get("before").asInt(), cut.toString());
+        }
+    }
+
+    // Worked by hand: strips of 70 mm; the short rail leaves 900 − 360 − 3.2 = 536.8 x 70 mm. In a strip ten pegs
+    // of 50 mm follow each other (10 · 50 + 9 · 3.2 = 528.8); cut again, 2 · 10.
+    @Test
+    void offcutsAreCutAgainWhereThatIsAsked() throws IOException {
+        Path bill = Files.writeString(folder.resolve("bill.csv"),
+            "name,length,width,thickness,quantity\nlong,895,70,20,1\nshort,360,70,20,1\npeg,50,30,20,20\n");
+        Path board = Files.writeString(folder.resolve("board.csv"), overBed(-30));
+
+        Run two = blanks(board.toString(), "--bill", bill.toString(), "--no-chart");
+        Run again = blanks(board.toString(), "--bill", bill.toString(), "--json", "--recut");
+
+        assertTrue(two.out().contains("No room beside what is cut, in two stages of cuts: 10 x peg."), two.out());
+        assertTrue(again.out().contains("All 22 blanks come out."), again.out());
+        assertTrue(again.out().replaceAll("\\s+", " ").contains("Offcut 1 is 53"), again.out());
+        assertTrue(again.out().lines().anyMatch(line -> line.matches(" +\\d+\\. (rip|crosscut) +offcut 1 .*")), again.out());
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("board-blanks.json").toFile());
+        assertEquals(20, json.at("/items/2/cut").asInt());
+        assertTrue(json.at("/layout/recut/0/cuts/0/section").isInt(), json.toPrettyString());
+        assertEquals(23, Files.readAllLines(folder.resolve("board-blanks.csv")).size());
+    }
+
+    @Test
+    void otherColumnsOfABillAreNamedAndLabelsAreDrawn() throws IOException {
+        Path bill = Files.writeString(folder.resolve("bill.csv"), "Part,Qty,L,W,T,Colour\nleg,1,300,60,20,red\n");
+        Path board = Files.writeString(folder.resolve("board.csv"), overBed(-30));
+
+        Run run = blanks(board.toString(), "--bill", bill.toString(), "--no-chart", "--labels", "--over-width", "4");
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("Not used of the bill: column Colour."), run.out());
+        assertTrue(run.out().contains("Blanks are cut over size: 4.0 mm wider than finished."), run.out());
+        assertEquals(1600, ImageIO.read(folder.resolve("board-blanks-labels.png").toFile()).getWidth());
     }
 
     // The scan is of a board that the sizes of the blanks are made up for: two go side by side.
@@ -200,7 +268,8 @@ class BlanksCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--kerf=-1", "--min-chance=often", "--min-chance=20%", "--raster=0.1", "--end-trim=600", "--target=20",
+    @ValueSource(strings = {"--kerf=-1", "--min-chance=often", "--min-chance=20%", "--raster=0.1", "--end-trim=600", "--first-edge=300", "--shortest=wide",
+        "--widest=-1", "--target=20",
         "--no-such-option"})
     void aBadCommandLineExitsWithTwo(String option) {
         Run run = blanks("--no-chart", TREAD, "--bill", BILL, option);

@@ -426,7 +426,7 @@ class CommandLineTest {
         assertTrue(run.out().replace('\n', ' ').startsWith("The stack does not yield the whole bill: 1 of the 3 blanks"
             + " wanted comes out of the one board, for "), run.out());
         assertTrue(run.out().contains("Larger than every board: 1 x beam."), run.out());
-        assertTrue(run.out().contains("No room in the whole stack: 1 x top."), run.out());
+        assertTrue(run.out().contains("No room in the whole stack, in two stages of cuts: 1 x top."), run.out());
     }
 
     @Test
@@ -454,8 +454,109 @@ class CommandLineTest {
         assertEquals(554.60 * 60 / 14, pack.at("/worth/asked").asDouble(), 0.005);
     }
 
+    // Worked by hand at 40, 36 and 20 EUR per m²: 4 EUR lost on a board that makes 25 mm, 36 gained on one that does not.
+    @Test
+    void severalTargetsSayWhatEachBoardIsBestUsedFor() throws IOException {
+        Run run = stack("--no-chart", "--json", "--target", "25mm,22mm,19mm", "--sells", "40 EUR per m2", "--sells",
+            "36 EUR per m2", "--sells", "20 EUR per m2", "sample-probes/stack");
+
+        assertEquals(0, run.code(), run.err());
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+        assertTrue(run.out().startsWith("Of one thickness for all boards 22.0 mm brings most: "), run.out());
+        assertTrue(run.out().lines().anyMatch(line -> line.matches("10 +oak 7 +22 % +over 99 % +over 99 % +22\\.0")), run.out());
+        assertTrue(run.out().lines().anyMatch(line -> line.matches(" 1 +oak 3 +(over 99 % +){3}25\\.0")), run.out());
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("stack.json").toFile());
+        JsonNode uses = json.at("/uses");
+        double all = 0;
+        double best = 0;
+        for (int i = 0; i < 14; i++) {
+            JsonNode board = json.at("/boards/" + i);
+            double chance = uses.at("/boards/" + i + "/chances/0").asDouble();
+            double area = board.get("finishedArea").asDouble() / 1e6;
+            assertEquals(board.get("chance").asDouble(), chance, 1e-12);
+            all += 36 * area * uses.at("/boards/" + i + "/chances/1").asDouble();
+            best += area * Math.max(40 * chance, 36 * uses.at("/boards/" + i + "/chances/1").asDouble());
+            String row = Files.readAllLines(folder.resolve("stack.csv")).get(i + 1);
+            assertTrue(row.endsWith("EUR," + (int) uses.at("/boards/" + i + "/best").asDouble()), row);
+        }
+        assertEquals(all, uses.at("/targets/1/takings").asDouble(), 1e-9);
+        assertEquals(best, uses.at("/bestTakings").asDouble(), 1e-9);
+    }
+
+    // Worked by hand: the costs of a folder's own boards over the finished area that they are likely to give.
+    @Test
+    void foldersAreSetSideBySide() throws IOException {
+        Path yard = Files.createDirectories(folder.resolve("yard"));
+        for (String name : List.of("north", "south")) {
+            Files.createDirectories(yard.resolve(name));
+        }
+        for (int i = 1; i <= 6; i++) {
+            String file = "oak-0" + i + ".csv";
+            Files.copy(Path.of("sample-probes/stack", file), yard.resolve(i % 2 == 0 ? "north" : "south").resolve(file));
+        }
+
+        Run each = stack("--no-chart", "--json", yard.resolve("north").toString());
+        JsonNode north = new ObjectMapper().readTree(folder.resolve("stack.json").toFile());
+        Run run = stack("--compare", "--json", yard.resolve("north").toString(), yard.resolve("south").toString());
+
+        assertEquals(0, each.code() + run.code(), run.err());
+        double area = 0;
+        for (JsonNode board : north.get("boards")) {
+            area += board.get("finishedArea").asDouble() * board.get("chance").asDouble();
+        }
+        JsonNode json = new ObjectMapper().readTree(folder.resolve("compare.json").toFile());
+        JsonNode stack = json.at("/stacks/0/name").asText().equals("north") ? json.at("/stacks/0") : json.at("/stacks/1");
+        assertEquals("north", stack.get("name").asText());
+        assertEquals(3, stack.get("boards").asInt());
+        assertEquals(area, stack.get("finishedArea").asDouble(), 1e-3);
+        assertEquals(north.get("cost").asDouble() / area, stack.get("costPerArea").asDouble(), 1e-12);
+        String cost = String.format(java.util.Locale.ROOT, "%.2f", north.get("cost").asDouble() / area * 1e6);
+        assertTrue(run.out().lines().anyMatch(line -> line.startsWith("north") && line.contains(cost)), cost + run.out());
+        assertTrue(json.at("/stacks/0/costPerArea").asDouble() <= json.at("/stacks/1/costPerArea").asDouble());
+        assertTrue(Files.size(folder.resolve("compare.png")) > 1000);
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+    }
+
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"--sells|9 per m2|--sells and --profit go with --pack",
+    @ValueSource(strings = {"--want=2m2", "--pack=60", "--target=26mm,19mm", "--shop-rate=48"})
+    void whatIsForOneStackIsNotCompared(String option) {
+        Run run = stack("--compare", "--no-chart", option, "sample-probes/stack");
+
+        assertEquals(2, run.code(), run.err());
+        assertTrue(run.err().startsWith("--compare takes two or more folders"), run.err());
+    }
+
+    // The files state 25 mm, and so the verdicts stay; 1 1/16 in is thicker than any board finishes but one.
+    @Test
+    void standardSurfacedThicknessesAreCompared() {
+        Run run = stack("--no-chart", "--surfaced", "hardwood", "--units", "in", "sample-probes/stack");
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("Thicknesses are those of the hardwood rules of the NHLA."),
+            run.out());
+        assertTrue(run.out().lines().anyMatch(line -> line.matches(" 1 +oak 3 .* 1 1/16")), run.out());
+        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--surfaced=birch", "--target=26mm,25mm,22mm,19mm,16mm", "--target=20mm,twenty"})
+    void targetsThatCannotBeExitWithTwo(String option) {
+        Run run = stack("--no-chart", option, "sample-probes/stack/oak-01.csv");
+
+        assertEquals(2, run.code(), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    @Test
+    void oneBoardIsJudgedForOneTarget() {
+        Run run = run("judge", "--no-chart", "--out", folder.toString(), "--target", "26mm,19mm", "sample-probes/hall-table.csv");
+
+        assertEquals(2, run.code());
+        assertTrue(run.err().startsWith("one --target at a time, with a decimal point; stack takes several"), run.err());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"--sells|9 per m2|--sells and --profit go with --pack, and --sells with several targets",
         "--pack|1|a pack of 1 cannot be: 2 boards were measured"})
     void aPackThatCannotBeIsRefused(String option, String value, String message) {
         Run run = stack("--no-chart", option, value, "sample-probes/stack/oak-01.csv", "sample-probes/stack/oak-02.csv");
@@ -479,7 +580,7 @@ class CommandLineTest {
         assertTrue(run.out().contains("2. oak (oak, prime), 8.00 EUR: 1 x leg;"), run.out());
         List<String> list = Files.readAllLines(folder.resolve("stack-cuts.csv"));
         assertEquals(3, list.size());
-        assertTrue(list.get(2).startsWith("oak," + oak + ",oak,prime,1,1,leg,mm,600.00,80.00,20.00,"), list.get(2));
+        assertTrue(list.get(2).startsWith("oak," + oak + ",oak,prime,1,1,leg,mm,600.00,80.00,600.00,80.00,20.00,"), list.get(2));
         assertTrue(list.get(2).endsWith(",no,9.00,EUR"), list.get(2));
         JsonNode cut = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/bill");
         assertEquals("prime", cut.at("/boards/1/grade").asText());

@@ -63,8 +63,14 @@ class SchemaTest {
             "sample-probes/stair-tread-kink.csv");
         run(folder.resolve("lengths"), "blanks", "sample-probes/bed-rail-short.csv");
         run(folder.resolve("stack"), "stack", "sample-probes/stack/oak-01.csv", "sample-probes/stack/oak-02.csv");
-        run(folder.resolve("bill"), "stack", "--bill", "sample-probes/bills/bill-benches.csv", "sample-probes/stack");
+        run(folder.resolve("bill"), "stack", "--recut", "--bill", "sample-probes/bills/bill-benches.csv", "sample-probes/stack");
         run(folder.resolve("pack"), "stack", "--pack", "60", "--sells", "90 EUR per m2", "sample-probes/stack");
+        run(folder.resolve("uses"), "stack", "--target", "25mm,19mm", "sample-probes/stack/oak-01.csv");
+        Path north = Files.createDirectories(folder.resolve("north"));
+        Path south = Files.createDirectories(folder.resolve("south"));
+        Files.copy(Path.of("sample-probes/stack/oak-01.csv"), north.resolve("oak-01.csv"));
+        Files.copy(Path.of("sample-probes/stack/oak-02.csv"), south.resolve("oak-02.csv"));
+        run(folder.resolve("compare"), "stack", "--compare", north.toString(), south.toString());
         run(folder.resolve("points"), "points", "--length", "1180", "--width", "212");
         run(folder.resolve("check"), "check", "--within", "0.2mm", "sample-probes/shelf-bow.csv");
         Path faceB = Files.writeString(folder.resolve("b.csv"), "x,y,z\n20,15,29.6\n590,15,29.5\n1160,15,29.4\n"
@@ -73,7 +79,7 @@ class SchemaTest {
 
         List<Path> outputs = outputs(folder);
 
-        assertEquals(samples().size() + 8, outputs.size(), outputs.toString());
+        assertEquals(samples().size() + 10, outputs.size(), outputs.toString());
         for (Path output : outputs) {
             assertEquals(List.of(), schema().validate(MAPPER.readTree(output.toFile())), output.toString());
         }

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import outwind.board.Price;
+import outwind.board.WoodKind;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 
@@ -38,7 +39,7 @@ class PackTest {
 
     private static PricedBoard board(double rough, ThicknessRange finished, Optional<BigDecimal> wood) {
         double chance = finished.chanceOf(TARGET);
-        return new PricedBoard("b", "b", Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(TARGET),
+        return new PricedBoard("b", "b", WoodKind.ANY, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(TARGET),
             finished, new BoardFeet(2000, 200, rough), 400_000 * rough, 400_000 * finished.median(), 400_000,
             OptionalDouble.of(30), wood, wood);
     }
@@ -195,7 +196,7 @@ class PackTest {
 
         assertEquals("a pack of 1 cannot be: 2 boards were measured, and a pack has at most 20000",
             assertThrows(IllegalArgumentException.class, () -> pack(two, 1)).getMessage());
-        PricedBoard aimless = new PricedBoard("b", "b", Verdict.NONE, OptionalDouble.empty(), OptionalDouble.empty(),
+        PricedBoard aimless = new PricedBoard("b", "b", WoodKind.ANY, Verdict.NONE, OptionalDouble.empty(), OptionalDouble.empty(),
             new ThicknessRange(new double[] {20}), new BoardFeet(2000, 200, 28), 1e7, 1e7, 1e5, OptionalDouble.empty(),
             Optional.empty(), Optional.empty());
         assertEquals("a pack is judged for one thickness: give --target",

@@ -12,6 +12,7 @@ import outwind.blanks.BlankPlanTest;
 import outwind.board.Board;
 import outwind.board.Defect;
 import outwind.board.Price;
+import outwind.board.WoodKind;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.forecast.Forecast;
@@ -55,7 +56,7 @@ class PricedBoardTest {
     @Test
     void aBoardWithoutTargetDoesNotLeadThoseThatHaveOne() {
         PricedBoard aimless = priced(flat(1000, 200));
-        PricedBoard aimed = new PricedBoard("aimed", "a", Verdict.YES, OptionalDouble.of(0.97),
+        PricedBoard aimed = new PricedBoard("aimed", "a", WoodKind.ANY, Verdict.YES, OptionalDouble.of(0.97),
             OptionalDouble.of(20), new ThicknessRange(new double[] {20, 21, 22}), aimless.feet(), 1e6, 1e6, 1e5, OptionalDouble.empty(),
             Optional.of(new BigDecimal("900")), Optional.of(new BigDecimal("900")));
 

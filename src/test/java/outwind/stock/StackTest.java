@@ -12,13 +12,14 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
+import outwind.board.WoodKind;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 
 class StackTest {
 
     private static PricedBoard board(String name, double chance, double area, String cost) {
-        return new PricedBoard(name, name, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
+        return new PricedBoard(name, name, WoodKind.ANY, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
             new ThicknessRange(new double[] {19, 20, 21}), new BoardFeet(2000, 200, 27), 200 * 2000 * 27.0, 200 * 2000 * 20.0, area,
             OptionalDouble.of(60),
             Optional.ofNullable(cost).map(BigDecimal::new), Optional.ofNullable(cost).map(BigDecimal::new));
@@ -31,6 +32,41 @@ class StackTest {
 
         assertEquals(1.4, stack.expected(), 1e-12);
         assertEquals(Math.sqrt(0.34), stack.deviation(), 1e-12);
+    }
+
+    // Reference: commons-math3 binomial distribution, whose percentile is the least number that reaches the share.
+    @Test
+    void theRangeIsThatOfTheBinomialForEqualBoards() {
+        for (int count : new int[] {1, 7, 40}) {
+            for (double chance : new double[] {0, 0.03, 0.5, 0.9, 1}) {
+                Stack stack = new Stack(IntStream.range(0, count).mapToObj(i -> board("b" + i, chance, 1e6, "10"))
+                    .toList(), "");
+                BinomialDistribution number = new BinomialDistribution(null, count, chance);
+
+                assertEquals(number.inverseCumulativeProbability(0.05), stack.fewest(), count + " at " + chance);
+                assertEquals(number.inverseCumulativeProbability(0.95), stack.most(), count + " at " + chance);
+            }
+        }
+    }
+
+    // By enumeration of all 2^10 outcomes of ten unlike boards.
+    @Test
+    void theRangeOfUnlikeBoardsIsThatOfAllOutcomes() {
+        double[] chances = new SplittableRandom(5).doubles(10).toArray();
+        Stack stack = new Stack(IntStream.range(0, 10).mapToObj(i -> board("b" + i, chances[i], 1e6, "10")).toList(), "");
+        double[] odds = new double[11];
+        for (int outcome = 0; outcome < 1024; outcome++) {
+            double odd = 1;
+            for (int i = 0; i < 10; i++) {
+                odd *= (outcome >> i & 1) == 1 ? chances[i] : 1 - chances[i];
+            }
+            odds[Integer.bitCount(outcome)] += odd;
+        }
+        double below = IntStream.range(0, stack.fewest()).mapToDouble(k -> odds[k]).sum();
+        double upTo = IntStream.rangeClosed(0, stack.most()).mapToDouble(k -> odds[k]).sum();
+
+        assertTrue(below < 0.05 && below + odds[stack.fewest()] >= 0.05, "" + below);
+        assertTrue(upTo >= 0.95 && upTo - odds[stack.most()] < 0.95, "" + upTo);
     }
 
     @Test
@@ -169,7 +205,7 @@ class StackTest {
     }
 
     private static PricedBoard finishing(String name, double chance, double volume) {
-        return new PricedBoard(name, name, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
+        return new PricedBoard(name, name, WoodKind.ANY, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(20),
             new ThicknessRange(new double[] {19, 20, 21}), new BoardFeet(2000, 200, 27), 200 * 2000 * 27.0, volume, 4e5, OptionalDouble.of(60), Optional.empty(),
             Optional.empty());
     }

@@ -10,11 +10,12 @@ enum BillColumn implements TableColumn {
     @Override
     public List<String> otherWords() {
         return switch (this) {
-            case NAME -> List.of("part");
+            case NAME -> List.of("part", "item");
             case LENGTH -> List.of("l");
             case WIDTH -> List.of("w");
             case THICKNESS -> List.of("t");
-            case QUANTITY -> List.of("qty");
+            case QUANTITY -> List.of("qty", "pieces", "pcs");
+            case SPECIES -> List.of("wood");
             default -> List.of();
         };
     }

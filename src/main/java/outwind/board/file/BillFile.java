@@ -25,8 +25,8 @@ import outwind.board.text.Sheet;
 
 /**
  * Reads a cutting bill from a text file: a table with the columns {@code name}, {@code length}, {@code width},
- * {@code thickness} and {@code quantity}, perhaps {@code value}, {@code any grain}, {@code species} and {@code grade},
- * and before it perhaps a line {@code # units: mm}. Delimiters, units and fractions are those of {@link BoardFile}.
+ * {@code thickness} and {@code quantity}, perhaps {@code value}, {@code any grain}, {@code species} and {@code grade};
+ * other columns are left alone. Before it may stand a line {@code # units: mm}. Delimiters, units and fractions are those of {@link BoardFile}.
  */
 public final class BillFile {
 
@@ -95,7 +95,7 @@ public final class BillFile {
         header.ifPresent(named -> sheet.rows().subList(1, sheet.rows().size()).forEach(line ->
             Row.split(line, sheet.delimiter(), faults).flatMap(row -> item(row, named, gauge)).ifPresent(items::add)));
         faults.throwIfAny();
-        return new CuttingBill(items);
+        return new CuttingBill(items, header.map(Header::ignored).orElse(List.of()));
     }
 
     private Optional<BillItem> item(Row row, Header<BillColumn> header, LengthReader gauge) {

@@ -1,7 +1,9 @@
 package outwind.board.file;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -20,10 +22,12 @@ final class Header<C extends Enum<C> & TableColumn> {
 
     private final Row row;
     private final Map<C, Integer> places;
+    private final List<String> ignored;
 
-    private Header(Row row, Map<C, Integer> places) {
+    private Header(Row row, Map<C, Integer> places, List<String> ignored) {
         this.row = row;
         this.places = places;
+        this.ignored = ignored;
     }
 
     /** Whether a cell is the corner {@code y\\x} of a table that holds readings in its cells. */
@@ -46,8 +50,21 @@ final class Header<C extends Enum<C> & TableColumn> {
             return Optional.empty();
         }
         Map<C, Integer> places = new EnumMap<>(form.columns());
+        List<Cell> others = new ArrayList<>();
         for (int index = 0; index < row.cells().size(); index++) {
-            place(row.cell(index), index, form, units, places, faults);
+            place(row.cell(index), index, form, units, places, others, faults);
+        }
+        List<String> ignored = new ArrayList<>();
+        for (Cell other : others) {
+            // A name near that of a column which is there already is no slip for that.
+            String near = Spelling.suggestion(other.text(), form.all().stream()
+                .filter(column -> !form.lenient() || !places.containsKey(column)).map(Worded::word).toList());
+            if (form.lenient() && near.isEmpty()) {
+                ignored.add(other.text().strip());
+            } else {
+                faults.add(Kind.COLUMN, other, "a column " + form.listed(), near + "Rename it or take it out" + form.remarks()
+                    + ".");
+            }
         }
         boolean whole = true;
         for (C needed : form.all()) {
@@ -56,7 +73,7 @@ final class Header<C extends Enum<C> & TableColumn> {
                 whole = false;
             }
         }
-        return whole ? Optional.of(new Header<>(row, places)) : Optional.empty();
+        return whole ? Optional.of(new Header<>(row, places, List.copyOf(ignored))) : Optional.empty();
     }
 
     /** Notes a fault where a row names the columns of another kind of file. */
@@ -90,7 +107,12 @@ final class Header<C extends Enum<C> & TableColumn> {
     Header<C> with(C column) {
         Map<C, Integer> more = new EnumMap<>(places);
         more.put(column, row.cells().size());
-        return new Header<>(row, more);
+        return new Header<>(row, more, ignored);
+    }
+
+    /** Names of columns that are left alone. */
+    List<String> ignored() {
+        return ignored;
     }
 
     boolean has(C column) {
@@ -124,13 +146,11 @@ final class Header<C extends Enum<C> & TableColumn> {
     }
 
     private static <C extends Enum<C> & TableColumn> void place(Cell cell, int index, Form<C> form, Units units,
-            Map<C, Integer> places, FaultList faults) {
+            Map<C, Integer> places, List<Cell> others, FaultList faults) {
         Optional<ColumnName<C>> named = ColumnName.of(cell, form.all());
         if (named.isEmpty()) {
             if (!cell.isBlank()) {
-                faults.add(Kind.COLUMN, cell, "a column " + form.listed(), Spelling.suggestion(cell.text(),
-                    Worded.words(form.columns())) + "Rename it or take it out" + form.remarks()
-                    + ".");
+                others.add(cell);
             }
             return;
         }

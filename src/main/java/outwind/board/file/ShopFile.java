@@ -25,6 +25,7 @@ import outwind.board.text.Row;
 import outwind.board.text.Sheet;
 import outwind.shop.BedSize;
 import outwind.shop.Cutter;
+import outwind.shop.SawLimits;
 import outwind.shop.Shop;
 import outwind.shop.Sled;
 import outwind.shop.Wedge;
@@ -46,7 +47,8 @@ public final class ShopFile {
 
     /** A key of a shop file. */
     enum Key implements Worded {
-        UNITS, BED, CLAMPS, STOPS, SHIMS, TAPERED_SHIM, RATE, SKIM, PUSH, SLED
+        UNITS, BED, CLAMPS, STOPS, SHIMS, TAPERED_SHIM, RATE, SKIM, PUSH, SLED, SHORTEST, WIDEST, FIRST_EDGE, OVER_LENGTH,
+        OVER_WIDTH
     }
 
     private final Sheet sheet;
@@ -97,7 +99,12 @@ public final class ShopFile {
                 double[] sizes = sizes(text, gauge, Quantity.THICKNESS, "tapered shim as length x butt");
                 return new Wedge(sizes[0], sizes[1]);
             }), keys.one(Key.RATE, ShopFile::rate), length(Key.SKIM, Quantity.SKIM, gauge),
-            optional(keys.one(Key.PUSH, Force::push)), keys.one(Key.SLED, Sled::named));
+            optional(keys.one(Key.PUSH, Force::push)), keys.one(Key.SLED, Sled::named), new SawLimits(
+                length(Key.SHORTEST, Quantity.LENGTH, gauge).orElse(SawLimits.NONE.shortest()),
+                length(Key.WIDEST, Quantity.LENGTH, gauge).orElse(SawLimits.NONE.widest()),
+                length(Key.FIRST_EDGE, Quantity.TRIM, gauge).orElse(SawLimits.NONE.firstEdge()),
+                length(Key.OVER_LENGTH, Quantity.TRIM, gauge).orElse(SawLimits.NONE.overLength()),
+                length(Key.OVER_WIDTH, Quantity.TRIM, gauge).orElse(SawLimits.NONE.overWidth())));
         faults.throwIfAny();
         return shop;
     }

@@ -1,5 +1,6 @@
 package outwind.cli.option;
 
+import java.util.List;
 import java.util.Optional;
 import outwind.board.Board;
 import outwind.board.Quantity;
@@ -18,9 +19,9 @@ public final class BoardOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(names = "--target", paramLabel = "LENGTH", converter = LengthConverter.class,
-        description = "Thickness wanted; overrides the file.")
-    private LengthOption target;
+    @Option(names = "--target", paramLabel = "LENGTH", split = ",", converter = LengthConverter.class,
+        description = "Thickness wanted; overrides the file. With stack several, as 26mm,19mm.")
+    private List<LengthOption> targets = List.of();
 
     @Option(names = "--skim", paramLabel = "LENGTH", converter = LengthConverter.class,
         description = "Least depth to come off each rough face (usually 0.3 mm).")
@@ -66,6 +67,15 @@ public final class BoardOptions {
      * @throws BadInput if this board cannot be had so
      */
     public Board asAsked(Board board) throws BadInput {
+        if (targets.size() > 1) {
+            throw new ParameterException(spec.commandLine(), "one --target at a time, with a decimal point; stack takes several");
+        }
+        return forFirstTarget(board);
+    }
+
+    /** The same for the first of perhaps several targets. */
+    public Board forFirstTarget(Board board) throws BadInput {
+        LengthOption target = targets.isEmpty() ? null : targets.get(0);
         require(Quantity.TARGET, target, board);
         require(Quantity.SKIM, skim, board);
         try {
@@ -106,13 +116,18 @@ public final class BoardOptions {
         return seed;
     }
 
+    /** The thicknesses that were asked for, in mm. */
+    public List<Double> targets(Units own) {
+        return targets.stream().map(target -> target.in(own)).toList();
+    }
+
     /** True if a target was asked for whose unit is that of each board. */
     public boolean hasBareTarget() {
-        return target != null && target.isBare();
+        return targets.stream().anyMatch(LengthOption::isBare);
     }
 
     /** True if a target was asked for on the command line. */
     public boolean hasTarget() {
-        return target != null;
+        return !targets.isEmpty();
     }
 }

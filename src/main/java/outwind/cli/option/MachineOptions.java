@@ -8,14 +8,13 @@ import outwind.board.BadValue;
 import outwind.board.Board;
 import outwind.board.Length;
 import outwind.board.Units;
-import outwind.board.file.ShopFile;
-import outwind.board.file.ShopSearch;
 import outwind.board.text.BadBoardFile;
 import outwind.forecast.JudgeOptions;
 import outwind.shop.BedSize;
 import outwind.shop.Cutter;
 import outwind.shop.Shop;
 import outwind.shop.Sled;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -30,9 +29,8 @@ public final class MachineOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(names = "--shop", paramLabel = "FILE", description = "Shop file with bed, cutters and clamps (else "
-        + ShopFile.NAME + " beside the board, in the folder above or in your configuration folder).")
-    private Path file;
+    @Mixin
+    private ShopOptions shopFile;
 
     @Option(names = "--bed", paramLabel = "LENGTHxWIDTH", converter = BedConverter.class,
         description = "Largest board that the machine can flatten.")
@@ -81,7 +79,7 @@ public final class MachineOptions {
      * @throws BadBoardFile if it is no shop file
      */
     public Shop shop(Path board) throws IOException, BadBoardFile {
-        return file == null ? ShopSearch.ofThisUser().shopNear(board) : ShopFile.read(file);
+        return shopFile.shop(board);
     }
 
     /** True if the command line names a cutter. */

@@ -15,6 +15,7 @@ import outwind.board.BillItem;
 import outwind.board.Board;
 import outwind.board.CuttingBill;
 import outwind.board.WoodKind;
+import outwind.shop.SawLimits;
 import outwind.surface.Region;
 
 /** Blanks and cuts for scripts: one JSON object, lengths in mm, shares from 0 to 1. */
@@ -26,7 +27,8 @@ public final class BlankJson {
         root = JsonText.root(kind);
         kind(root.putObject("board").put("name", board.name()).put("length", board.length())
             .put("width", board.width()), board.kind());
-        root.putObject("saw").put("kerf", saw.kerf()).put("endTrim", saw.endTrim()).put("raster", saw.raster());
+        describe(root.putObject("saw").put("kerf", saw.kerf()).put("endTrim", saw.endTrim()).put("raster", saw.raster()),
+            saw.limits());
         root.put("minChance", sure);
     }
 
@@ -70,22 +72,43 @@ public final class BlankJson {
 
     /** Writes a layout into a node of another report. */
     static void describe(ObjectNode node, Layout layout) {
-        node.put("order", JsonText.code(layout.order()));
         node.put("value", layout.value());
         node.put("bound", layout.bound());
+        describe(node, layout, layout.cuts());
+        ArrayNode recut = node.putArray("recut");
+        for (int i = 0; i < layout.recut().size(); i++) {
+            ObjectNode offcut = recut.addObject();
+            put(offcut, layout.recut().get(i).board());
+            describe(offcut, layout.recut().get(i), layout.recuts().get(i));
+        }
+        ArrayNode offcuts = node.putArray("offcuts");
+        layout.offcuts().forEach(offcut -> put(offcuts.addObject(), offcut));
+    }
+
+    private static void describe(ObjectNode node, Layout layout, List<SawCut> made) {
+        node.put("order", JsonText.code(layout.order()));
         ArrayNode sections = node.putArray("sections");
         for (List<Blank> section : layout.sections()) {
             ArrayNode blanks = sections.addArray();
             section.forEach(blank -> describe(blanks.addObject(), blank));
         }
         ArrayNode cuts = node.putArray("cuts");
-        for (SawCut cut : layout.cuts()) {
+        for (SawCut cut : made) {
             cuts.addObject().put("kind", cut.crosscut() ? "crosscut" : "rip").put("section", cut.section())
-                .put("blank", cut.blank()).put("from", cut.from()).put("to", cut.to())
+                .put("blank", cut.blank()).put("setting", cut.setting()).put("before", cut.before())
+                .put("behind", cut.behind()).put("from", cut.from()).put("to", cut.to())
                 .put("keeps", JsonText.code(cut.keeps()));
         }
-        ArrayNode offcuts = node.putArray("offcuts");
-        layout.offcuts().forEach(offcut -> put(offcuts.addObject(), offcut));
+    }
+
+    /** Writes the limits of a saw beside what else is said of it. */
+    static void describe(ObjectNode node, SawLimits limits) {
+        node.put("shortest", limits.shortest()).putNull("widest");
+        if (Double.isFinite(limits.widest())) {
+            node.put("widest", limits.widest());
+        }
+        node.put("firstEdge", limits.firstEdge()).put("overLength", limits.overLength())
+            .put("overWidth", limits.overWidth());
     }
 
     private static void describe(ObjectNode node, Blank blank) {

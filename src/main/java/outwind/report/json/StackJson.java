@@ -7,6 +7,7 @@ import outwind.stock.Pack;
 import outwind.stock.PricedBoard;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
+import outwind.stock.Uses;
 
 /** A priced stack for scripts: one JSON object, lengths in mm, areas in mm², volumes in mm³, money as it was given. */
 public final class StackJson {
@@ -18,18 +19,22 @@ public final class StackJson {
      *
      * @param plan of a cutting bill against it, if there is one
      * @param pack that it is a sample of, if it is
+     * @param uses of its boards, where several thicknesses are thought of
      */
-    public static String of(Stack stack, Optional<StackPlan> plan, Optional<Pack> pack) {
+    public static String of(Stack stack, Optional<StackPlan> plan, Optional<Pack> pack, Optional<Uses> uses) {
         ObjectNode root = JsonText.root("stack");
         root.put("expected", stack.expected());
         root.put("expectedStandardDeviation", stack.deviation());
+        root.put("expectedLow", stack.fewest()).put("expectedHigh", stack.most());
         root.put("currency", stack.currency());
         root.putNull("cost");
         stack.cost().ifPresent(cost -> root.put("cost", cost));
         ArrayNode boards = root.putArray("boards");
         for (PricedBoard board : stack.boards()) {
             ObjectNode node = boards.addObject();
-            node.put("name", board.name()).put("file", board.file()).put("verdict", board.verdict().word());
+            node.put("name", board.name()).put("file", board.file());
+            BlankJson.kind(node, board.kind());
+            node.put("verdict", board.verdict().word());
             node.putNull("chance").putNull("target");
             board.chance().ifPresent(chance -> node.put("chance", chance));
             board.target().ifPresent(target -> node.put("target", target));
@@ -47,7 +52,27 @@ public final class StackJson {
         plan.ifPresent(known -> describe(root.putObject("bill"), known));
         root.putNull("pack");
         pack.ifPresent(known -> describe(root.putObject("pack"), known));
+        root.putNull("uses");
+        uses.ifPresent(known -> describe(root.putObject("uses"), known));
         return JsonText.of(root);
+    }
+
+    private static void describe(ObjectNode node, Uses uses) {
+        boolean priced = uses.inMoney();
+        ArrayNode targets = node.putArray("targets");
+        for (Uses.Aim aim : uses.aims()) {
+            targets.addObject().put("target", aim.thickness()).put("low", uses.fewest(aim)).put("high", uses.most(aim))
+                .put("bestFor", uses.bestFor(aim)).put("finishedVolume", uses.wood(aim))
+                .put("takings", priced ? (Double) uses.money(aim) : null);
+        }
+        node.put("bestVolume", uses.bestWood()).put("bestTakings", priced ? (Double) uses.bestMoney() : null);
+        ArrayNode boards = node.putArray("boards");
+        for (PricedBoard board : uses.stack().boards()) {
+            ObjectNode one = boards.addObject().put("file", board.file())
+                .put("best", uses.best(board).map(Uses.Aim::thickness).orElse(null));
+            ArrayNode chances = one.putArray("chances");
+            uses.aims().forEach(aim -> chances.add(uses.chance(board, aim)));
+        }
     }
 
     private static void describe(ObjectNode node, Pack pack) {
@@ -86,6 +111,7 @@ public final class StackJson {
             board.putNull("cost");
             cut.priced().wood().ifPresent(cost -> board.put("cost", cost));
             board.put("kerf", cut.saw().kerf()).put("endTrim", cut.saw().endTrim());
+            BlankJson.describe(board, cut.saw().limits());
             BlankJson.describe(board.putObject("layout"), cut.layout());
         }
     }

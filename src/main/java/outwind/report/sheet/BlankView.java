@@ -58,6 +58,10 @@ final class BlankView {
         fill(frame.box(Region.whole(sheet.board())), OFFCUT);
         List<Blank> blanks = sheet.layout().blanks();
         blanks.forEach(blank -> Pattern.of(blank.item()).paint(paper.pen(), frame.box(blank.region())));
+        double edge = sheet.layout().board().y1();
+        if (edge > 0) {
+            paper.line(frame.left(), frame.py(edge), frame.right(), frame.py(edge), Paper.INK, (float) THINNEST);
+        }
         List<SawCut> cuts = sheet.layout().cuts();
         for (int i = 0; i < cuts.size(); i++) {
             kerf(frame, cuts.get(i));
@@ -65,6 +69,7 @@ final class BlankView {
                 number(frame, cuts.get(i), i + 1);
             }
         }
+        sheet.layout().recuts().forEach(again -> again.forEach(cut -> kerf(frame, cut)));
         sections(frame);
         blanks.forEach(blank -> outline(paper.pen(), frame.box(blank.region())));
         BoardOutline outline = new BoardOutline(paper, figures, sheet.board(), frame);

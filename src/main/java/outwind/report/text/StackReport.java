@@ -7,17 +7,22 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import outwind.board.Units;
 import outwind.flatten.Verdict;
 import outwind.report.words.BlankSheet;
 import outwind.report.words.BuySheet;
 import outwind.report.words.Figures;
 import outwind.report.words.PackSheet;
 import outwind.report.words.Page;
+import outwind.report.words.UseSheet;
+import outwind.stock.BoardFeet;
 import outwind.stock.PricedBoard;
 import outwind.stock.Purchase;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
+import outwind.stock.Uses;
 
 /** A priced stack in words and numbers: what to expect of it first, then each board, the best buys on top. */
 public final class StackReport {
@@ -40,15 +45,17 @@ public final class StackReport {
      *
      * @param wanted finished area that is wanted (mm²), if one is
      * @param plan   of a cutting bill against the stack, if there is one
+     * @param uses   of its boards, where several thicknesses are thought of
      * @param pack   that the stack is a sample of, if it is
      * @param remark on how all boards were computed, if there is anything to say
      */
     public static String of(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan,
-                            Optional<PackSheet> pack, Optional<String> remark) {
+                            Optional<Uses> uses, Optional<PackSheet> pack, Optional<String> remark) {
         StackReport report = new StackReport(stack, figures, wanted, plan);
+        uses.ifPresent(report::uses);
         pack.ifPresent(report::pack);
         report.bought.ifPresent(report::buy);
-        if (pack.isPresent() || plan.isPresent()) {
+        if (pack.isPresent() || plan.isPresent() || uses.isPresent()) {
             report.page.heading("The stack");
         }
         report.expectation();
@@ -72,6 +79,22 @@ public final class StackReport {
         }
     }
 
+    private void uses(Uses uses) {
+        page.paragraph(UseSheet.verdict(uses, figures));
+        page.paragraph(UseSheet.explanation(uses, figures));
+        page.gap();
+        List<String> header = UseSheet.header(uses, figures);
+        page.table("  ", header, UseSheet.totals(uses, figures));
+        page.heading("Chance of each thickness, and the best use");
+        page.table("", UseSheet.boardHeader(uses, figures), IntStream.range(0, stack.boards().size()).mapToObj(i -> {
+            PricedBoard board = stack.boards().get(i);
+            List<String> row = new ArrayList<>(List.of(String.format(Locale.ROOT, "%2d  %s", i + 1, shortened(board.name()))));
+            row.addAll(UseSheet.chances(uses, board, figures));
+            return row;
+        }).toList());
+        page.gap();
+    }
+
     private void pack(PackSheet sheet) {
         page.paragraph(sheet.verdict());
         sheet.details().forEach(page::paragraph);
@@ -81,12 +104,10 @@ public final class StackReport {
     /** What to expect of the stack, in one or two sentences. */
     public static String expectation(Stack stack) {
         int count = stack.boards().size();
-        if (stack.deviation() < 0.05) {
-            return "Of " + Figures.count(count, "board", "boards") + " " + Figures.decimals(stack.expected(), 0)
-                + " should make it.";
-        }
-        return "Of " + Figures.count(count, "board", "boards") + " about " + Figures.decimals(stack.expected(), 1) + " ± "
-            + Figures.decimals(2 * stack.deviation(), 1) + " should make it.";
+        int fewest = stack.fewest();
+        int most = stack.most();
+        return "Of " + Figures.count(count, "board", "boards") + (fewest == most ? " " + fewest + " should make it."
+            : " about " + Figures.decimals(stack.expected(), 0) + " should make it, " + fewest + " to " + most + " (90\u00a0%).");
     }
 
     private void expectation() {
@@ -171,40 +192,54 @@ public final class StackReport {
         double rough = boards.stream().mapToDouble(PricedBoard::roughVolume).sum();
         double finished = boards.stream().mapToDouble(b -> b.finishedVolume() * b.makesIt()).sum();
         double area = boards.stream().mapToDouble(b -> b.finishedArea() * b.makesIt()).sum();
-        page.table("  ", List.of("finished and rough wood", "in all"), List.of(
+        List<List<String>> rows = new ArrayList<>(List.of(
             List.of("rough wood by tally", Figures.decimals(boards.stream().mapToDouble(b -> b.feet().tallied()).sum(),
                 1) + " board feet"),
             List.of("rough wood by volume", Figures.decimals(boards.stream().mapToDouble(b -> b.feet().exact()).sum(),
                 1) + " board feet"),
-            List.of("", Figures.decimals(rough / 1e9, 4) + " m³"),
-            List.of("finished wood to expect", Figures.decimals(finished / 1e9, 4) + " m³"),
+            List.of("", figures.wood(rough)),
+            List.of("finished wood to expect", figures.wood(finished)),
             List.of("finished boards to expect", figures.area(area)),
             List.of("waste, failed boards whole", Figures.decimals(100 * (1 - finished / rough), 0) + " %"),
             List.of("flattening, without sure failures", boards.stream().allMatch(board -> board.minutes().isPresent())
                 ? Figures.minutes(boards.stream().filter(board -> board.verdict() != Verdict.NO)
                     .mapToDouble(board -> board.minutes().getAsDouble()).sum())
                 : "no cutter stated")));
+        if (figures.units() == Units.INCHES) {
+            rows.add(4, List.of("", Figures.decimals(BoardFeet.of(finished), 1) + " board feet"));
+        }
+        page.table("  ", List.of("finished and rough wood", "in all"), rows);
     }
 
     private String money(BigDecimal amount) {
         return Figures.money(amount.toPlainString(), stack.currency());
     }
 
-    /** One line for each board, in mm, mm² and mm³; a header; commas, quotes where a name needs them. */
-    public static String csv(Stack stack) {
-        StringBuilder text = new StringBuilder("board,file,verdict,chance,target,low,median,high,length,width,"
+    /**
+     * One line for each board, in mm, mm² and mm³; a header; commas, quotes where a name needs them.
+     *
+     * @param uses of its boards, where several thicknesses are thought of
+     */
+    public static String csv(Stack stack, Optional<Uses> uses) {
+        StringBuilder text = new StringBuilder("board,file,species,grade,verdict,chance,target,low,median,high,length,width,"
             + "rough_board_"
-            + "feet,tallied_board_feet,rough_volume,finished_volume,finished_area,waste,minutes,cost,wood,labour,currency\n");
+            + "feet,tallied_board_feet,rough_volume,finished_volume,finished_area,waste,minutes,cost,wood,labour,currency,best_target\n");
         for (PricedBoard b : stack.boards()) {
-            text.append(Stream.of(CsvText.cell(b.name()), CsvText.cell(b.file()), b.verdict().word(), optional(b.chance()),
+            text.append(Stream.of(CsvText.cell(b.name()), CsvText.cell(b.file()), kind(b.kind().species()),
+                kind(b.kind().grade()), b.verdict().word(), optional(b.chance()),
                 optional(b.target()), number(b.low()), number(b.median()), number(b.high()), number(b.feet().length()),
                 number(b.feet().width()), number(b.feet().exact()), number(b.feet().tallied()),
                 number(b.roughVolume()), number(b.finishedVolume()), number(b.finishedArea()), number(b.waste()),
                 b.minutes().isPresent() ? number(b.minutes().getAsDouble()) : "", money(b.cost()), money(b.wood()),
-                money(b.labour()), CsvText.cell(stack.currency()))
+                money(b.labour()), CsvText.cell(stack.currency()),
+                uses.flatMap(known -> known.best(b)).map(aim -> number(aim.thickness())).orElse(""))
                 .collect(Collectors.joining(",", "", "\n")));
         }
         return text.toString();
+    }
+
+    private static String kind(Optional<String> words) {
+        return CsvText.cell(words.orElse(""));
     }
 
     private static String money(Optional<BigDecimal> amount) {

@@ -21,16 +21,17 @@ import outwind.stock.StackPlan;
 public record BuySheet(String verdict, List<String> details, List<String> missing, List<String> boards) {
 
     public static BuySheet of(StackPlan plan, String currency, Figures figures) {
-        return new BuySheet(verdict(plan, currency), details(plan, currency), missing(plan, figures),
+        return new BuySheet(verdict(plan, currency, figures), details(plan, currency), missing(plan, figures),
             plan.cuts().stream().map(cut -> board(cut, plan.bill().asksForKinds(), currency)).toList());
     }
 
-    private static String verdict(StackPlan plan, String currency) {
+    private static String verdict(StackPlan plan, String currency, Figures figures) {
         String boards = plan.offered() == 1 ? "the one board" : plan.cuts().size() + " of the " + plan.offered()
             + " boards";
-        String cost = cost(plan, plan.cost(), currency);
-        String least = plan.gap() < BlankSheet.WORTH_SAYING ? "no choice can " + verb(plan) + " less."
-            : "no choice can " + verb(plan) + " less than " + cost(plan, plan.least(), currency) + " (gap "
+        String cost = cost(plan, plan.cost(), currency, figures);
+        String choice = plan.recuts() ? "no choice in two stages of cuts can " : "no choice can ";
+        String least = plan.gap() < BlankSheet.WORTH_SAYING ? choice + verb(plan) + " less."
+            : choice + verb(plan) + " less than " + cost(plan, plan.least(), currency, figures) + " (gap "
                 + Figures.decimals(100 * plan.gap(), 1) + "\u00a0%).";
         if (plan.isMet()) {
             return "The bill is met by " + boards + ", for " + cost + "; " + least;
@@ -49,10 +50,10 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
         return plan.measure() == StackPlan.Measure.MONEY ? "cost" : "take";
     }
 
-    private static String cost(StackPlan plan, BigDecimal amount, String currency) {
+    private static String cost(StackPlan plan, BigDecimal amount, String currency, Figures figures) {
         return plan.measure() == StackPlan.Measure.MONEY
             ? Figures.money(amount.toPlainString(), currency)
-            : Figures.decimals(amount.doubleValue() / 1e9, 4) + "\u00a0m³ of rough wood";
+            : figures.wood(amount.doubleValue()) + " of rough wood";
     }
 
     private static List<String> details(StackPlan plan, String currency) {
@@ -72,6 +73,7 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
             details.add("Level each blank on its own after cutting. Its chance of its thickness is at least\u00a0"
                 + Figures.percent(plan.sure()) + ".");
         }
+        BlankSheet.ignored(plan.bill()).ifPresent(details::add);
         return details;
     }
 
@@ -89,9 +91,11 @@ public record BuySheet(String verdict, List<String> details, List<String> missin
     private static List<String> missing(StackPlan plan, Figures figures) {
         return BlankSheet.missing(plan.bill(), plan.missing(), plan::cut, figures, why -> switch (why) {
             case OTHER_WOOD -> "No board is of their wood: ";
+            case OUT_OF_LIMITS -> "Too short to rip or too wide for the machine: ";
             case TOO_LARGE -> "Larger than every board: ";
             case TOO_THICK -> "Chance of their thickness too low on every board: ";
-            case NO_ROOM -> "No room in the whole stack: ";
+            case NO_ROOM -> plan.recuts() ? "No room in the whole stack, nor in the offcuts: "
+                : "No room in the whole stack, in two stages of cuts: ";
         });
     }
 

@@ -133,6 +133,12 @@ public record Figures(Units units) {
         return units == Units.INCHES ? "in³" : "cm³";
     }
 
+    /** A volume of wood as it is traded (mm³), with its unit: 0.0001 m³, or 0.01 ft³. */
+    public String wood(double cubicMillimetres) {
+        return units == Units.INCHES ? decimals(cubicMillimetres / Math.pow(12 * INCH, 3), 2) + HARD_SPACE + "ft³"
+            : decimals(cubicMillimetres / 1e9, 4) + HARD_SPACE + "m³";
+    }
+
     /** An area (mm²) with its unit: 0.01 m², or 0.1 ft². */
     public String area(double squareMillimetres) {
         return decimals(squareMillimetres / areaUnitSquareMillimetres(), units == Units.INCHES ? 1 : 2) + HARD_SPACE
@@ -162,12 +168,14 @@ public record Figures(Units units) {
     }
 
     /**
-     * An amount of money with its label.
+     * An amount of money with its label, before it where that is a sign such as $.
      *
      * @param currency perhaps empty
      */
     public static String money(String amount, String currency) {
-        return amount + (currency.isEmpty() ? "" : HARD_SPACE + currency);
+        boolean sign = !currency.isEmpty() && currency.codePoints()
+            .allMatch(letter -> Character.getType(letter) == Character.CURRENCY_SYMBOL);
+        return sign ? currency + amount : amount + (currency.isEmpty() ? "" : HARD_SPACE + currency);
     }
 
     /** Minutes of work: whole ones, from two hours on as 7 h 10 min. */

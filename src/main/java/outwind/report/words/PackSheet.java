@@ -33,7 +33,7 @@ public record PackSheet(String verdict, List<String> details) {
         pack.worth().ifPresent(worth -> details.addAll(worth(worth, currency, figures)));
         return new PackSheet("Of the " + pack.size() + " boards of the pack about "
             + Figures.decimals(pack.expected(), 0) + " should make " + figures.length(pack.target()) + ", "
-            + range(pack) + " (nine times in ten).", details);
+            + range(pack) + " (90\u00a0%).", details);
     }
 
     private static String range(Pack pack) {
@@ -62,7 +62,7 @@ public record PackSheet(String verdict, List<String> details) {
     private static List<String> worth(PackWorth worth, String currency, Figures figures) {
         List<String> details = new ArrayList<>();
         details.add("Its finished boards should bring about " + money(worth.takings(), currency) + ", "
-            + worth.takingsLow().toPlainString() + " to " + money(worth.takingsHigh(), currency) + ". "
+            + worth.takingsLow().toPlainString() + " to " + money(worth.takingsHigh(), currency) + " (90\u00a0%). "
             + worth.labour().map(labour -> "Flattening costs about " + money(labour, currency) + ".")
                 .orElse("Flattening is not counted: no shop rate or no cutter is stated."));
         if (worth.bid().signum() == 0) {
@@ -74,7 +74,7 @@ public record PackSheet(String verdict, List<String> details) {
             ? "is left " + Figures.percent(worth.terms().profit()) + " of that" : "loses nothing";
         details.add("Who bids " + money(worth.bid(), currency) + each(worth, worth.bid(), currency, figures) + " " + left
             + " on average. At " + money(worth.sureBid(), currency) + each(worth, worth.sureBid(), currency, figures)
-            + " it is so nine times in ten.");
+            + " the chance of that is 90\u00a0%.");
         worth.asked().ifPresent(asked -> details.add("At the prices of the boards the pack costs about "
             + money(asked, currency) + ". The chance of that profit is then " + Figures.chance(worth.reached()
                 .orElseThrow()) + "."));

@@ -91,10 +91,10 @@ class BillFileTest {
             Arguments.of("no quantity", "name,length,width,thickness\nleg,520,48,28\n", """
                 t.csv:1:28: expected a column quantity but found the end of the row
                   A cutting bill needs the columns name, length, width, thickness and quantity."""),
-            Arguments.of("unknown column", "name,length,width,thickness,quantity,colour\nleg,520,48,28,4,red\n", """
+            Arguments.of("a column misspelt", "name,length,width,thickness,quantity,specie\nleg,520,48,28,4,ash\n", """
                 t.csv:1:38: expected a column name, length, width, thickness, quantity, value, any grain, species or grade \
-                but found "colour"
-                  Rename it or take it out."""),
+                but found "specie"
+                  Did you mean species? Rename it or take it out."""),
             Arguments.of("one value missing", "name,length,width,thickness,quantity,value\nleg,520,48,28,4,\n", """
                 t.csv:2:17: expected value above 0 but found nothing
                   Type a number such as 12.50; where one row has a value, every row needs one."""),
@@ -138,5 +138,17 @@ class BillFileTest {
     void columnsMayBeNamedAsInSpreadsheets() throws BadBoardFile {
         assertEquals(BillFile.parse("b.csv", "name,quantity,length,width,thickness\nleg,4,700,60,45\n",
             Units.MILLIMETRES), BillFile.parse("b.csv", "Part,Qty,L,W,T\nleg,4,700,60,45\n", Units.MILLIMETRES));
+        assertEquals(parse("name,quantity,length,width,thickness,species\nleg,4,700,60,45,ash\n"),
+            parse("Item,Pcs,L (mm),W (mm),T (mm),Wood\nleg,4,700,60,45,ash\n"));
+    }
+
+    // "note" is two letters from "name", which is there, and so no slip of the pen.
+    @Test
+    void otherColumnsAreLeftAloneAndNamed() throws BadBoardFile {
+        CuttingBill bill = parse("name,note,length,width,thickness,quantity,Colour,supplier code\n"
+            + "leg,front,520,48,28,4,red,x-17\n");
+
+        assertEquals(parse(HEADER + "leg,520,48,28,4\n").items(), bill.items());
+        assertEquals(List.of("note", "Colour", "supplier code"), bill.ignored());
     }
 }

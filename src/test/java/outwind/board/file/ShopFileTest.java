@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import outwind.board.text.BadBoardFile;
 import outwind.shop.BedSize;
 import outwind.shop.Cutter;
+import outwind.shop.SawLimits;
 import outwind.shop.Shop;
 import outwind.shop.Sled;
 import outwind.shop.Wedge;
@@ -32,7 +33,8 @@ class ShopFileTest {
     void everyKeyIsRead() throws BadBoardFile {
         Shop shop = shop("# My shop", "# units: mm", "# bed: 1500 x 600", "# clamps: 18", "# stops: 12",
             "# shims: 2, 0.5, 1", "# tapered shim: 150 x 12", "# rate: 48.50", "# skim: 0.4", "# push: 40 N",
-            "# sled: router", "cutter,diameter,deepest pass,rows,feed,last pass", "end mill,12.7,5,,2500,",
+            "# sled: router", "# shortest: 250", "# widest: 310", "# first edge: 3", "# over length: 20", "# over width: 4",
+            "cutter,diameter,deepest pass,rows,feed,last pass", "end mill,12.7,5,,2500,",
             "facing,40,0.8,24,3m,0.3");
 
         assertEquals(Optional.of(new BedSize(1500, 600)), shop.bed());
@@ -44,6 +46,7 @@ class ShopFileTest {
         assertEquals(OptionalDouble.of(0.4), shop.skim());
         assertEquals(OptionalDouble.of(40), shop.push());
         assertEquals(Optional.of(Sled.ROUTER), shop.sled());
+        assertEquals(new SawLimits(250, 310, 3, 20, 4), shop.limits());
         assertEquals(List.of(new Cutter("end mill", 12.7, 5, 0, 6.35, 2500, 12.7),
             new Cutter("facing", 40, 0.8, 0.3, 24, 3000, 26.35)), shop.cutters());
     }

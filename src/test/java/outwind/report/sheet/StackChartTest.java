@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import outwind.board.Units;
+import outwind.board.WoodKind;
 import outwind.flatten.ThicknessRange;
 import outwind.flatten.Verdict;
 import outwind.report.drawing.Paper;
@@ -31,7 +32,7 @@ class StackChartTest {
     private static final Stack STACK = new Stack(BOARDS, "EUR");
 
     private static PricedBoard board(String name, double chance, double low, double median, double high, String cost) {
-        return new PricedBoard(name, name, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(22.5),
+        return new PricedBoard(name, name, WoodKind.ANY, Verdict.of(chance), OptionalDouble.of(chance), OptionalDouble.of(22.5),
             new ThicknessRange(new double[] {low, median, high}), new BoardFeet(2400, 210, 32), 15e6, 9e6, 450_000, OptionalDouble.of(17),
             Optional.of(new BigDecimal(cost)), Optional.of(new BigDecimal(cost)));
     }

@@ -99,7 +99,7 @@ class BlankReportTest {
 
     @ParameterizedTest
     @EnumSource(Units.class)
-    void everyCutIsSaidFromWhereToWhere(Units units) {
+    void everyCutIsSaidWithItsSettingAndPlace(Units units) {
         Figures figures = new Figures(units);
         List<SawCut> cuts = PLAN.chosen().cuts();
         List<List<String>> rows = rows(BlankReport.of(PLAN, figures), "\nWhere to cut\n", " +\\d+\\. (crosscut|rip).*");
@@ -107,11 +107,12 @@ class BlankReportTest {
         assertEquals(cuts.size(), rows.size());
         for (int k = 0; k < rows.size(); k++) {
             SawCut cut = cuts.get(k);
-            String from = (cut.crosscut() ? "x " : "y ") + figures.number(cut.from())
-                + (cut.keeps() == SawCut.Keeps.BEHIND ? "" : " *");
-            String to = figures.number(cut.to()) + (cut.keeps() == SawCut.Keeps.BEFORE ? "" : " *");
-            assertEquals(plain(Stream.of((k + 1) + ". " + (cut.crosscut() ? "crosscut" : "rip"), from, to)),
-                List.of(rows.get(k).get(0), rows.get(k).get(2), rows.get(k).get(3)));
+            String kind = cut.section() == 0 ? "section " : "blank ";
+            assertEquals(plain(Stream.of((k + 1) + ". " + (cut.crosscut() ? "crosscut" : "rip"),
+                figures.number(cut.from() - cut.bears()), (cut.crosscut() ? "x " : "y ") + figures.number(cut.from()))),
+                List.of(rows.get(k).get(0), rows.get(k).get(2), rows.get(k).get(4)));
+            assertTrue(rows.get(k).get(3).startsWith(cut.before() == 0 ? "waste" : kind + cut.before()),
+                rows.get(k).toString());
         }
     }
 }

@@ -63,6 +63,23 @@ class FiguresTest {
         assertEquals("0.787\u00a0in", IN.setting(20));
     }
 
+    // By definition a cubic foot is 12³ in³ of 25.4³ mm³.
+    @Test
+    void woodIsCountedAsItIsTraded() {
+        assertEquals("2.50\u00a0ft³", new Figures(Units.INCHES).wood(2.5 * 1728 * 25.4 * 25.4 * 25.4));
+        assertEquals("0.0708\u00a0m³", new Figures(Units.MILLIMETRES).wood(2.5 * 1728 * 25.4 * 25.4 * 25.4));
+    }
+
+    // Common practice: a sign stands before the amount, a code behind it.
+    @Test
+    void moneyIsInTheCurrencyGiven() {
+        assertEquals("$12.50", Figures.money("12.50", "$"));
+        assertEquals("£1400.00", Figures.money("1400.00", "£"));
+        assertEquals("12.50\u00a0EUR", Figures.money("12.50", "EUR"));
+        assertEquals("12.50\u00a0kr", Figures.money("12.50", "kr"));
+        assertEquals("12.50", Figures.money("12.50", ""));
+    }
+
     @Test
     void longTimesAreHoursAndMinutes() {
         assertEquals("90 minutes", Figures.minutes(90.2));
