@@ -29,15 +29,19 @@ import java.util.OptionalDouble;
  * @param calipers      thickness at single places, on the board
  * @param remarks       sentences on what was assumed when the board was read
  * @param scan          face A as it was scanned; {@code readings} on it are then the heights of the scan's cells
- * @param evenThickness true if the stated thickness is known to be the same everywhere, as where it was planed; else it
- *                      is one caliper reading at a place that nobody wrote down
+ * @param unevenness    how much the thickness strays, as a multiple of what it does on sawn boards; 0 if the stated
+ *                      thickness is the same everywhere, as where it was planed. Else that is one caliper reading at a
+ *                      place that nobody wrote down
  * @param grade         what its seller sorted it as, in any words
  */
 public record Board(String name, Units units, double length, double width, OptionalDouble thickness,
         Optional<String> species, OptionalDouble repeatability, Optional<Price> price, OptionalDouble target,
         OptionalDouble skim, Trim trim, Underside underside, Optional<Turned> turned, List<Defect> defects,
         List<Reading> readings, List<CaliperReading> calipers, List<String> remarks, Optional<ScannedFace> scan,
-        boolean evenThickness, Optional<String> grade) {
+        double unevenness, Optional<String> grade) {
+
+    /** The unevenness of a sawn board of which nothing more is known. */
+    public static final double SAWN = 1;
 
     private static final int FEWEST_TO_TIE = 3;
 
@@ -54,7 +58,8 @@ public record Board(String name, Units units, double length, double width, Optio
         readings = List.copyOf(readings);
         calipers = List.copyOf(calipers);
         remarks = List.copyOf(remarks);
-        require(!evenThickness || thickness.isPresent(), "an even thickness needs a figure, got ", thickness);
+        require(unevenness >= 0 && Double.isFinite(unevenness), "unevenness is a number not below zero, got ", unevenness);
+        require(unevenness > 0 || thickness.isPresent(), "an even thickness needs a figure, got ", thickness);
         requireSizes(length, width, thickness, repeatability, target, skim);
         require(trim.leavesWoodOf(length, width), "trim leaves nothing of the board: ", trim);
         requireOnBoard(length, width, defects, readings, calipers);
@@ -68,7 +73,7 @@ public record Board(String name, Units units, double length, double width, Optio
             List<Reading> readings, List<CaliperReading> calipers, List<String> remarks, Optional<ScannedFace> scan,
             boolean evenThickness) {
         this(name, units, length, width, thickness, species, repeatability, price, target, skim, trim, underside,
-            turned, defects, readings, calipers, remarks, scan, evenThickness, Optional.empty());
+            turned, defects, readings, calipers, remarks, scan, evenThickness ? 0 : SAWN, Optional.empty());
     }
 
     /** A board that was touched off, not scanned. */
@@ -131,7 +136,7 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public Board withTarget(double newTarget) {
         return new Board(name, units, length, width, thickness, species, repeatability, price,
-            OptionalDouble.of(newTarget), skim, trim, underside, turned, defects, readings, calipers, remarks, scan, evenThickness,
+            OptionalDouble.of(newTarget), skim, trim, underside, turned, defects, readings, calipers, remarks, scan, unevenness,
             grade);
     }
 
@@ -142,27 +147,38 @@ public record Board(String name, Units units, double length, double width, Optio
      */
     public Board withSkim(double newSkim) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target,
-            OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks, scan, evenThickness,
+            OptionalDouble.of(newSkim), trim, underside, turned, defects, readings, calipers, remarks, scan, unevenness,
             grade);
     }
 
     /** This board with other touch-offs in place of its own, or of its scan. */
     public Board withReadings(List<Reading> others) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, others, calipers, remarks, Optional.empty(), evenThickness,
+            underside, turned, defects, others, calipers, remarks, Optional.empty(), unevenness,
             grade);
     }
 
     /** This board known to be as thick everywhere as is stated. */
     public Board evenlyThick() {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, remarks, scan, true, grade);
+            underside, turned, defects, readings, calipers, remarks, scan, 0, grade);
+    }
+
+    /** Whether the stated thickness is the same everywhere. */
+    public boolean evenThickness() {
+        return unevenness == 0;
+    }
+
+    /** This board where it is known how much the thickness of its like strays, as a multiple of sawn boards' usual. */
+    public Board strayingBy(double multiple) {
+        return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
+            underside, turned, defects, readings, calipers, remarks, scan, multiple, grade);
     }
 
     /** This board called something else. */
     public Board named(String other) {
         return new Board(other, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, remarks, scan, evenThickness,
+            underside, turned, defects, readings, calipers, remarks, scan, unevenness,
             grade);
     }
 
@@ -171,7 +187,7 @@ public record Board(String name, Units units, double length, double width, Optio
         List<String> more = new ArrayList<>(remarks);
         more.add(remark);
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, readings, calipers, more, scan, evenThickness,
+            underside, turned, defects, readings, calipers, more, scan, unevenness,
             grade);
     }
 
@@ -188,7 +204,7 @@ public record Board(String name, Units units, double length, double width, Optio
         List<Reading> all = new ArrayList<>(readings);
         faceB.forEach(r -> all.add(new Reading(r.x(), r.y(), r.z(), Face.B, r.note(), 0)));
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, Optional.of(turnedOver), defects, all, calipers, remarks, scan, evenThickness,
+            underside, Optional.of(turnedOver), defects, all, calipers, remarks, scan, unevenness,
             grade);
     }
 
@@ -231,7 +247,7 @@ public record Board(String name, Units units, double length, double width, Optio
     /** This board lying on a face that is flat. */
     public Board onFlatUnderside() {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            Underside.FLAT, turned, defects, readings, calipers, remarks, scan, evenThickness,
+            Underside.FLAT, turned, defects, readings, calipers, remarks, scan, unevenness,
             grade);
     }
 
@@ -243,7 +259,7 @@ public record Board(String name, Units units, double length, double width, Optio
         List<Reading> all = new ArrayList<>(readings);
         all.add(new Reading(0, 0, 0, Face.BED, "", 0));
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
-            underside, turned, defects, all, calipers, remarks, scan, evenThickness,
+            underside, turned, defects, all, calipers, remarks, scan, unevenness,
             grade);
     }
 
@@ -256,7 +272,7 @@ public record Board(String name, Units units, double length, double width, Optio
     public Board without(int line) {
         return new Board(name, units, length, width, thickness, species, repeatability, price, target, skim, trim,
             underside, turned, defects, readings.stream().filter(reading -> reading.line() != line).toList(),
-            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks, scan, evenThickness,
+            calipers.stream().filter(caliper -> caliper.line() != line).toList(), remarks, scan, unevenness,
             grade);
     }
 

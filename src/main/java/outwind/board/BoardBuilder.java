@@ -190,6 +190,6 @@ public final class BoardBuilder {
      */
     public Board build() {
         return new Board(name, units, length, width, thickness, species, repeatability, Optional.empty(), target, skim,
-            Trim.NONE, underside, turned, defects, readings, calipers, List.of(), Optional.empty(), false, grade);
+            Trim.NONE, underside, turned, defects, readings, calipers, List.of(), Optional.empty(), Board.SAWN, grade);
     }
 }

@@ -65,6 +65,7 @@ import outwind.stock.Stack;
 import outwind.stock.StackPlan;
 import outwind.stock.Uses;
 import outwind.surface.ImpossibleBoard;
+import outwind.surface.Unevenness;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -125,7 +126,7 @@ final class StackCommand implements Callable<Integer> {
     private SawOptions saw;
 
     /** All boards, the shop, and what an hour of flattening costs. */
-    private record Offer(List<Outcome> outcomes, Shop shop, Optional<BigDecimal> rate) { }
+    private record Offer(List<Outcome> outcomes, Shop shop, Optional<BigDecimal> rate, Optional<Unevenness> unevenness) { }
 
     /** A board priced, or why it could not be. */
     private record Outcome(Optional<PricedBoard> priced, Optional<Board> board, String currency, String trouble) { }
@@ -189,7 +190,7 @@ final class StackCommand implements Callable<Integer> {
             .orElseThrow();
         String currency = currencies.stream().findFirst().orElse("");
         boolean written = compare ? compare(new CompareSheet(stacks(priced, currency), currency, new Figures(units)), files)
-            : write(new Stack(priced, currency), new Figures(units), files, found.get());
+            : write(new Stack(priced, currency, found.get().unevenness()), new Figures(units), files, found.get());
         if (bad > 0) {
             err.println(Figures.count((int) bad, "board was", "boards were") + " left out of the stack");
         }
@@ -342,18 +343,34 @@ final class StackCommand implements Callable<Integer> {
         Rates rates = new Rates(Optional.ofNullable(price), Optional.ofNullable(shopRate).or(shop::rate));
         AtomicInteger done = new AtomicInteger();
         ProgressBar bar = new ProgressBar(spec.commandLine().getOut(), "judging");
+        Optional<Unevenness> unevenness = unevenness(files);
         List<Outcome> outcomes = files.parallelStream().map(file -> {
-            Outcome outcome = price(file, shop, rates);
+            Outcome outcome = price(file, shop, rates, unevenness);
             bar.at(done.incrementAndGet(), files.size());
             return outcome;
         }).toList();
         bar.done();
-        return new Offer(outcomes, shop, rates.shopRate());
+        return new Offer(outcomes, shop, rates.shopRate(), unevenness);
     }
 
-    private Outcome price(Path file, Shop shop, Rates rates) {
+    /** Learnt from every board that is touched by hand, before any is judged. Files at fault are left to {@link #price}. */
+    private Optional<Unevenness> unevenness(List<Path> files) {
+        if (compare) {
+            return Optional.empty();
+        }
+        return Unevenness.of(files.parallelStream().filter(file -> !ScanFile.isScan(file)).flatMap(file -> {
+            try {
+                return Stream.of(AnyBoardFile.read(file, options.given(), Progress.UNSEEN));
+            } catch (BadBoardFile | IOException e) {
+                return Stream.empty();
+            }
+        }).toList());
+    }
+
+    private Outcome price(Path file, Shop shop, Rates rates, Optional<Unevenness> unevenness) {
         try {
-            Board bought = AnyBoardFile.read(file, options.given(), Progress.UNSEEN);
+            Board read = AnyBoardFile.read(file, options.given(), Progress.UNSEEN);
+            Board bought = unevenness.map(known -> known.appliedTo(read)).orElse(read);
             Board board = options.forFirstTarget(bought);
             return new Outcome(Optional.of(PricedBoard.of(bought, board, machine.request(board, shop, options.seed()),
                 file.toString(), rates)),

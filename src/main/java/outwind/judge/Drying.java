@@ -50,7 +50,7 @@ public final class Drying {
         return new Board(board.name(), board.units(), board.length(), width, thickness, board.species(),
             board.repeatability(), board.price(), board.target(), board.skim(), board.trim(), board.underside(),
             board.turned(), defects, readings, calipers, remarks,
-            board.scan().map(scan -> dried(scan, width, factor, rise)), board.evenThickness(), board.grade());
+            board.scan().map(scan -> dried(scan, width, factor, rise)), board.unevenness(), board.grade());
     }
 
     /** What was done to many boards, as a sentence. */

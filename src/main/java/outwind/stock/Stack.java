@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import outwind.surface.Unevenness;
 
 /**
  * A stack of boards, the best buys first.
@@ -16,10 +17,11 @@ import java.util.Optional;
  *
  * <p>Source: Y. H. Wang, Statistica Sinica 3 (1993) 295–312 (Poisson binomial distribution).
  *
- * @param boards   the best buys first
- * @param currency label of the money, perhaps empty
+ * @param boards     the best buys first
+ * @param currency   label of the money, perhaps empty
+ * @param unevenness how much the thickness strays within its boards, where enough were read with calipers
  */
-public record Stack(List<PricedBoard> boards, String currency) {
+public record Stack(List<PricedBoard> boards, String currency, Optional<Unevenness> unevenness) {
 
     /** How sure the boards that are bought must be to suffice. */
     public static final double CONFIDENCE = 0.9;
@@ -28,6 +30,11 @@ public record Stack(List<PricedBoard> boards, String currency) {
         boolean aimed = boards.stream().anyMatch(board -> board.target().isPresent());
         boards = boards.stream().map(board -> aimed && board.target().isEmpty() ? board.withoutHope() : board)
             .sorted(bestFirst()).toList();
+    }
+
+    /** A stack of boards each judged by itself. */
+    public Stack(List<PricedBoard> boards, String currency) {
+        this(boards, currency, Optional.empty());
     }
 
     private static Comparator<PricedBoard> bestFirst() {

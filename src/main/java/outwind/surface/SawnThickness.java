@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
+import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.surface.field.KrigedField;
 import outwind.surface.field.Noises;
@@ -47,17 +48,21 @@ final class SawnThickness implements Thickness {
             calipers.stream().mapToDouble(CaliperReading::x).toArray(),
             calipers.stream().mapToDouble(CaliperReading::y).toArray(),
             calipers.stream().mapToDouble(CaliperReading::thickness).toArray(), CaliperReading.DEVIATION, seen.length(),
-            seen.width()), seen), OptionalDouble.empty(), seen);
+            seen.width()), Board.SAWN, seen), OptionalDouble.empty(), seen);
     }
 
-    /** As one figure for the whole board leaves it. */
-    static SawnThickness stated(double thickness, Viewpoint seen) {
+    /**
+     * As one figure for the whole board leaves it.
+     *
+     * @param unevenness how much the thickness strays, as a multiple of sawn boards' usual
+     */
+    static SawnThickness stated(double thickness, double unevenness, Viewpoint seen) {
         return new SawnThickness(field(Observations.alike(new double[] {seen.length() / 2},
-            new double[] {seen.width() / 2}, new double[] {thickness}, HELD), seen), OptionalDouble.of(thickness), seen);
+            new double[] {seen.width() / 2}, new double[] {thickness}, HELD), unevenness, seen), OptionalDouble.of(thickness), seen);
     }
 
-    private static KrigedField field(Observations observations, Viewpoint seen) {
-        return KrigedField.of(observations, List.of(Term.CONSTANT), Prior.THICKNESS, Noises.AS_STATED, seen);
+    private static KrigedField field(Observations observations, double unevenness, Viewpoint seen) {
+        return KrigedField.of(observations, List.of(Term.CONSTANT), Prior.thickness(unevenness), Noises.AS_STATED, seen);
     }
 
     @Override

@@ -16,7 +16,7 @@ interface Thickness {
             return SawnThickness.through(board.calipers(), seen);
         }
         double stated = board.thickness().orElseThrow();
-        return board.evenThickness() ? new EvenThickness(stated) : SawnThickness.stated(stated, seen);
+        return board.evenThickness() ? new EvenThickness(stated) : SawnThickness.stated(stated, board.unevenness(), seen);
     }
 
     /** Most likely thickness at a place. */

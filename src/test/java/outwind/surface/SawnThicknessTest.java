@@ -15,6 +15,7 @@ import org.apache.commons.math3.stat.StatUtils;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.surface.field.Viewpoint;
 
@@ -59,7 +60,7 @@ class SawnThicknessTest {
         double[] y = {10, 140, 10, 140};
         SplittableRandom random = new SplittableRandom(1);
 
-        double[] deviations = Arrays.stream(SawnThickness.stated(43, new Viewpoint(LENGTH, WIDTH, false, false)).draws(x, y, 4000, random))
+        double[] deviations = Arrays.stream(SawnThickness.stated(43, Board.SAWN, new Viewpoint(LENGTH, WIDTH, false, false)).draws(x, y, 4000, random))
             .mapToDouble(draw -> Math.sqrt(StatUtils.variance(Arrays.stream(draw)
                 .map(t -> t + random.nextGaussian(0, CaliperReading.DEVIATION)).toArray()))).toArray();
 
@@ -76,7 +77,7 @@ class SawnThicknessTest {
 
     @Test
     void oneFigureLeavesTheWedgeAsOpenAsItWasBelieved() {
-        double[][] draws = SawnThickness.stated(30, new Viewpoint(LENGTH, WIDTH, false, false)).draws(new double[] {0, LENGTH},
+        double[][] draws = SawnThickness.stated(30, Board.SAWN, new Viewpoint(LENGTH, WIDTH, false, false)).draws(new double[] {0, LENGTH},
             new double[] {0, WIDTH}, 20_000, new SplittableRandom(2));
 
         assertEquals(30, StatUtils.mean(column(draws, 0)), 0.03);
@@ -111,7 +112,7 @@ class SawnThicknessTest {
     void noEdgeIsKnownBetterThanTheOther(boolean far) {
         double[] x = {LENGTH / 2, LENGTH / 2, 0, LENGTH};
         double[] y = {0, WIDTH, WIDTH / 2, WIDTH / 2};
-        double[][] draws = SawnThickness.stated(30, new Viewpoint(LENGTH, WIDTH, far, far)).draws(x, y, 20_000,
+        double[][] draws = SawnThickness.stated(30, Board.SAWN, new Viewpoint(LENGTH, WIDTH, far, far)).draws(x, y, 20_000,
             new SplittableRandom(5));
 
         double[] deviations = IntStream.range(0, 4).mapToDouble(i -> Math.sqrt(StatUtils.variance(column(draws, i))))

@@ -143,7 +143,8 @@ final class Assembly {
         Board board = new Board(name.orElse(defaultName), gauge.units(), length.getAsDouble(), width.getAsDouble(),
             thickness, species, repeatability, price, target, skim, trim.orElse(Trim.NONE),
             underside.orElse(Underside.ALIKE), turned, defects, readings, calipers, remarks, scan,
-            thickness.isPresent() && statedThickness().filter(StatedThickness::everywhere).isPresent(), grade);
+            thickness.isPresent() && statedThickness().filter(StatedThickness::everywhere).isPresent() ? 0 : Board.SAWN,
+            grade);
         requireTie(board);
         return board;
     }

@@ -1,7 +1,7 @@
 package outwind.cli.option;
 
 import outwind.board.BadValue;
-import outwind.board.Force;
+import outwind.shop.Force;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 

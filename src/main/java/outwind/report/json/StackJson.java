@@ -29,6 +29,9 @@ public final class StackJson {
         root.put("currency", stack.currency());
         root.putNull("cost");
         stack.cost().ifPresent(cost -> root.put("cost", cost));
+        root.putNull("unevenness");
+        stack.unevenness().ifPresent(known -> root.putObject("unevenness").put("multiple", known.multiple())
+            .put("standardDeviation", known.deviation()).put("boards", known.boards()));
         ArrayNode boards = root.putArray("boards");
         for (PricedBoard board : stack.boards()) {
             ObjectNode node = boards.addObject();

@@ -121,6 +121,9 @@ public final class StackReport {
         stack.cost().ifPresent(cost -> page.paragraph("All of them cost " + money(cost) + ", for "
             + (labour().signum() > 0 ? money(cost.subtract(labour())) + " of wood and " + money(labour())
                 + " of labour." : "the wood alone.")));
+        stack.unevenness().ifPresent(known -> page.paragraph("Within the " + known.boards() + " boards read with calipers"
+            + " the thickness strays by " + figures.fineLength(known.deviation()) + " (standard deviation). Boards with"
+            + " one stated thickness are taken to stray as much."));
         List<PricedBoard> aimless = stack.withoutTarget();
         if (!aimless.isEmpty()) {
             page.paragraph("No target is stated for " + aimless.stream().map(PricedBoard::name)

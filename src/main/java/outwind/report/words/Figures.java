@@ -1,8 +1,8 @@
 package outwind.report.words;
 
 import java.util.Locale;
-import outwind.board.Force;
 import outwind.board.Units;
+import outwind.shop.Force;
 
 /**
  * Numbers as a person at a bench reads them: in the board's own unit, with the unit, and with no more digits than a

@@ -1,5 +1,6 @@
 package outwind.surface.field;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -54,6 +55,12 @@ public record Bends(List<Group> groups, double hingeShare) {
 
     /** Over which a hinge is rounded (mm); on a short board over a tenth of its length. */
     private static final double ROUNDED = 50;
+
+    /** These where all are so many times as large. */
+    Bends times(double factor) {
+        return new Bends(groups.stream().map(group -> new Group(group.bends(), Arrays.stream(group.sizes())
+            .map(size -> factor * size).toArray(), group.shares())).toList(), hingeShare);
+    }
 
     /** A shape over the board, u and v from −1 to 1. */
     @FunctionalInterface

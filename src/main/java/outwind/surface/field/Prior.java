@@ -32,6 +32,12 @@ public record Prior(double spread, double spreadLog, double rangeAlong, double r
     /** Thickness of a sawn board: its wedge, and the wander of the saw about it. */
     public static final Prior THICKNESS = new Prior(0.13, 0.8, 0.4, 1.5, 0.7, 0.1, Bends.OF_A_THICKNESS);
 
+    /** The same for boards whose thickness strays so many times as much as is usual. */
+    public static Prior thickness(double unevenness) {
+        return new Prior(unevenness * THICKNESS.spread, THICKNESS.spreadLog, THICKNESS.rangeAlong, THICKNESS.rangeAcross,
+            THICKNESS.rangeLog, THICKNESS.unseen, THICKNESS.bends.times(unevenness));
+    }
+
     /**
      * Standard deviation of a term that the readings cannot see, where it is greatest (mm). Bow grows with the square
      * of the length, cup with that of the width, twist with both; common practice.

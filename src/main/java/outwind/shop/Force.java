@@ -1,8 +1,9 @@
-package outwind.board;
+package outwind.shop;
 
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import outwind.board.BadValue;
 
 /** A force as it is written: {@code 50}, {@code 50 N} or {@code 11 lbf}. */
 public final class Force {
