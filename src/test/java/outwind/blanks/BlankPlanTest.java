@@ -87,6 +87,19 @@ public class BlankPlanTest {
         assertTrue(layout.blanks().stream().allMatch(blank -> blank.region().x2() <= 980 + 1e-9));
     }
 
+    // Worked by hand: of 200 mm, two defects leave 132.4 − 51.3 = 81.1 mm, as wide as the blank; likewise along.
+    @Test
+    void aBlankFitsExactlyBetweenTwoDefects() {
+        Board between = with(flat(1000, 200), new Defect(0, 0, 1000, 51.3), new Defect(0, 132.4, 1000, 200));
+        Board along = with(flat(1000, 200), new Defect(0, 0, 151.3, 200), new Defect(732.4, 0, 1000, 200));
+
+        List<Blank> strip = plan(between, item("strip", 1000, 81.1, 20, 1)).chosen().blanks();
+        List<Blank> length = plan(along, item("length", 581.1, 200, 20, 1)).chosen().blanks();
+
+        assertEquals(List.of(51.3), strip.stream().map(blank -> blank.region().y1()).toList());
+        assertEquals(List.of(151.3), length.stream().map(blank -> blank.region().x1()).toList());
+    }
+
     // Worked by hand: a blank of 300 x 40 beside one of 400 x 56.8 in a section of 400 x 100, trimmed at 300; left over
     // are 400 − 300 − 3.2 = 96.8 by 40 mm.
     @Test
