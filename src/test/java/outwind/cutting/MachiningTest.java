@@ -27,6 +27,9 @@ class MachiningTest {
     /** Common practice: 5 mm in one pass, rows a quarter inch apart, a quarter inch past every edge. */
     private static final Cutter STOUT = new Cutter("half-inch end mill", 12.7, 5, 0, 6.35, 2500, 12.7);
 
+    /** A made-up cutter that takes less in one pass than a last pass usually is. */
+    private static final Cutter FINE = new Cutter("fine cutter", 20, 0.2, 0, 10, 3000, 16);
+
     private static final SampledBoard WHOLE = ShapeOf.sampled(Places.grid(new Region(0, 0, 1000, 200), 21, 9),
         (x, y) -> x / 500 * y / 200, (x, y) -> -30);
 
@@ -66,7 +69,7 @@ class MachiningTest {
     // Identity: passes rise to the full depth, none deeper than its cutter takes, the last one by the finishing cutter.
     @Test
     void everyWayReachesTheFullDepth() {
-        for (Machining way : Machining.of(PLAN, WHOLE, List.of(WIDE, STOUT))) {
+        for (Machining way : Machining.of(PLAN, WHOLE, List.of(WIDE, STOUT, FINE))) {
             for (Cut cut : List.of(PLAN.faceA(), PLAN.faceB())) {
                 double before = 0;
                 for (Pass pass : way.on(cut.face())) {
