@@ -87,6 +87,17 @@ public class BlankPlanTest {
         assertTrue(layout.blanks().stream().allMatch(blank -> blank.region().x2() <= 980 + 1e-9));
     }
 
+    // Worked by hand: 40 mm off each end by the saw's word, 12 mm off each edge by the board's.
+    @Test
+    void theSawTrimsEndsAndTheBoardItsEdges() {
+        ShapeOf trimmed = ShapeOf.board().trimmed(25, 12);
+
+        Region usable = new Saw(3.2, 40, 5).usable(trimmed.read(5, 3, (x, y) -> 0));
+
+        assertEquals(new Region(40, 12, 900 - 40, 180 - 12), usable);
+        assertEquals(25, Saw.usual(trimmed.read(5, 3, (x, y) -> 0)).endTrim());
+    }
+
     // Worked by hand: of 200 mm, two defects leave 132.4 − 51.3 = 81.1 mm, as wide as the blank; likewise along.
     @Test
     void aBlankFitsExactlyBetweenTwoDefects() {
