@@ -121,9 +121,7 @@ public record Pack(int size, List<PricedBoard> measured, double target, double e
             }
             rough[draw] = one.rough();
             loss[draw] = one.loss();
-            double a = SHAPE * one.share() + k;
-            double all = SHAPE + n;
-            open += a * (all - a) / (all * (all + 1)) / draws;
+            open += open(SHAPE * one.share() + k, SHAPE + n) / draws;
             ledger.enter(makes, like);
         }
         double expected = Arrays.stream(made).average().orElseThrow();
@@ -137,6 +135,11 @@ public record Pack(int size, List<PricedBoard> measured, double target, double e
             IntStream.range(0, n).filter(j -> chance[j] > 0.05 && chance[j] < 0.95).boxed()
                 .sorted(Comparator.comparingDouble(j -> Math.abs(chance[j] - 0.5))).map(measured::get).toList(),
             terms.map(ledger::worth));
+    }
+
+    /** E[π(1 − π)] of a share that is Beta(a, all − a). */
+    static double open(double a, double all) {
+        return a * (all - a) / (all * (all + 1));
     }
 
     private static OptionalInt more(int size, int measured, double open, double own) {

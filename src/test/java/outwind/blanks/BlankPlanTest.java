@@ -91,6 +91,30 @@ public class BlankPlanTest {
         assertTrue(layout.blanks().stream().allMatch(blank -> blank.region().x2() <= 980 + 1e-9));
     }
 
+    // Worked by hand: 40 mm off each end by the saw's word, 12 mm off each edge by the board's.
+    @Test
+    void theSawTrimsEndsAndTheBoardItsEdges() {
+        ShapeOf trimmed = ShapeOf.board().trimmed(25, 12);
+
+        Region usable = new Saw(3.2, 40, 5).usable(trimmed.read(5, 3, (x, y) -> 0));
+
+        assertEquals(new Region(40, 12, 900 - 40, 180 - 12), usable);
+        assertEquals(25, Saw.usual(trimmed.read(5, 3, (x, y) -> 0)).endTrim());
+    }
+
+    // Worked by hand: of 200 mm, two defects leave 132.4 − 51.3 = 81.1 mm, as wide as the blank; likewise along.
+    @Test
+    void aBlankFitsExactlyBetweenTwoDefects() {
+        Board between = with(flat(1000, 200), new Defect(0, 0, 1000, 51.3), new Defect(0, 132.4, 1000, 200));
+        Board along = with(flat(1000, 200), new Defect(0, 0, 151.3, 200), new Defect(732.4, 0, 1000, 200));
+
+        List<Blank> strip = plan(between, item("strip", 1000, 81.1, 20, 1)).chosen().blanks();
+        List<Blank> length = plan(along, item("length", 581.1, 200, 20, 1)).chosen().blanks();
+
+        assertEquals(List.of(51.3), strip.stream().map(blank -> blank.region().y1()).toList());
+        assertEquals(List.of(151.3), length.stream().map(blank -> blank.region().x1()).toList());
+    }
+
     // Worked by hand: a blank of 300 x 40 beside one of 400 x 56.8 in a section of 400 x 100, trimmed at 300; left over
     // are 400 − 300 − 3.2 = 96.8 by 40 mm.
     @Test

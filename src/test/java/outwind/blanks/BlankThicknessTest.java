@@ -16,7 +16,11 @@ class BlankThicknessTest {
     private static final ShapeOf BOARD = ShapeOf.board();
 
     private static BlankThickness of(Board board) {
-        return BlankThickness.of(MeasuredShape.of(board), Region.whole(board), 0, 1);
+        return of(board, 0);
+    }
+
+    private static BlankThickness of(Board board, double skim) {
+        return BlankThickness.of(MeasuredShape.of(board), Region.whole(board), skim, 1);
     }
 
     private static Region random(SplittableRandom random) {
@@ -36,6 +40,20 @@ class BlankThicknessTest {
         assertEquals(24, wood.range(new Region(0, 0, 900, 180)).median(), 0.2);
         assertEquals(27, wood.range(new Region(0, 0, 450, 180)).median(), 0.2);
         assertEquals(28.5, wood.range(new Region(450, 90, 900, 180)).median(), 0.2);
+    }
+
+    // By definition: the skim comes off each of two faces.
+    @Test
+    void aSkimIsLostTwice() {
+        Board board = BOARD.read(5, 3, BOARD.twist(3));
+        Region part = new Region(100, 20, 500, 150);
+
+        double[] bare = of(board).range(part).sorted();
+        double[] skimmed = of(board, 0.4).range(part).sorted();
+
+        for (int i = 0; i < bare.length; i++) {
+            assertEquals(bare[i] - 2 * 0.4, skimmed[i], 1e-9);
+        }
     }
 
     // Identity: what lies inside is part of what must clean up.
@@ -63,7 +81,7 @@ class BlankThicknessTest {
     // Identity: bounds from other answers must decide as the linear program itself does.
     @Test
     void theChanceIsTheShareOfTheRange() {
-        BlankThickness wood = of(BOARD.read(5, 3, (x, y) -> 4 * Math.sin(x / 150) * y / 180));
+        BlankThickness wood = of(BOARD.read(5, 3, (x, y) -> 4 * Math.sin(x / 150) * y / 180), 0.4);
         SplittableRandom random = new SplittableRandom(6);
         for (int run = 0; run < 40; run++) {
             Region rectangle = random(random);

@@ -368,6 +368,21 @@ class CommandLineTest {
         assertTrue(scanned.at("/median").asDouble() > 33, boards.toPrettyString());
     }
 
+    // Who buys a board pays for it as it is, however it dries.
+    @Test
+    void aBoardIsPaidForAsItIsBought() throws IOException {
+        Path stack = Files.createDirectory(folder.resolve("in"));
+        Files.writeString(stack.resolve("a.csv"), "# length: 1000\n# width: 200\n# thickness: 30\n"
+            + "# price: 900 per m3\n# units: mm\n# species: white oak\nx,y,z\n15,20,0\n985,20,0\n985,180,0\n15,180,0\n");
+
+        assertEquals(0, stack("--no-chart", "--json", "--moisture", "18:8", stack.toString()).code());
+
+        JsonNode board = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/boards/0");
+        assertEquals(900 * 1 * 0.2 * 0.03, board.at("/wood").asDouble(), 0.005);
+        assertEquals(1000.0 * 200 * 30, board.at("/boardFeet").asDouble() * 144 * Math.pow(25.4, 3), 1);
+        assertTrue(board.at("/finishedArea").asDouble() < 1000 * 198, board.toPrettyString());
+    }
+
     @Test
     void aBoardNamedTwiceCountsOnce() throws IOException {
         Run run = stack("--no-chart", "--json", SAMPLE, Path.of(SAMPLE).toAbsolutePath().toString());

@@ -39,4 +39,14 @@ class JointTestTest {
 
         assertEquals(0.05, below, 0.021);
     }
+
+    // Counted by hand: of draws 1, 2 and 3, two are at least as great as 2, three as 0, none as 4.
+    @Test
+    void aDrawThatIsAsGreatCounts() {
+        JointTest test = new JointTest(new double[][] {{1}, {-2}, {3}});
+
+        assertEquals((1 + 2) / 4.0, test.probability(new double[] {2}), 1e-12);
+        assertEquals(1, test.probability(new double[] {0}), 1e-12);
+        assertEquals(1 / 4.0, test.probability(new double[] {4}), 1e-12);
+    }
 }

@@ -27,6 +27,9 @@ class MachiningTest {
     /** Common practice: 5 mm in one pass, rows a quarter inch apart, a quarter inch past every edge. */
     private static final Cutter STOUT = new Cutter("half-inch end mill", 12.7, 5, 0, 6.35, 2500, 12.7);
 
+    /** A made-up cutter that takes less in one pass than a last pass usually is. */
+    private static final Cutter FINE = new Cutter("fine cutter", 20, 0.2, 0, 10, 3000, 16);
+
     private static final SampledBoard WHOLE = ShapeOf.sampled(Places.grid(new Region(0, 0, 1000, 200), 21, 9),
         (x, y) -> x / 500 * y / 200, (x, y) -> -30);
 
@@ -66,7 +69,7 @@ class MachiningTest {
     // Identity: passes rise to the full depth, none deeper than its cutter takes, the last one by the finishing cutter.
     @Test
     void everyWayReachesTheFullDepth() {
-        for (Machining way : Machining.of(PLAN, WHOLE, List.of(WIDE, STOUT))) {
+        for (Machining way : Machining.of(PLAN, WHOLE, List.of(WIDE, STOUT, FINE))) {
             for (Cut cut : List.of(PLAN.faceA(), PLAN.faceB())) {
                 double before = 0;
                 for (Pass pass : way.on(cut.face())) {
@@ -80,6 +83,7 @@ class MachiningTest {
                 long cutters = passes.stream().map(Pass::cutter).distinct().count();
                 assertEquals(Math.max(1, Math.rint(sum + (cutters - 1) * Machining.CHANGE)), way.minutes(cut.face()));
             }
+            assertEquals(way.minutes(Face.A) + way.minutes(Face.B), way.minutes());
         }
     }
 
@@ -94,6 +98,34 @@ class MachiningTest {
         assertTrue(first.wood() < 0.3, first.wood() + " of the area");
         assertEquals(List.of(), passes.get(passes.size() - 1).areas());
         assertTrue(first.minutes() < passes.get(passes.size() - 1).minutes());
+    }
+
+    // The same of face B, of the board as it was and once it has been turned over.
+    @Test
+    void layersOfFaceBThatMeetACornerAreCutThere() {
+        SampledBoard hanging = ShapeOf.sampled(WHOLE.places(), (x, y) -> 0, (x, y) -> -30 - x / 500 * y / 200);
+        CuttingPlan plan = CuttingPlan.of(Slab.of(hanging, new Plane(0, 0, 0), 0.5), new Plane(-32, 0, 0),
+            Datum.HIGHEST_SPOT, hanging, hanging, 28, 0);
+        SampledBoard turned = ShapeOf.sampled(WHOLE.places(), (x, y) -> 30 + x / 500 * y / 200, (x, y) -> 0);
+        Cut alone = CuttingPlan.faceBAlone(turned, turned, 29.5);
+
+        for (Machining way : List.of(Machining.of(plan, hanging, List.of(WIDE)).get(0),
+            Machining.ofFaceB(alone, turned, List.of(WIDE)).get(0))) {
+            Pass first = way.on(Face.B).get(0);
+            assertEquals(1, first.areas().size());
+            assertTrue(first.areas().get(0).x1() > 300 && first.wood() > 0 && first.wood() < 0.3, first.toString());
+            assertEquals(1, way.on(Face.B).get(way.on(Face.B).size() - 1).wood(), 1e-9);
+        }
+    }
+
+    @Test
+    void whereNothingComesOffThereIsNoPass() {
+        SampledBoard flat = ShapeOf.sampled(WHOLE.places(), (x, y) -> 30, (x, y) -> 0);
+
+        for (Machining way : Machining.ofFaceB(CuttingPlan.faceBAlone(flat, flat, 30), flat, List.of(WIDE, STOUT))) {
+            assertEquals(List.of(), way.on(Face.B));
+            assertEquals(0, way.minutes());
+        }
     }
 
     @Test

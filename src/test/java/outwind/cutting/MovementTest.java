@@ -5,9 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import outwind.board.Board;
+import outwind.board.Face;
+import outwind.board.Reading;
 import outwind.board.Turned;
 import outwind.flatten.Slab;
 import outwind.numeric.plane.Plane;
@@ -17,6 +24,7 @@ import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;
 import outwind.surface.ShapeOf;
+import outwind.surface.trend.Warp;
 
 /** A board of known shape after face A has been cut as it lay. */
 class MovementTest {
@@ -94,5 +102,32 @@ class MovementTest {
             + SHAPE.twist(2.5).applyAsDouble(x, y));
 
         assertTrue(Movement.between(MEASURED, CUTS, BEFORE, corners, 1).isReal());
+    }
+
+    // By the rule: every so many of the readings, so that at most sixty are left.
+    @ParameterizedTest
+    @CsvSource({"3, 3", "60, 60", "61, 31", "120, 60", "121, 41"})
+    void ofManyReadingsEverySoManyAreTaken(int all, int taken) {
+        List<Reading> readings = IntStream.range(0, all).mapToObj(i -> new Reading(i, 0, 0, Face.A, "", i)).toList();
+
+        List<Reading> enough = Movement.enough(readings);
+
+        assertEquals(taken, enough.size());
+        assertEquals(readings.get(0), enough.get(0));
+    }
+
+    // By the rules: three readings lie on a plane; 0.2 mm matters to nobody; one board in 67 raises a false alarm.
+    @Test
+    void aMovementIsRealIfItIsLargeAndNoChance() {
+        Optional<Warp.Amount> large = Optional.of(new Warp.Amount(-0.3, OptionalDouble.empty(), OptionalDouble.empty()));
+        Warp cupped = new Warp(Optional.empty(), Optional.empty(), large);
+        Warp none = new Warp(Optional.empty(), Optional.empty(), Optional.empty());
+
+        assertTrue(new Movement(cupped, 0, 0.015, 4).isReal());
+        assertTrue(new Movement(none, 0.21, 0.015, 4).isReal());
+        assertFalse(new Movement(none, 0.2, 0.015, 4).isReal());
+        assertFalse(new Movement(cupped, 0, 0.016, 4).isReal());
+        assertTrue(new Movement(none, 0, 1, 3).isUnknown());
+        assertFalse(new Movement(none, 0, 1, 4).isUnknown());
     }
 }

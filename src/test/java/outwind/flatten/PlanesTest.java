@@ -76,6 +76,20 @@ class PlanesTest {
         }
     }
 
+    // Worked by hand: under a hollow (x − 200)²/10⁵ the least comes off along the chord that is highest over the middle
+    // of what is kept, 450 mm, between the places 410 and 490 mm: slope (410 + 490 − 2·200)/10⁵.
+    @Test
+    void leastWoodIsLostOverTheMiddleOfWhatIsKept() {
+        DoubleBinaryOperator top = (x, y) -> Math.pow(x - 200, 2) / 1e5;
+        Board board = ShapeOf.board().trimmed(90, 0).read(5, 3, top);
+        Region kept = Region.kept(board);
+        SampledBoard places = ShapeOf.sampled(Places.grid(kept, 10, 5), top, (x, y) -> -30);
+
+        Planes planes = Planes.compare(places, places, kept, Fits.of(board), 0, FREE, false, false);
+
+        assertEquals(0.005, planes.named(PlaneName.LEAST_WOOD).slab().faceA().slopeX(), 1e-12);
+    }
+
     @Test
     void aBoardThatLiesWellIsNotLifted() {
         assertEquals(PlaneName.AS_MEASURED, compare((x, y) -> 0.005 * x, 0, FREE, true, false).chosen().name());

@@ -179,6 +179,32 @@ class SimulationTest {
         assertEquals(0, NextReading.of(boards, slabs, Math.sqrt(12), 1).size());
     }
 
+    // By the model: the slab is the thickness at one place, so that is read if jaws reach it: at a side, not 45 mm in.
+    @Test
+    void aCaliperReachesEveryEndAndEdgeAndNothingFurtherIn() {
+        Places places = Places.grid(new Region(0, 0, 900, 180), 5, 5);
+        for (int k = 0; k < places.size(); k++) {
+            double x = places.x()[k];
+            double y = places.y()[k];
+            double[] thick = new double[places.size()];
+            thick[k] = 1;
+            double[] flat = new double[places.size()];
+            List<SampledBoard> boards = List.of(new SampledBoard(places, flat, flat),
+                new SampledBoard(places, thick, flat));
+            ThicknessRange range = ThicknessRange.of(new double[] {0, 1});
+
+            List<NextReading> next = NextReading.byCaliper(new Simulation(range, range, boards, new double[] {0, 1}),
+                ShapeOf.board().read(2, 2, (along, across) -> 0), 1);
+
+            boolean inReach = x == 0 || x == 900 || y == 0 || y == 180;
+            assertEquals(inReach ? 1 : 0, next.size(), x + " " + y);
+            if (inReach) {
+                assertEquals(Math.max(10, Math.min(890, x)), next.get(0).x(), 1e-9);
+                assertEquals(Math.max(10, Math.min(170, y)), next.get(0).y(), 1e-9);
+            }
+        }
+    }
+
     @Test
     void nothingIsNextWhereNothingIsOpen() {
         Places places = Places.grid(new Region(0, 0, 900, 180), 3, 3);

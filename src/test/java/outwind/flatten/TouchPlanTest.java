@@ -118,6 +118,16 @@ class TouchPlanTest {
         assertTrue(plan.chosen().seesKinks());
     }
 
+    // Worked by hand: 15 mm off each side leave 80 x 39 or 79 x 40 mm; lines 20 mm apart are 5 and 2, or 4 and 3.
+    @ParameterizedTest
+    @CsvSource({"110, 69, 5, 2", "109, 70, 4, 3"})
+    void linesNearerThanTwentyMillimetresAreNotCompared(double length, double width, int columns, int rows) {
+        List<GridPromise> promises = plan(new TouchGrid(length, width, 2, 2, 15), OptionalDouble.empty()).promises();
+
+        assertEquals(columns, promises.stream().mapToInt(promise -> promise.grid().columns()).max().orElseThrow());
+        assertEquals(rows, promises.stream().mapToInt(promise -> promise.grid().rows()).max().orElseThrow());
+    }
+
     // Worked by hand: five touch-offs of 30 s, and once round a rectangle of 1150 by 182 mm at 2664 mm per minute.
     @Test
     void minutesCountEveryTouchOffAndTheWay() {

@@ -69,6 +69,15 @@ class DryingTest {
         assertEquals(30 * FACTOR, dried.readings().get(0).z() - dried.readings().get(2).z(), 1e-12);
     }
 
+    // Where the underside is no plane on the bed, what lies above the bed is warp, which is kept as it was read.
+    @Test
+    void warpOverATouchedBedIsKept() {
+        Board dried = Drying.of(board(Underside.ALIKE, List.of(at(0, 0, 31, Face.A), at(900, 180, 30, Face.A),
+            at(0, 200, 1, Face.BED))), DRYING);
+
+        assertEquals(List.of(31.0, 30.0, 1.0), dried.readings().stream().map(Reading::z).toList());
+    }
+
     // A scan of two columns and one row above its bed: places across and heights shrink with the wood.
     @Test
     void aScanDriesWithItsBoard() {

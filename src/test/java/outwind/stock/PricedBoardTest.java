@@ -69,7 +69,8 @@ class PricedBoardTest {
     }
 
     // Worked by hand: what is bought is as wide as it was, what is finished as wide as it will be. Without a defect
-    // nothing of what is finished is lost; a defect over a tenth of the face costs a tenth of it.
+    // nothing of what is finished is lost; a defect over a tenth of the face costs a tenth of it. Rough is what was
+    // bought.
     @Test
     void sharesOfADriedBoardAreOfTheDriedBoard() {
         Board bought = flat(1000, 200, new Defect(0, 0, 200, 100));
@@ -82,5 +83,6 @@ class PricedBoardTest {
         assertTrue(used.width() < 198, "width " + used.width());
         assertEquals(0.9 * 1000 * used.width(), board.finishedArea(), 1e-6);
         assertEquals(0.9 * finished, board.finishedVolume(), 1e-9 * finished);
+        assertEquals(1000 * 200 * 30, board.roughVolume(), 1e-3);
     }
 }

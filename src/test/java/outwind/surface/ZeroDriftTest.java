@@ -43,6 +43,16 @@ class ZeroDriftTest {
         assertEquals(17 * line.getSlope(), ZeroDrift.of(board).orElseThrow().total(), 1e-9);
     }
 
+    // Worked by hand: one difference of two readings has √2 of the noise of one; three of them, 15 rows apart each,
+    // give the rate to that over √3·15, and there are 17 steps from the first row to the last.
+    @Test
+    void theRateIsAsSureAsThreeDifferencesMakeIt() {
+        Board board = board(0.9, 0, new SplittableRandom(1));
+
+        assertEquals(Math.sqrt(2) * ReadingNoise.ofOne(board) / (Math.sqrt(3) * 15) * 17,
+            ZeroDrift.of(board).orElseThrow().deviation(), 1e-12);
+    }
+
     @Test
     void aSteadyZeroRaisesNoAlarm() {
         SplittableRandom random = new SplittableRandom(3);

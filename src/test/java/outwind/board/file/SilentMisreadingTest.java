@@ -39,6 +39,15 @@ class SilentMisreadingTest {
             .contains("expected caliper readings that are alike"));
     }
 
+    // By the rule: readings of one board lie within 40 % of the largest; 18 of 30 just does, 17 of 30 does not.
+    @Test
+    void wholeCaliperReadingsThatAreAlikeAreRead() throws BadBoardFile {
+        assertTrue(refused(KEYS + "x,y,z,thickness\n20,15,0,30\n300,15,1,17\n580,130,0,25\n")
+            .contains("expected caliper readings that are alike"));
+        assertEquals(18, board(KEYS + "x,y,z,thickness\n20,15,0,30\n300,15,1,18\n580,130,0,25\n").calipers().get(1)
+            .thickness());
+    }
+
     @Test
     void notesOfDigitsBesideNumbersWithAPointAreNotes() throws BadBoardFile {
         assertEquals("12", board(KEYS + "x,y,z,note\n20,15,0.5,12\n300,15,1.2,\n580,130,0.7,\n").readings().get(0)

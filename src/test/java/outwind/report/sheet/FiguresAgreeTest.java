@@ -519,6 +519,19 @@ class FiguresAgreeTest {
         });
     }
 
+    // By their names: both ranges, and what is asked of the better one.
+    @ParameterizedTest
+    @MethodSource("said")
+    void thicknessesStandUnderTheirNames(Said said) {
+        ThicknessRange lying = said.judgement().outlook().asMeasured();
+        ThicknessRange levelled = said.judgement().outlook().levelled();
+        Map.of("atReadings", said.judgement().readings().promise(), "asMeasured", lying.median(),
+            "asMeasuredLow", lying.low(), "asMeasuredHigh", lying.high(), "levelled", levelled.median(),
+            "low", levelled.low(), "high", levelled.high(), "target", said.judgement().board().target().orElseThrow(),
+            "chance", said.judgement().chance().orElseThrow()).forEach((name, value) ->
+                assertEquals(value, said.json().at("/thickness/" + name).asDouble(), name));
+    }
+
     // What stands behind the words "Gap under each corner": a row for each corner, its gap as measured and levelled.
     @ParameterizedTest
     @MethodSource("said")

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -113,6 +116,34 @@ class BlankReportTest {
                 List.of(rows.get(k).get(0), rows.get(k).get(2), rows.get(k).get(4)));
             assertTrue(rows.get(k).get(3).startsWith(cut.before() == 0 ? "waste" : kind + cut.before()),
                 rows.get(k).toString());
+        }
+    }
+
+    /** One line of a list, by the names of its columns; no cell here holds a comma. */
+    private static Map<String, String> cells(String header, String line) {
+        String[] names = header.split(",", -1);
+        String[] values = line.split(",", -1);
+        assertEquals(names.length, values.length, line);
+        return IntStream.range(0, names.length).boxed().collect(Collectors.toMap(i -> names[i], i -> values[i]));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Units.class)
+    void theListForASpreadsheetHoldsEveryFigureUnderItsName(Units units) {
+        Figures figures = new Figures(units);
+        List<String> lines = CutList.of(PLAN, "b.csv", figures).lines().toList();
+        List<Blank> blanks = PLAN.chosen().blanks();
+
+        assertEquals(1 + blanks.size(), lines.size());
+        for (int k = 0; k < blanks.size(); k++) {
+            Blank blank = blanks.get(k);
+            Map<String, String> cells = cells(lines.get(0), lines.get(k + 1));
+            assertEquals(List.of(figures.unit(), figures.fine(blank.region().x1()), figures.fine(blank.region().y1()),
+                figures.fine(blank.along()), figures.fine(blank.across()), figures.fine(blank.wanted()),
+                figures.fine(blank.range().median()), Figures.decimals(blank.chance(), 3)),
+                Stream.of("unit", "x", "y", "along", "across", "thickness", "makes", "chance").map(cells::get).toList());
+            assertEquals(List.of("b.csv", String.valueOf(k + 1), blank.name()),
+                Stream.of("file", "blank", "part").map(cells::get).toList());
         }
     }
 }
