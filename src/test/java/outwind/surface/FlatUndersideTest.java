@@ -35,6 +35,11 @@ class FlatUndersideTest {
         }
 
         @Override
+        public List<KrigedField.Predicted> leavingOutBeside(int reading) {
+            return List.of();
+        }
+
+        @Override
         public Drawn draws(Places places, double[][] anchors, int count, SplittableRandom random) {
             throw new AssertionError("no face is drawn here");
         }

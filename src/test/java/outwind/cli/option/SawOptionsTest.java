@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import outwind.blanks.Saw;
 import outwind.board.Board;
 import outwind.surface.ShapeOf;
+import outwind.shop.SawLimits;
 import picocli.CommandLine;
 
 class SawOptionsTest {
@@ -15,7 +16,7 @@ class SawOptionsTest {
     private static Saw saw(String... words) {
         SawOptions options = new SawOptions();
         new CommandLine(new Command(options)).parseArgs(words);
-        return options.saw(TRIMMED);
+        return options.saw(TRIMMED, SawLimits.NONE);
     }
 
     @CommandLine.Command
