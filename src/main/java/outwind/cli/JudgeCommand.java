@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import outwind.board.BadValue;
 import outwind.board.Board;
@@ -51,6 +54,9 @@ final class JudgeCommand implements Callable<Integer> {
     private static final double SAME_PLACE = 0.6;
 
     /** What is appended to a report's name for the files beside it. */
+    /** So many boards are judged before what came of them is written, on as many cores as there are. */
+    private static final int TOGETHER = 16;
+
     private static final String DETAILS = "-details";
 
     @Spec
@@ -95,8 +101,14 @@ final class JudgeCommand implements Callable<Integer> {
             CompletableFuture.runAsync(BoardSheet::getReady).exceptionally(noFonts -> null);
         }
         boolean allAnswered = true;
-        for (Path file : files) {
-            allAnswered &= judge(file, reports, names);
+        for (int first = 0; first < files.size(); first += TOGETHER) {
+            List<Path> some = files.subList(first, Math.min(files.size(), first + TOGETHER));
+            List<String> called = some.stream().map(file -> names.free(file, DETAILS)).toList();
+            List<Answer> answers = IntStream.range(0, some.size()).parallel()
+                .mapToObj(i -> answer(some.get(i), called.get(i))).toList();
+            for (int i = 0; i < some.size(); i++) {
+                allAnswered &= write(some.get(i), answers.get(i), reports, called.get(i));
+            }
         }
         return allAnswered ? 0 : 1;
     }
@@ -108,19 +120,43 @@ final class JudgeCommand implements Callable<Integer> {
         }
     }
 
-    private boolean judge(Path file, Reports reports, ReportNames names) {
-        PrintWriter err = spec.commandLine().getErr();
+    /** Judges a board and gets all that is written of it; other boards may be judged at the same time. */
+    private Answer answer(Path file, String name) {
         try {
             Board board = options.asAsked(without(withFaceB(read(file))));
-            write(Judgement.of(board, request(board, file)), reports, names.free(file, DETAILS));
-            return true;
+            Judgement judgement = Judgement.of(board, request(board, file));
+            Figures figures = new Figures(options.unitsFor(board));
+            // Drawn beside each other and beside the text: most of a short run is getting these ready.
+            CompletableFuture<byte[]> sheet = output.charts() ? drawn(() -> BoardSheet.png(judgement, figures)) : null;
+            CompletableFuture<byte[]> drawing = output.charts() ? drawn(() -> DetailSheet.png(judgement, figures)) : null;
+            return new Answer("", TextReport.summary(judgement, figures), TextReport.of(judgement, figures, name + DETAILS
+                + ".txt"), DetailsReport.of(judgement, figures), output.json() ? JsonReport.of(judgement) : "", sheet, drawing);
         } catch (BadBoardFile e) {
-            err.println(e.getMessage());
+            return Answer.none(e.getMessage());
         } catch (BadInput | ImpossibleBoard e) {
-            err.println(file + ": " + e.getMessage());
+            return Answer.none(file + ": " + e.getMessage());
         } catch (IOException e) {
-            err.println(FileTrouble.inWords(file, e));
+            return Answer.none(FileTrouble.inWords(file, e));
         }
+    }
+
+    /** On another core if there is but one board; with several, all cores have a board of their own. */
+    private CompletableFuture<byte[]> drawn(Supplier<byte[]> drawing) {
+        return CompletableFuture.supplyAsync(drawing, files.size() == 1 ? ForkJoinPool.commonPool() : Runnable::run);
+    }
+
+    /** Says and writes what came of a board; false if nothing did. */
+    private boolean write(Path file, Answer answer, Reports reports, String name) {
+        if (answer.trouble().isEmpty()) {
+            try {
+                write(answer, reports, name);
+                return true;
+            } catch (IOException e) {
+                spec.commandLine().getErr().println(FileTrouble.inWords(file, e));
+                return false;
+            }
+        }
+        spec.commandLine().getErr().println(answer.trouble());
         return false;
     }
 
@@ -133,34 +169,42 @@ final class JudgeCommand implements Callable<Integer> {
         return BoardInput.read(path, options.given(), spec.commandLine().getOut());
     }
 
-    private void write(Judgement judgement, Reports reports, String name) throws IOException {
+    private void write(Answer answer, Reports reports, String name) throws IOException {
         PrintWriter terminal = spec.commandLine().getOut();
-        Figures figures = new Figures(options.unitsFor(judgement.board()));
-        // Drawn beside each other and beside the text: most of a short run is getting these ready.
-        var sheet = output.charts() ? CompletableFuture.supplyAsync(() -> BoardSheet.png(judgement, figures)) : null;
-        var drawing = output.charts() ? CompletableFuture.supplyAsync(() -> DetailSheet.png(judgement, figures)) : null;
-        String report = TextReport.of(judgement, figures, name + DETAILS + ".txt");
-        String why = DetailsReport.of(judgement, figures);
         if (files.size() > 1) {
-            TextReport.summary(judgement, figures).forEach(terminal::println);
+            answer.summary().forEach(terminal::println);
         } else {
-            terminal.println(report);
+            terminal.println(answer.report());
         }
         if (details) {
-            terminal.println(why);
+            terminal.println(answer.details());
         }
         List<Path> written = new ArrayList<>();
-        written.add(reports.write(name + ".txt", report));
-        written.add(reports.write(name + DETAILS + ".txt", why));
+        written.add(reports.write(name + ".txt", answer.report()));
+        written.add(reports.write(name + DETAILS + ".txt", answer.details()));
         if (output.json()) {
-            written.add(reports.write(name + ".json", JsonReport.of(judgement)));
+            written.add(reports.write(name + ".json", answer.json()));
         }
-        if (sheet != null) {
-            OutputOptions.drawn(terminal, reports, name + ".png", sheet::join).ifPresent(written::add);
-            OutputOptions.drawn(terminal, reports, name + DETAILS + ".png", drawing::join).ifPresent(written::add);
+        if (output.charts()) {
+            OutputOptions.drawn(terminal, reports, name + ".png", answer.sheet()::join).ifPresent(written::add);
+            OutputOptions.drawn(terminal, reports, name + DETAILS + ".png", answer.drawing()::join).ifPresent(written::add);
         }
         terminal.println((files.size() > 1 ? "  " : "") + "Written: " + written.get(0) + written.stream().skip(1)
-            .map(file -> ", " + file.getFileName()).collect(Collectors.joining()));
+            .map(path -> ", " + path.getFileName()).collect(Collectors.joining()));
+    }
+
+    /**
+     * All that is written of a board.
+     *
+     * @param trouble why nothing is; empty if all is well
+     * @param sheet   being drawn, likewise {@code drawing}; null where no charts are wanted
+     */
+    private record Answer(String trouble, List<String> summary, String report, String details, String json,
+            CompletableFuture<byte[]> sheet, CompletableFuture<byte[]> drawing) {
+
+        static Answer none(String trouble) {
+            return new Answer(trouble, List.of(), "", "", "", null, null);
+        }
     }
 
     private Board withFaceB(Board board) throws IOException, BadBoardFile, BadInput {

@@ -3,7 +3,7 @@ package outwind.judge;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Stream;
 import outwind.blanks.EqualLengths;
 import outwind.blanks.FullLengths;
@@ -88,16 +88,10 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         Faces faces = Faces.of(measured);
         Forecast.requireWood(faces);
         // Asks for nothing that is computed below; on a second core it costs no time.
-        CompletableFuture<List<SampledBoard>> laid = CompletableFuture.supplyAsync(() -> laidDown(faces, request));
-        CompletableFuture<Setup> lies = laid.thenApply(possible ->
-            held(faces, new Plane(0, 0, 0), possible, request));
+        ForkJoinTask<AsMeasured> asMeasured = ForkJoinTask.adapt(() -> AsMeasured.of(faces, request)).fork();
         Forecast forecast = Forecast.of(faces, request);
         Board board = faces.board();
         MeasuredShape shape = faces.shape();
-        Setup levelled = held(faces, forecast.planes().best().slab().faceA(), laid.join(), request);
-        CuttingPlan lying = forecast.cutsAsMeasured();
-        CuttingPlan lifted = forecast.cutsLevelled();
-        CuttingPlan cuts = forecast.lifts() ? lifted : lying;
         Simulation outlook = forecast.outlook();
         List<Doubt> doubts = shape.suspects(MOST_DOUBTS).stream()
             .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(measured.without(suspect.reading())),
@@ -105,12 +99,30 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
             .toList();
         List<NextReading> next = NextReading.of(outlook, board, shape::isScannedAt,
             shape.noise().deviation(), MOST_NEXT);
+        List<SampledBoard> possible = asMeasured.join().possible();
+        Setup levelled = held(faces, forecast.planes().best().slab().faceA(), possible, request);
+        CuttingPlan lying = forecast.cutsAsMeasured();
+        CuttingPlan lifted = forecast.cutsLevelled();
+        CuttingPlan cuts = forecast.lifts() ? lifted : lying;
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
-            doubts, next, FaceDown.of(faces.whole(), laid.join(), board.width(),
-                Stiffness.of(board.species()).density()), lies.join(), levelled, cuts,
+            doubts, next, FaceDown.of(faces.whole(), possible, board.width(),
+                Stiffness.of(board.species()).density()), asMeasured.join().setup(), levelled, cuts,
             forecast.lifts() ? lying : lifted,
             Machining.of(cuts, faces.whole(), request.shop().cuttersInRows()),
             FaceBCheck.of(board, shape, cuts, shape.noise().deviation(), request.seed()));
+    }
+
+    /**
+     * The board on the bed in the position it was measured in.
+     *
+     * @param possible whole boards that the readings leave possible
+     */
+    private record AsMeasured(List<SampledBoard> possible, Setup setup) {
+
+        static AsMeasured of(Faces faces, JudgeOptions request) {
+            List<SampledBoard> possible = laidDown(faces, request);
+            return new AsMeasured(possible, held(faces, new Plane(0, 0, 0), possible, request));
+        }
     }
 
     private static List<SampledBoard> laidDown(Faces faces, JudgeOptions request) {

@@ -58,11 +58,11 @@ public final class WritingFaults {
         Map.entry(RECORD, List.of("record", "--length", "600", "--width", "150", "--thickness", "31")),
         Map.entry("judge", List.of("judge", "--json", "--no-chart", BOARD, "--seed")),
         Map.entry("judge two boards", List.of("judge", "--no-chart", BOARD, "sample-probes/shelf-bow.csv", "--seed")),
-        Map.entry("blanks", List.of("blanks", "--no-chart", "--json", BOARD, "--bill", "sample-probes/bills/bill-benches.csv",
+        Map.entry("blanks", List.of("blanks", "--json", BOARD, "--bill", "sample-probes/bills/bill-benches.csv",
             "--seed")),
-        Map.entry("points", List.of("points", "--no-chart", "--json", "--length", "600", "--width", "150", "--thickness", "31",
+        Map.entry("points", List.of("points", "--json", "--length", "600", "--width", "150", "--thickness", "31",
             "--target", "24mm", "--name", "new board", "--seed")),
-        Map.entry("stack", List.of("stack", "--no-chart", "--json", "sample-probes/stack", "--target", "20mm", "--seed"))));
+        Map.entry("stack", List.of("stack", "--json", "sample-probes/stack", "--target", "20mm", "--seed"))));
 
     private enum Fault {
         OUT_IS_A_FILE, ABOVE_IS_A_FILE, REPORT_IS_A_FOLDER, LINK_TO_A_FILE, LINK_TO_NOWHERE, LINK_TO_A_DEVICE,
