@@ -73,6 +73,19 @@ public record CuttingPlan(Cut faceA, Cut faceB, double thickness, double finishe
             whole.integral(i -> Math.max(0, above.applyAsDouble(i))), thickness, Datum.BED);
     }
 
+    /**
+     * The same with face A's height counted from the bed under the board as it is held; the most likely board's own
+     * lowest spot is higher than that, since the lowest spot of the real board may be anywhere. A bed that was measured
+     * stays where it is.
+     *
+     * @param bed parallel to the cuts
+     */
+    public CuttingPlan heldOver(Plane bed) {
+        return faceA.datum() == Datum.BED ? this : new CuttingPlan(new Cut(Face.A, faceA.plane(), faceA.depth(),
+            faceA.meanDepth(), faceA.removed(), faceA.plane().height() - bed.height(), faceA.datum()), faceB, thickness,
+            finished);
+    }
+
     /** False if the cuts would meet before both faces are clean, so that there is nothing to be cut. */
     public boolean leavesWood() {
         return thickness > 0;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.IntToDoubleFunction;
 import outwind.board.Face;
+import outwind.board.Units;
 import outwind.shop.Cutter;
 import outwind.surface.SampledBoard;
 
@@ -28,8 +29,9 @@ public record Machining(Cutter roughing, Optional<Cutter> finishing, Map<Face, L
     /** Minutes to change a cutter and set zero again: our choice. */
     public static final double CHANGE = 5;
 
-    /** Depths that a pass is usually given (mm), for those who state no cutter: a light cutter to a stout one. */
-    public static final List<Double> USUAL_DEPTHS = List.of(0.5, 1.0, 2.0, 5.0);
+    /** Depths of a pass, from a light cutter to a stout one: mm, and 64ths of an inch. */
+    private static final List<Double> IN_MILLIMETRES = List.of(0.5, 1.0, 2.0, 5.0);
+    private static final List<Double> IN_SIXTY_FOURTHS = List.of(1.0, 2.0, 4.0, 12.0);
 
     /** What a finishing cutter takes where it states no last pass (mm): our choice. */
     private static final double LAST_PASS = 0.3;
@@ -37,6 +39,12 @@ public record Machining(Cutter roughing, Optional<Cutter> finishing, Map<Face, L
     public Machining {
         // In the order of the faces: a copy by Map.copyOf has another in each process, and with it the last digit of a sum.
         passes = Collections.unmodifiableMap(new TreeMap<>(passes));
+    }
+
+    /** Depths that a pass is usually given (mm), for those who state no cutter, as their machine is set. */
+    public static List<Double> usualDepths(Units units) {
+        return units == Units.INCHES
+            ? IN_SIXTY_FOURTHS.stream().map(parts -> Units.INCHES.toMillimetres(parts / 64)).toList() : IN_MILLIMETRES;
     }
 
     /** Every way to make both cuts, the quickest first; none without a cutter. */

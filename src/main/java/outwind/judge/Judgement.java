@@ -101,8 +101,8 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
             shape.noise().deviation(), MOST_NEXT);
         List<SampledBoard> possible = asMeasured.join().possible();
         Setup levelled = held(faces, forecast.planes().best().slab().faceA(), possible, request);
-        CuttingPlan lying = forecast.cutsAsMeasured();
-        CuttingPlan lifted = forecast.cutsLevelled();
+        CuttingPlan lying = forecast.cutsAsMeasured().heldOver(asMeasured.join().setup().bed());
+        CuttingPlan lifted = forecast.cutsLevelled().heldOver(levelled.bed());
         CuttingPlan cuts = forecast.lifts() ? lifted : lying;
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
             doubts, next, FaceDown.of(faces.whole(), possible, board.width(),

@@ -186,8 +186,10 @@ class JudgementTest {
         Cut b = judged.cuts().faceB();
 
         assertEquals(2, a.depth(), 1e-9);
-        assertEquals(30, a.aboveBed(), 1e-9);
-        assertEquals(30 - 3, a.keepBelow(), 1e-9);
+        // The bed lies as low as the underside of half of the possible boards reaches.
+        assertEquals(a.plane().height() - judged.setup().bed().height(), a.aboveBed(), 1e-9);
+        assertEquals(30.05, a.aboveBed(), 0.05);
+        assertEquals(a.aboveBed() - 3, a.keepBelow(), 1e-9);
         assertEquals(2, b.depth(), 1e-9);
         assertEquals(28, b.aboveBed(), 1e-9);
         assertEquals(List.of(), judged.machining());

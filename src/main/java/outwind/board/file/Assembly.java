@@ -77,8 +77,7 @@ final class Assembly {
         List<String> remarks = new ArrayList<>();
         remarkOnUnits(remarks);
         if (measured.hasDepths()) {
-            remarks.add("The column depth counts downwards: its numbers are turned round, so that the deepest reading is"
-                + " the lowest.");
+            remarks.add("Depths count downwards: the numbers are turned round, so that the deepest reading is the lowest.");
         }
         boolean reachTells = sheet.delimiter() == Delimiter.SPACE;
         OptionalDouble length = reachTells ? reach(Quantity.LENGTH, statedLength, measured, remarks) : statedLength;
@@ -213,7 +212,8 @@ final class Assembly {
         if (measured.touchedOnA() < fewest) {
             faults.addForFile("at least " + fewest + " touch-offs on face A",
                 String.valueOf(measured.touchedOnA()),
-                "Touch off more points: fewer than three fix no plane, so there is nothing to judge.");
+                measured.touchedOnA() == 0 ? "Fill in the heights first."
+                    : "Touch off more points: fewer than three fix no plane, so there is nothing to judge.");
         }
     }
 

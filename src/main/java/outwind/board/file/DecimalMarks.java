@@ -17,6 +17,7 @@ import outwind.board.text.Row;
 final class DecimalMarks {
 
     private static final Pattern DIGITS = Pattern.compile("\\d{1,4}");
+    private static final Pattern WHOLE = Pattern.compile("[+\\-−]?\\d+");
     private static final Pattern WITH_COMMA = Pattern.compile("[+\\-−]?\\d+,\\d+");
     private static final Pattern WITH_POINT = Pattern.compile("[+\\-−]?\\d*\\.\\d+");
 
@@ -47,6 +48,19 @@ final class DecimalMarks {
                     "Are they parts of numbers behind a decimal comma? Decimal commas need semicolons between the cells.");
             }
         }
+    }
+
+    /** True, and a fault, where each row of cells holds two whole numbers for each place of the first row. */
+    static boolean splitCells(List<Row> rows, Row header, FaultList faults) {
+        int places = header.cells().size() - 1;
+        boolean isSplit = rows.size() > 1 && rows.stream().allMatch(row -> row.cells().size() == 1 + 2 * places
+            && row.cells().stream().skip(1).allMatch(cell -> WHOLE.matcher(cell.text()).matches()));
+        if (isSplit) {
+            faults.add(rows.get(0).line(), rows.get(0).cell(1).column(), "one height below each of " + places + " places",
+                2 * places + " numbers", "Are half of them parts of numbers behind a decimal comma? Write points, or semicolons"
+                + " between the cells.");
+        }
+        return isSplit;
     }
 
     private static List<Cell> filled(List<Row> rows, Header<Column> header, Column column) {

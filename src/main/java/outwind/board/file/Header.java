@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import outwind.board.Fault.Kind;
 import outwind.board.Units;
@@ -18,7 +19,7 @@ import outwind.board.text.Spelling;
 /** Which column of a table holds what, as its first row names them. */
 final class Header<C extends Enum<C> & TableColumn> {
 
-    private static final Pattern CORNER = Pattern.compile("y\\s*+[\\\\/]\\s*+x", Pattern.CASE_INSENSITIVE);
+    private static final Pattern CORNER = Pattern.compile("(?<depth>depth\\s++)?y\\s*+[\\\\/]\\s*+x", Pattern.CASE_INSENSITIVE);
 
     private final Row row;
     private final Map<C, Integer> places;
@@ -33,6 +34,12 @@ final class Header<C extends Enum<C> & TableColumn> {
     /** Whether a cell is the corner {@code y\\x} of a table that holds readings in its cells. */
     static boolean isCorner(Cell cell) {
         return CORNER.matcher(cell.text()).matches();
+    }
+
+    /** Whether such a corner says that its cells hold depths, as {@code depth y\\x}. */
+    static boolean isOfDepths(Cell corner) {
+        Matcher words = CORNER.matcher(corner.text());
+        return words.matches() && words.group("depth") != null;
     }
 
     /** The columns that a row names, or nothing if a needed one is missing; a fault for whatever is wrong. */

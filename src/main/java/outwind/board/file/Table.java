@@ -85,6 +85,9 @@ final class Table {
                 refuseReadings(below().get(MOST_READINGS / (header.cells().size() - 1)), cells + " cells");
                 return false;
             }
+            if (Header.isOfDepths(header.cell(0))) {
+                measured.countDownwards();
+            }
             readCells(header);
             return true;
         }
@@ -133,9 +136,12 @@ final class Table {
     private void readCells(Row header) {
         List<Optional<Double>> x = header.cells().stream().skip(1).map(this::position).toList();
         DecimalMarks.requireOrder(header, x, faults);
-        for (Line line : below()) {
-            split(line).ifPresent(row -> readCells(row, header, x));
+        List<Row> rows = below().stream().flatMap(line -> split(line).stream()).toList();
+        if (sheet.delimiter() == Delimiter.COMMA && DecimalMarks.splitCells(rows, header, faults)) {
+            x.forEach(place -> rows.forEach(row -> measured.missRow()));
+            return;
         }
+        rows.forEach(row -> readCells(row, header, x));
     }
 
     /** The x position over a column of readings, or nothing where the cell is blank. */

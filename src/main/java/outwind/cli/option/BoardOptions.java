@@ -68,7 +68,7 @@ public final class BoardOptions {
      */
     public Board asAsked(Board board) throws BadInput {
         if (targets.size() > 1) {
-            throw new ParameterException(spec.commandLine(), "one --target at a time, with a decimal point; stack takes several");
+            throw new ParameterException(spec.commandLine(), "give one --target, with a decimal point as in 28.5; stack takes several");
         }
         return forFirstTarget(board);
     }

@@ -291,7 +291,7 @@ final class DepthPlan {
             key.add(Mark.HIGHEST::paint, "highest spot");
         }
         if (!supports.isEmpty()) {
-            key.add(Mark.SHIM::paint, far.hasHeights() && near.hasHeights() ? "shim, its height in " + figures.unit()
+            key.add(Mark.SHIM::paint, far.hasHeights() && near.hasHeights() ? "shim, its height in " + figures.unitInFull()
                 : "shim; heights are on the sheet with the details");
         }
         if (!judgement.worthReading().isEmpty()) {

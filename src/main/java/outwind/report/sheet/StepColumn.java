@@ -261,8 +261,8 @@ final class StepColumn {
     private void measureAgain() {
         heading("3  Turn it over and measure again");
         words("Turn the board over along its length, on to face A. Set zero on " + bed() + ", read all of face B and run"
-            + " outwind finish. It says whether " + figures.setting(judgement.board().target().getAsDouble())
-            + " can be had.");
+            + " outwind finish. It says whether it still makes " + figures.setting(judgement.board().target().getAsDouble())
+            + ".");
         y += GAP;
         sentences.next().ifPresent(next -> {
             heading("Or find out first");

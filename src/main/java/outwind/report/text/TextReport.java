@@ -126,8 +126,8 @@ public final class TextReport {
         page.item(number(), sentences.cut(judgement.cuts().faceA()));
         if (judgement.planned() == Planned.FACE_A) {
             page.item(number(), "Mark the near edge. Turn the board over along its length, on to its new flat face. Set"
-                + " zero on " + sentences.bed() + ". Read all of face\u00a0B and run outwind finish: it says whether "
-                + figures.setting(board.target().getAsDouble()) + " can be had.");
+                + " zero on " + sentences.bed() + ". Read all of face\u00a0B and run outwind finish: it says whether it still makes "
+                + figures.setting(board.target().getAsDouble()) + ".");
             return;
         }
         turnAndCheck();

@@ -80,11 +80,11 @@ public record CutWords(Shop shop, List<Machining> machining, Figures figures) {
     private String usualPasses(double depth) {
         List<String> choices = new ArrayList<>();
         int fewer = Integer.MAX_VALUE;
-        for (double each : Machining.USUAL_DEPTHS) {
+        for (double each : Machining.usualDepths(figures.units())) {
             int passes = Cutter.passes(depth, each);
             if (passes < fewer) {
                 choices.add((choices.isEmpty() ? Figures.count(passes, "pass", "passes") : String.valueOf(passes))
-                    + " of " + figures.small(each));
+                    + " of " + figures.setting(each));
             }
             fewer = passes;
         }

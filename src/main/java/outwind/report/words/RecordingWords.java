@@ -79,7 +79,7 @@ public final class RecordingWords {
         if (range.median() <= 0) {
             return "So far it cannot be flattened.";
         }
-        String thickness = "about " + figures.precise(range.median()) + " (" + number(range.low()) + " to "
+        String thickness = "about " + figures.precise(range.median()) + " (" + number(Math.max(0, range.low())) + " to "
             + number(range.high()) + ")";
         OptionalDouble chance = prospect.chance();
         return Page.plain(chance.isEmpty() ? "So far it finishes at " + thickness + "."
@@ -143,12 +143,14 @@ public final class RecordingWords {
         for (SuspectReading suspect : prospect.suspects()) {
             Reading reading = suspect.reading();
             sentences.add(figures.fineLength(reading.z()) + " at x " + figures.place(reading.x()) + " y "
-                + figures.place(reading.y()) + " (line " + reading.line() + ") looks wrong: the other readings point to "
+                + figures.place(reading.y()) + " looks wrong: the other readings point to "
                 + figures.fineLength(suspect.expected()) + ".");
         }
         return sentences.isEmpty() ? Optional.empty()
             : Optional.of(paragraph(String.join(" ", sentences) + " Measure it again. Take a wrong one back with undo"
-                + " if it was the last, or leave it out with judge --ignore."));
+                + " if it was the last, or leave it out with judge --ignore "
+                + figures.typed(prospect.suspects().get(0).reading().x()) + "x"
+                + figures.typed(prospect.suspects().get(0).reading().y()) + "."));
     }
 
     /** Where the verdict comes from. */

@@ -114,8 +114,9 @@ public final class Sentences {
     private String bareVerdict() {
         OptionalDouble target = judgement.board().target();
         if (target.isEmpty()) {
-            return median() <= 0 ? "It cannot be flattened." : "It should finish at about " + figures.length(median())
-                + ".";
+            return median() <= 0 ? "It cannot be flattened." : "It should finish at about "
+                + figures.length((judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asMeasured())
+                .median()) + ".";
         }
         String wanted = figures.setting(target.getAsDouble());
         return switch (judgement.verdict()) {
@@ -194,13 +195,13 @@ public final class Sentences {
     }
 
     private String range(ThicknessRange range) {
-        return figures.precise(range.median()) + " (" + figures.preciseNumber(range.low()) + " to "
+        return figures.precise(range.median()) + " (" + figures.preciseNumber(Math.max(0, range.low())) + " to "
             + figures.precise(range.high()) + ", 90\u00a0%)";
     }
 
     private String chance(ThicknessRange range) {
         OptionalDouble chance = judgement.chanceOn(range);
-        return chance.isEmpty() ? "" : " The chance of "
+        return chance.isEmpty() ? " State a target for a yes or no." : " The chance of "
             + figures.setting(judgement.board().target().getAsDouble()) + " is " + Figures.chance(chance.getAsDouble())
             + ".";
     }
@@ -255,7 +256,7 @@ public final class Sentences {
             + ". That most likely gives "
             + figures.precise(slab.thickness()) + "."));
         ways.add(rescue.map(found -> "Crosscut it first: " + crosscut(found) + " at " + figures.setting(target)
-            + ". The chance of the least sure one is " + Figures.chance(found.chance())
+            + ". Even the least certain length has a chance of " + Figures.chance(found.chance())
             + ".").orElse("Find thicker wood. Crosscutting does not help."));
         return ways;
     }
@@ -321,7 +322,7 @@ public final class Sentences {
         List<String> after = best.stream().skip(1).map(next -> (next.tool() == best.get(0).tool() ? "" : byCaliper
             ? "face\u00a0A at " : "the caliper at ") + place(next.x(), next.y())).toList();
         return Optional.of((byCaliper ? "Take a caliper reading next at " : "Measure next at ") + places.get(0)
-            + ". That narrows the range to about " + Figures.percent(left) + " of its width."
+            + ". That should make the range about " + Figures.percent(1 - left) + " narrower."
             + (after.isEmpty() ? "" : " After it: " + String.join(", then ", after) + ".")
             + (left > SETTLES_LITTLE ? " No single reading settles it." : ""));
     }
@@ -397,8 +398,8 @@ public final class Sentences {
         }
         String stated = figures.length(board.thickness().orElseThrow());
         return board.evenThickness() ? " The thickness is taken as " + stated + " everywhere, as stated."
-            : " The thickness of " + stated + " is taken as one caliper reading, nobody knows where. The range allows for"
-                + " a wedge, as sawn boards have. " + calipers();
+            : " The thickness of " + stated + " is taken as one caliper reading at an unknown place. The range"
+                + " allows for a wedge, as sawn boards have. " + calipers();
     }
 
     /** What the points of one cell scatter by, and how much of that is the scanner. */
@@ -438,7 +439,7 @@ public final class Sentences {
     public List<String> warp() {
         Warp warp = judgement.warp();
         List<String> sentences = new ArrayList<>();
-        sentences.add(kind("Twist", warp.twist(), "the corner at the far end and far edge stands %s",
+        sentences.add(kind("Twist", warp.twist(), "the far corner at the far edge stands %s",
             "above the plane of the other three", "below the plane of the other three"));
         sentences.add(kind("Bow", warp.bow(), "the ends stand %s", "above the middle", "below the middle"));
         sentences.add(kind("Cup", warp.cup(), "the edges stand %s", "above the middle", "below the middle"));
@@ -709,8 +710,8 @@ public final class Sentences {
         FaceDown down = judgement.faceDown();
         return "Just set down, it " + (down.isSteady() ? "lies steady" : down.rocks() ? "rocks" : "may rock")
             + (places.isEmpty() ? "" : " and touches the bed at " + String.join(", ", places)) + ". "
-            + Figures.percent(down.rockingShare()) + " of the boards that the readings allow rock under a push of "
-            + figures.force(5) + "." + (down.rocks() && pose.contacts().size() == 2
+            + "The chance that it rocks under a push of " + figures.force(5) + " is "
+            + Figures.percent(down.rockingShare()) + "." + (down.rocks() && pose.contacts().size() == 2
             ? " Set mid-rock, a free corner stands up to " + figures.length(pose.widest()) + " off the bed." : "");
     }
 

@@ -69,6 +69,8 @@ class WrongFilesTest {
         "length and width exchanged; '# length: 212|# width: 1180|# thickness: 31.5|ROWS|'; 1; write length 1180 and width 212",
         "heights downwards over a bed; 'KEYS|x,y,z,face|20,15,-30.1,|590,15,-30.7,|1160,197,-31,|0,0,0,bed'; 9; heights measured upwards",
         "a column height; 'KEYS|x,y,height|20,15,0|590,15,0|1160,197,0'; 5; \"height\"",
+        "decimal commas in a grid; 'KEYS|y\\x,20,590,1160|15,0,50,0,10,0,20|197,-0,05,0,00,0,25'; 6; one height below each of 3 places",
+        "a form with no heights in it; 'KEYS|x,y,z|20,15,|590,15,|1160,197,'; 1; Fill in the heights first",
         "depths beside heights; 'KEYS|x,y,z,depth|20,15,0,0|590,15,0,0|1160,197,0,0'; 5; one column z or depth",
         "a column twice; 'KEYS|x,y,x|20,15,0|590,15,0|1160,197,0'; 5; one column x",
         "decimal commas; 'KEYS|x,y,z|1,1,0,5|9,1,0,7|9,9,0,1'; 6; decimal commas need semicolons",
@@ -122,11 +124,20 @@ class WrongFilesTest {
     }
 
     @Test
+    void aGridMayHoldDepths() throws BadBoardFile {
+        Board board = board("KEYS|depth y\\x,20,1160|15,0.5,0|197,0,-0.4");
+
+        assertEquals(List.of(-0.5, 0.0, 0.0, 0.4), board.readings().stream().map(reading -> reading.z() + 0.0).toList());
+        assertTrue(board.remarks().stream().anyMatch(remark -> remark.startsWith("Depths count downwards")),
+            board.remarks().toString());
+    }
+
+    @Test
     void depthsAreTurnedRoundAndTheReportSaysSo() throws BadBoardFile {
         Board board = board("KEYS|x,y,depth|20,15,0.5|590,15,0|1160,197,-0.4");
 
         assertEquals(List.of(-0.5, 0.0, 0.4), board.readings().stream().map(Reading::z).toList());
-        assertTrue(board.remarks().stream().anyMatch(remark -> remark.startsWith("The column depth counts downwards")),
+        assertTrue(board.remarks().stream().anyMatch(remark -> remark.startsWith("Depths count downwards")),
             board.remarks().toString());
     }
 
