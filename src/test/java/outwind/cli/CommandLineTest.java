@@ -567,7 +567,7 @@ class CommandLineTest {
         Run run = run("judge", "--no-chart", "--out", folder.toString(), "--target", "26mm,19mm", "sample-probes/hall-table.csv");
 
         assertEquals(2, run.code());
-        assertTrue(run.err().startsWith("give one --target, with a decimal point; stack takes several"), run.err());
+        assertTrue(run.err().startsWith("give one --target, with a decimal point as in 28.5; stack takes several"), run.err());
     }
 
     @ParameterizedTest
