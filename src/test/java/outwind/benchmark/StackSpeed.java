@@ -43,7 +43,8 @@ public final class StackSpeed {
         }
         long start = System.nanoTime();
         Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), HEAP,
-            "-jar", jar.toString(), "stack", "--no-chart", "--price", "9.50 per bf", "--shop-rate", "48", "--out",
+            "-jar", jar.toString(), "stack", "--no-chart", "--price", "9.50 per bf", "--shop-rate", "48", "--cutter", "25mm",
+            "--deepest-pass", "1mm", "--feed", "2m", "--out",
             folder.resolve("out").toString(), boards.toString())
             .redirectOutput(ProcessBuilder.Redirect.DISCARD).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         String memory = "";
