@@ -15,7 +15,7 @@ import outwind.board.Fault;
 public record TornTail(byte[] whole, byte[] torn) {
 
     /** The remark of a file whose every line ends. */
-    public static final String REMARK = "# written line by line; a last line without its end was cut off";
+    public static final String REMARK = "# written line by line; a last line that does not end is torn";
 
     private static final int ENOUGH_TO_KNOW_IT_BY = 40;
 

@@ -213,13 +213,13 @@ public final class Sentences {
                 + " without --moisture.");
         }
         List<String> steps = new ArrayList<>();
-        if (!judgement.doubts().isEmpty() && judgement.planned() == Planned.NONE) {
+        if (isLookedAtFirst() && judgement.planned() == Planned.NONE) {
             steps.add("Measure again what looks wrong, then judge again. The verdict depends on it.");
             return steps;
         }
         Verdict verdict = judgement.verdict();
         // Where a reading looks wrong, reading it again comes before any other advice.
-        if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL || !judgement.doubts().isEmpty()) {
+        if (verdict != Verdict.NO && verdict != Verdict.DOUBTFUL || isLookedAtFirst()) {
             return steps;
         }
         boolean wantsCalipers = isOneThicknessStated() && !judgement.board().evenThickness();
