@@ -53,10 +53,10 @@ final class JudgeCommand implements Callable<Integer> {
     /** A place typed on the command line is that of a reading if it is no further from it than this (mm). */
     private static final double SAME_PLACE = 0.6;
 
-    /** What is appended to a report's name for the files beside it. */
     /** So many boards are judged before what came of them is written, on as many cores as there are. */
     private static final int TOGETHER = 16;
 
+    /** What is appended to a report's name for the files beside it. */
     private static final String DETAILS = "-details";
 
     @Spec
