@@ -232,7 +232,15 @@ final class Boards {
                 throw new Refused(400, "Too few readings would be left to judge the board by.");
             }
         }
-        return wish.skim().isBlank() ? board : board.withSkim(notNegative(wish.skim(), board.units()));
+        if (wish.skim().isBlank()) {
+            return board;
+        }
+        double skim = notNegative(wish.skim(), board.units());
+        try {
+            return board.withSkim(skim);
+        } catch (IllegalArgumentException e) {
+            throw new Refused(400, "That skim leaves no wood between the faces. Set less.");
+        }
     }
 
     private static Shop chosen(Shop shop, String cutter) throws Refused {

@@ -33,6 +33,7 @@ import java.util.stream.IntStream;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import outwind.board.Board;
@@ -105,7 +106,6 @@ class BenchServerTest {
         }
     }
 
-    // The rules of recording hold on the page too: while a recording has the file, nothing is written past it.
     @Test
     void thePageComesPackedToWhoUnpacksIt() throws Exception {
         try (Bench bench = new Bench(folder, false)) {
@@ -120,6 +120,19 @@ class BenchServerTest {
             // RFC 9110, section 12.4.2: a weight of 0 means "not acceptable".
             assertTrue(bench.packed("/bench.css", "gzip;q=0").headers().firstValue("Content-Encoding").isEmpty());
             assertTrue(bench.packed("/api/boards", "gzip").headers().firstValue("Content-Encoding").isEmpty());
+        }
+    }
+
+    // The board is 31.5 mm thick.
+    @ParameterizedTest
+    @CsvSource({"skim=15.75, no wood between the faces", "skim=-1, ", "target=0, above zero", "target=1000, below a metre"})
+    void whatNoBoardCanHaveIsRefusedInWords(String asked, String words) throws Exception {
+        Files.copy(Path.of("sample-probes/hall-table.csv"), folder.resolve("hall-table.csv"));
+        try (Bench bench = new Bench(folder, false)) {
+            HttpResponse<String> answer = bench.get("/api/see?board=hall-table.csv&" + asked);
+
+            assertEquals(400, answer.statusCode(), answer.body());
+            assertTrue(answer.body().contains(words == null ? "" : words), answer.body());
         }
     }
 
@@ -197,6 +210,7 @@ class BenchServerTest {
         }
     }
 
+    // The rules of recording hold on the page too: while a recording has the file, nothing is written past it.
     @Test
     void aBoardThatIsBeingRecordedElsewhereIsLeftAlone() throws Exception {
         try (Bench bench = new Bench(folder, false)) {
