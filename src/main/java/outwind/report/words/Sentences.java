@@ -115,8 +115,7 @@ public final class Sentences {
         OptionalDouble target = judgement.board().target();
         if (target.isEmpty()) {
             return median() <= 0 ? "It cannot be flattened." : "It should finish at about "
-                + figures.length((judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asMeasured())
-                .median()) + ".";
+                + figures.length(chosen().median()) + ".";
         }
         String wanted = figures.setting(target.getAsDouble());
         return switch (judgement.verdict()) {
@@ -243,7 +242,7 @@ public final class Sentences {
 
     private List<String> remedies() {
         double target = judgement.board().target().getAsDouble();
-        double safe = (judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asMeasured()).low();
+        double safe = chosen().low();
         // The whole board in one length is no crosscut: it only shows what lifting it further would do.
         Optional<EqualLengths> rescue = judgement.rescue()
             .filter(found -> found.count() > 1 || found.length() < judgement.board().length() - Saw.USUAL_KERF);
@@ -376,7 +375,7 @@ public final class Sentences {
         if (best.isEmpty()) {
             return "Caliper readings would narrow it little.";
         }
-        ThicknessRange range = judgement.lifts() ? judgement.outlook().levelled() : judgement.outlook().asMeasured();
+        ThicknessRange range = chosen();
         double left = best.get(best.size() - 1).left();
         return "Take " + Figures.count(best.size(), "caliper reading", "caliper readings") + ", near "
             + best.stream().map(next -> place(next.x(), next.y())).collect(Collectors.joining(", ")) + ". That should"
