@@ -1,6 +1,7 @@
 package outwind.stock;
 
 import java.util.random.RandomGenerator;
+import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * What some figures say of the spread they were drawn from: a normal distribution of unknown mean and deviation.
@@ -22,14 +23,9 @@ record LearntSpread(double mean, double sigma) {
 
     /** One of the spreads that the figures leave possible. */
     static LearntSpread drawn(double[] figures, double firstSigma, RandomGenerator random) {
-        double mean = 0;
-        for (double figure : figures) {
-            mean += figure / figures.length;
-        }
-        double squares = FIRST_DEGREES * firstSigma * firstSigma;
-        for (double figure : figures) {
-            squares += (figure - mean) * (figure - mean);
-        }
+        double mean = StatUtils.mean(figures);
+        double squares = FIRST_DEGREES * firstSigma * firstSigma
+            + StatUtils.variance(figures, mean) * (figures.length - 1);
         double chi = 0;
         for (int i = 0; i < FIRST_DEGREES + figures.length - 1; i++) {
             double z = random.nextGaussian();

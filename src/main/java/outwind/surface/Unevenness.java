@@ -3,6 +3,7 @@ package outwind.surface;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.apache.commons.math3.stat.StatUtils;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.surface.field.Viewpoint;
@@ -73,14 +74,6 @@ public record Unevenness(double multiple, double deviation, int boards) {
     }
 
     private static double squares(double[] values) {
-        double mean = 0;
-        for (double value : values) {
-            mean += value / values.length;
-        }
-        double squares = 0;
-        for (double value : values) {
-            squares += (value - mean) * (value - mean);
-        }
-        return squares;
+        return StatUtils.variance(values) * (values.length - 1);
     }
 }
