@@ -370,14 +370,14 @@ public final class KrigedField {
 
     /** None is left out for being light, and neighbours in the order stand for each other. */
     private int[] drawn(double[] shares) {
-        int[] order = order();
         int[] met = new int[DRAWN];
         double sum = 0;
         int steps = 0;
-        for (int i = 0; i < order.length && steps < DRAWN; i++) {
-            sum += shares[order[i]];
+        for (int i = 0; i < shares.length && steps < DRAWN; i++) {
+            int setting = inOrder(i);
+            sum += shares[setting];
             while (steps < DRAWN && sum * DRAWN > steps + 0.5) {
-                met[steps++] = order[i];
+                met[steps++] = setting;
             }
         }
         // Rounding may leave the sum a little below one.
@@ -389,16 +389,12 @@ public final class KrigedField {
     }
 
     /**
-     * All settings as they are numbered, range by range. Without hinges they are gone through size by size of the bends
-     * instead: where readings tell nothing of these, each then has its share of the draws, and the tails their length.
+     * Settings are gone through as they are numbered, range by range. Without hinges they are gone through size by size of
+     * the bends: where readings tell nothing of these, each then has its share of the draws, and the tails their length.
      */
-    private int[] order() {
-        if (layout.hinges() > 0) {
-            return IntStream.range(0, logWeights.length).toArray();
-        }
+    private int inOrder(int i) {
         int covariances = logWeights.length / layout.sizes;
-        return IntStream.range(0, logWeights.length)
-            .map(i -> i % covariances * layout.sizes + i / covariances).toArray();
+        return layout.hinges() > 0 ? i : i % covariances * layout.sizes + i / covariances;
     }
 
     /** One setting, given the observations. */
