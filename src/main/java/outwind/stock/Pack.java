@@ -113,10 +113,12 @@ public record Pack(int size, List<PricedBoard> measured, double target, double e
             new Urn(SHAPE, one.share()).fill(makes, like, n, random);
             int k = 0;
             for (int i = 0; i < size; i++) {
-                made[draw] += makes[i] ? 1 : 0;
-                k += i < n && makes[i] ? 1 : 0;
-                if (i < n && makes[i]) {
-                    ofBoard[i]++;
+                if (makes[i]) {
+                    made[draw]++;
+                    if (i < n) {
+                        ofBoard[i]++;
+                        k++;
+                    }
                 }
             }
             rough[draw] = one.rough();
