@@ -1,6 +1,7 @@
 package outwind.numeric;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,22 +15,29 @@ import java.util.List;
  * too small to matter. The fields of bent wood are smooth: half of the columns of the full root do for them, and no
  * more than these columns of C are ever looked at. A covariance without any variance has a root without columns.
  *
+ * <p>Where some places are taken first, steps go through these until nothing remains there: the columns after that are
+ * what the field may still do elsewhere where it is known at these.
+ *
  * <p>Source: H. Harbrecht, M. Peters and R. Schneider, Applied Numerical Mathematics 62 (2012) 428–440.
  */
-public final class LowRankRoot {
+final class LowRankRoot {
 
     /** Share by which variances must differ to be distinguished: symmetric places tie, and rounding must not choose. */
     private static final double TIE = 1e-6;
 
-    private final List<double[]> columns;
+    /** Share of the greatest variance below which a place taken first is known. */
+    private static final double KNOWN = 1e-9;
 
-    private LowRankRoot(List<double[]> columns) {
-        this.columns = columns;
-    }
+    private final List<double[]> columns = new ArrayList<>();
+    /** The greatest variance that was left when each column was found. */
+    private final List<Double> left = new ArrayList<>();
+    private int known;
+
+    private LowRankRoot() { }
 
     /** Columns of a covariance matrix. */
     @FunctionalInterface
-    public interface Columns {
+    interface Columns {
 
         /** Column {@code j}, a new array of length m. */
         double[] column(int j);
@@ -40,36 +48,46 @@ public final class LowRankRoot {
      *
      * @param variances diagonal of C, length m
      * @param columns   of C, symmetric and, but for rounding, positive semidefinite
-     * @param share     of the greatest variance that may be left out at any place, above zero
+     * @param first     places that are taken first, from the beginning; 0 to m − 1
+     * @param enough    variance that may be left out at any other place, above zero
      */
-    public static LowRankRoot of(double[] variances, Columns columns, double share) {
+    static LowRankRoot of(double[] variances, Columns columns, int first, double enough) {
         double[] remaining = variances.clone();
-        double enough = share * remaining[greatest(remaining)];
-        List<double[]> root = new ArrayList<>();
-        for (int pivot = greatest(remaining); remaining[pivot] > enough; pivot = greatest(remaining)) {
-            double[] column = columns.column(pivot);
-            for (double[] earlier : root) {
+        LowRankRoot root = new LowRankRoot();
+        if (first > 0) {
+            root.extend(remaining, columns, 0, first, KNOWN * variances[greatest(variances, 0, first)]);
+        }
+        root.known = root.rank();
+        root.extend(remaining, columns, first, remaining.length, enough);
+        return root;
+    }
+
+    /** Takes steps at some places until no more than enough variance remains at any of them. */
+    private void extend(double[] remaining, Columns covariances, int from, int to, double enough) {
+        for (int pivot = greatest(remaining, from, to); remaining[pivot] > enough; pivot = greatest(remaining, from, to)) {
+            double[] column = covariances.column(pivot);
+            for (double[] earlier : columns) {
                 subtract(earlier[pivot], earlier, column);
             }
             double scale = 1 / Math.sqrt(remaining[pivot]);
+            left.add(remaining[pivot]);
             for (int i = 0; i < column.length; i++) {
                 column[i] *= scale;
                 remaining[i] -= column[i] * column[i];
             }
             // Rounding must not choose a place twice.
             remaining[pivot] = 0;
-            root.add(column);
+            columns.add(column);
         }
-        return new LowRankRoot(root);
     }
 
     /** The first place whose variance is the greatest, or so near it that rounding might decide between them. */
-    private static int greatest(double[] variances) {
+    private static int greatest(double[] variances, int from, int to) {
         double most = Double.NEGATIVE_INFINITY;
-        for (double variance : variances) {
-            most = Math.max(most, variance);
+        for (int i = from; i < to; i++) {
+            most = Math.max(most, variances[i]);
         }
-        int first = 0;
+        int first = from;
         while (variances[first] < most - TIE * Math.abs(most)) {
             first++;
         }
@@ -83,19 +101,22 @@ public final class LowRankRoot {
     }
 
     /** Columns r of the root. */
-    public int rank() {
+    int rank() {
         return columns.size();
     }
 
-    /**
-     * Adds G·w to a vector.
-     *
-     * @param white w, length r: independent with variance one for a draw from the covariance
-     * @param onto  length m; changed
-     */
-    public void addTimes(double[] white, double[] onto) {
-        for (int k = 0; k < white.length; k++) {
-            subtract(-white[k], columns.get(k), onto);
-        }
+    /** How many of the columns, from the beginning, make the places taken first what they are. */
+    int known() {
+        return known;
+    }
+
+    /** The greatest variance that was left when column {@code k} was found. */
+    double left(int k) {
+        return left.get(k);
+    }
+
+    /** Column {@code k} at some places in a row. */
+    double[] column(int k, int from, int to) {
+        return Arrays.copyOfRange(columns.get(k), from, to);
     }
 }

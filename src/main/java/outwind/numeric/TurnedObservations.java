@@ -1,5 +1,6 @@
 package outwind.numeric;
 
+import java.util.SplittableRandom;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
@@ -24,19 +25,29 @@ public final class TurnedObservations {
     private final Covariance correlation;
     private final double[] x;
     private final double[] y;
+    /** Standard deviations of the noise where f is 1. */
+    private final double[] deviations;
     private final double[] eigenvalues;
-    /** T, a row for each eigenvalue. */
+    /** T, a row for each eigenvalue, and the same with a row for each observation. */
     private final double[][] turn;
+    private final double[][] turnOf;
     /** T·B column by column, and T·z after them. */
     private final double[][] turned;
 
-    private TurnedObservations(Covariance correlation, double[] x, double[] y, double[] eigenvalues, double[][] turn,
-                               double[][] turned) {
+    private TurnedObservations(Covariance correlation, double[] x, double[] y, double[] deviations, double[] eigenvalues,
+                               double[][] turn, double[][] turned) {
         this.correlation = correlation;
         this.x = x;
         this.y = y;
+        this.deviations = deviations;
         this.eigenvalues = eigenvalues;
         this.turn = turn;
+        this.turnOf = new double[x.length][turn.length];
+        for (int k = 0; k < turn.length; k++) {
+            for (int i = 0; i < x.length; i++) {
+                turnOf[i][k] = turn[k][i];
+            }
+        }
         this.turned = turned;
     }
 
@@ -53,9 +64,11 @@ public final class TurnedObservations {
     public static TurnedObservations of(Covariance correlation, double[] x, double[] y, double[][] columns, double[] z,
                                         double[] noise) {
         int n = x.length;
+        double[] deviations = new double[n];
         double[] scale = new double[n];
         for (int i = 0; i < n; i++) {
-            scale[i] = 1 / Math.sqrt(noise[i]);
+            deviations[i] = Math.sqrt(noise[i]);
+            scale[i] = 1 / deviations[i];
         }
         DMatrixRMaj scaled = new DMatrixRMaj(n, n);
         for (int i = 0; i < n; i++) {
@@ -83,7 +96,7 @@ public final class TurnedObservations {
         for (int j = 0; j <= columns.length; j++) {
             turned[j] = times(turn, j < columns.length ? columns[j] : z);
         }
-        return new TurnedObservations(correlation, x, y, eigenvalues, turn, turned);
+        return new TurnedObservations(correlation, x, y, deviations, eigenvalues, turn, turned);
     }
 
     private static double[] times(double[][] rows, double[] vector) {
@@ -100,6 +113,12 @@ public final class TurnedObservations {
             sum += a[i] * b[i];
         }
         return sum;
+    }
+
+    private static void subtract(double factor, double[] of, double[] from) {
+        for (int i = 0; i < from.length; i++) {
+            from[i] -= factor * of[i];
+        }
     }
 
     /** Precisions of the turned observations: 1 / (s²·d + f²), length n. */
@@ -182,7 +201,19 @@ public final class TurnedObservations {
      * @throws IllegalArgumentException if the observations cannot see a free coefficient
      */
     public Conditioned conditioned(double variance, double noise, int[] columns, double[] precisions) {
-        return new Conditioned(variance, precisions(variance, noise), columns, precisions);
+        return new Conditioned(variance, noise, columns, precisions);
+    }
+
+    /**
+     * A root of the correlation of the observations and other places together, for {@link Conditioned#draw}.
+     *
+     * @param order in which observations are gone through, a permutation of 0 to n − 1
+     * @param atX   other places, length m
+     * @param atY   other places, length m
+     * @param enough variance that may be left out at any place, of a field of variance 1
+     */
+    public FieldRoot root(int[] order, double[] atX, double[] atY, double enough) {
+        return FieldRoot.of(correlation, x, y, order, atX, atY, enough);
     }
 
     /**
@@ -224,20 +255,23 @@ public final class TurnedObservations {
     public final class Conditioned {
 
         private final double variance;
+        private final double noise;
         private final double[] weights;
         private final int[] columns;
+        private final double[] precisions;
         /** L of A = BᵀK⁻¹B + precisions = L·Lᵀ, row by row. */
         private final double[][] lower;
         private final double[] coefficients;
         private final double[] residual;
 
-        private Conditioned(double variance, double[] weights, int[] columns, double[] precisions) {
+        private Conditioned(double variance, double noise, int[] columns, double[] precisions) {
             this.variance = variance;
-            this.weights = weights;
+            this.noise = noise;
+            this.weights = precisions(variance, noise);
             this.columns = columns;
+            this.precisions = precisions;
             int n = weights.length;
             int q = columns.length;
-            double[] z = turned[turned.length - 1];
             this.lower = new double[q][q];
             this.coefficients = new double[q];
             double[] weighted = new double[n];
@@ -249,23 +283,40 @@ public final class TurnedObservations {
                     lower[i][j] = dot(weighted, turned[columns[j]]);
                 }
                 lower[i][i] += precisions[i];
-                coefficients[i] = dot(weighted, z);
             }
             factor(lower);
-            solveLower(lower, coefficients);
-            for (int i = q - 1; i >= 0; i--) {
-                coefficients[i] /= lower[i][i];
-                for (int j = 0; j < i; j++) {
-                    coefficients[j] -= lower[i][j] * coefficients[i];
+            this.residual = turned[turned.length - 1].clone();
+            explain(residual, coefficients);
+        }
+
+        /**
+         * What the field makes of turned observations.
+         *
+         * @param left  T·z, length n; K⁻¹ times what the coefficients leave of it, turned, after that
+         * @param onto  the coefficients' means are added to these
+         */
+        private void explain(double[] left, double[] onto) {
+            int q = columns.length;
+            double[] means = new double[q];
+            for (int i = 0; i < q; i++) {
+                double[] column = turned[columns[i]];
+                for (int k = 0; k < left.length; k++) {
+                    means[i] += column[k] * weights[k] * left[k];
                 }
             }
-            this.residual = new double[n];
-            for (int k = 0; k < n; k++) {
-                residual[k] = z[k];
-                for (int i = 0; i < q; i++) {
-                    residual[k] -= coefficients[i] * turned[columns[i]][k];
+            solveLower(lower, means);
+            for (int i = q - 1; i >= 0; i--) {
+                means[i] /= lower[i][i];
+                for (int j = 0; j < i; j++) {
+                    means[j] -= lower[i][j] * means[i];
                 }
-                residual[k] *= weights[k];
+            }
+            for (int i = 0; i < q; i++) {
+                onto[i] += means[i];
+                subtract(means[i], turned[columns[i]], left);
+            }
+            for (int k = 0; k < left.length; k++) {
+                left[k] *= weights[k];
             }
         }
 
@@ -309,6 +360,61 @@ public final class TurnedObservations {
                 each[i] *= variance;
             }
             return each;
+        }
+
+        /**
+         * A field that the observations leave possible, noise not in it.
+         *
+         * <pre>
+         *   z̃ = B·β̃ + s·G·c + ε̃,   β̃, c, ε̃ drawn from the prior (a free β̃ may be anything: 0)
+         *   field = B₀·(β̃ + b) + s·P·(c + s·Gᵀ·v) + s·H·d,   b and v as z − z̃ would have them
+         * </pre>
+         * A draw from the prior is off from what its own readings would say of it as the true field is off from what its
+         * readings say. So that much is added to these.
+         *
+         * <p>Source: A. G. Journel and C. J. Huijbregts, Mining Geostatistics, Academic Press 1978, section VII.A.3.
+         *
+         * @param root      as {@link TurnedObservations#root} has it for m places
+         * @param columnsAt all columns of B there, each of length m
+         * @param negligible variance that may be left out at any place
+         * @return length m
+         */
+        public double[] draw(FieldRoot root, double[][] columnsAt, double negligible, SplittableRandom random) {
+            double spread = Math.sqrt(variance);
+            double[] known = spreads(root.known(), spread, random);
+            double[] free = spreads(root.free(negligible / variance), spread, random);
+            double[] sizes = new double[columns.length];
+            for (int i = 0; i < sizes.length; i++) {
+                sizes[i] = precisions[i] > 0 ? random.nextGaussian() / Math.sqrt(precisions[i]) : 0;
+            }
+            double[] read = new double[x.length];
+            root.addObserved(known, read);
+            for (int i : root.order()) {
+                read[i] += Math.sqrt(noise) * deviations[i] * random.nextGaussian();
+            }
+            double[] left = turned[turned.length - 1].clone();
+            for (int i = 0; i < read.length; i++) {
+                subtract(read[i], turnOf[i], left);
+            }
+            for (int i = 0; i < sizes.length; i++) {
+                subtract(sizes[i], turned[columns[i]], left);
+            }
+            explain(left, sizes);
+            root.addWeighed(variance, untimes(left), known);
+            double[] drawn = new double[columnsAt.length == 0 ? 0 : columnsAt[0].length];
+            root.addElsewhere(known, free, drawn);
+            for (int i = 0; i < sizes.length; i++) {
+                subtract(-sizes[i], columnsAt[columns[i]], drawn);
+            }
+            return drawn;
+        }
+
+        private static double[] spreads(int count, double spread, SplittableRandom random) {
+            double[] drawn = new double[count];
+            for (int k = 0; k < count; k++) {
+                drawn[k] = spread * random.nextGaussian();
+            }
+            return drawn;
         }
 
         /**

@@ -51,7 +51,8 @@ public record SampledBoard(Places places, double[] top, double[] underside) {
     public double greatest(IntToDoubleFunction quantity) {
         double greatest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < size(); i++) {
-            greatest = Math.max(greatest, quantity.applyAsDouble(i));
+            double value = quantity.applyAsDouble(i);
+            greatest = value > greatest ? value : greatest;
         }
         return greatest;
     }

@@ -1,8 +1,11 @@
 package outwind.surface;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.apache.commons.math3.stat.StatUtils;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
@@ -40,13 +43,15 @@ public record Unevenness(double multiple, double deviation, int boards) {
         double squares = 0;
         int degrees = 0;
         int read = 0;
+        // Boards of one size that were read at the same places have this in common.
+        Map<List<Double>, Double> usual = new HashMap<>();
         for (Board board : boards) {
             int d = board.calipers().size() - 1;
             if (d + 1 < FEWEST_READINGS) {
                 continue;
             }
             double own = squares(board.calipers().stream().mapToDouble(CaliperReading::thickness).toArray());
-            ratios += d * (own - d * Math.pow(CaliperReading.DEVIATION, 2)) / usual(board);
+            ratios += d * (own - d * Math.pow(CaliperReading.DEVIATION, 2)) / usual.computeIfAbsent(sizeAndPlaces(board), key -> usual(board));
             squares += own;
             degrees += d;
             read++;
@@ -59,6 +64,11 @@ public record Unevenness(double multiple, double deviation, int boards) {
     public Board appliedTo(Board board) {
         return board.calipers().isEmpty() && board.thickness().isPresent() && !board.evenThickness()
             ? board.strayingBy(multiple) : board;
+    }
+
+    private static List<Double> sizeAndPlaces(Board board) {
+        return Stream.concat(Stream.of(board.length(), board.width()),
+            board.calipers().stream().flatMap(caliper -> Stream.of(caliper.x(), caliper.y()))).toList();
     }
 
     /** Sum of squares about their mean to expect at the places where a board was read (mm²). */

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RectangularCholeskyDecomposition;
@@ -25,41 +27,40 @@ class LowRankRootTest {
         return c;
     }
 
-    private static LowRankRoot rootOf(double[][] c, double share) {
+    private static LowRankRoot rootOf(double[][] c, double enough) {
+        return rootOf(c, 0, enough);
+    }
+
+    private static LowRankRoot rootOf(double[][] c, int first, double enough) {
         double[] variances = new double[c.length];
         for (int i = 0; i < c.length; i++) {
             variances[i] = c[i][i];
         }
-        return LowRankRoot.of(variances, j -> c[j].clone(), share);
+        return LowRankRoot.of(variances, j -> c[j].clone(), first, enough);
     }
 
-    /** G, column by column, as G times each unit vector. */
     private static RealMatrix matrix(LowRankRoot root, int size) {
-        RealMatrix g = MatrixUtils.createRealMatrix(size, root.rank());
+        RealMatrix g = MatrixUtils.createRealMatrix(size, Math.max(1, root.rank()));
         for (int k = 0; k < root.rank(); k++) {
-            double[] unit = new double[root.rank()];
-            unit[k] = 1;
-            double[] column = new double[size];
-            root.addTimes(unit, column);
-            g.setColumn(k, column);
+            g.setColumn(k, root.column(k, 0, size));
         }
         return g;
     }
 
     // What is left out is positive semidefinite, so no entry of it is greater than the greatest variance left out.
     @Test
-    void squareOfTheRootIsTheCovarianceToTheShareAskedFor() {
+    void squareOfTheRootIsTheCovarianceToTheVarianceThatIsEnough() {
         SplittableRandom random = new SplittableRandom(31);
-        for (double share : new double[] {1e-2, 1e-4, 1e-8}) {
+        for (double enough : new double[] {4e-4, 4e-6, 4e-10}) {
             double[][] c = matern(80, random);
 
-            RealMatrix square = matrix(rootOf(c, share), 80);
+            RealMatrix square = matrix(rootOf(c, enough), 80);
             square = square.multiply(square.transpose());
 
             for (int i = 0; i < 80; i++) {
                 assertTrue(square.getEntry(i, i) <= c[i][i] + 1e-15);
                 for (int j = 0; j < 80; j++) {
-                    assertEquals(c[i][j], square.getEntry(i, j), share * 0.04 + 1e-15);
+                    assertEquals(c[i][j], square.getEntry(i, j), enough + 1e-15);
                 }
             }
         }
@@ -74,7 +75,7 @@ class LowRankRootTest {
             RealMatrix expected = new RectangularCholeskyDecomposition(MatrixUtils.createRealMatrix(c), 0)
                 .getRootMatrix();
 
-            RealMatrix g = matrix(rootOf(c, 1e-3), 30);
+            RealMatrix g = matrix(rootOf(c, 4e-5), 30);
 
             for (int k = 0; k < g.getColumnDimension(); k++) {
                 assertArrayEquals(expected.getColumn(k), g.getColumn(k), 1e-9);
@@ -107,8 +108,8 @@ class LowRankRootTest {
             }
         }
 
-        RealMatrix one = matrix(rootOf(c, 1e-3), 45);
-        RealMatrix other = matrix(rootOf(rounded, 1e-3), 45);
+        RealMatrix one = matrix(rootOf(c, 4e-5), 45);
+        RealMatrix other = matrix(rootOf(rounded, 4e-5), 45);
 
         assertEquals(one.getColumnDimension(), other.getColumnDimension());
         for (int k = 0; k < one.getColumnDimension(); k++) {
@@ -118,11 +119,48 @@ class LowRankRootTest {
 
     @Test
     void fieldThatIsKnownEverywhereHasNoColumns() {
-        LowRankRoot root = rootOf(new double[4][4], 1e-6);
+        assertEquals(0, rootOf(new double[4][4], 1e-6).rank());
+    }
 
-        assertEquals(0, root.rank());
-        double[] onto = {1, 2, 3, 4};
-        root.addTimes(new double[0], onto);
-        assertArrayEquals(new double[] {1, 2, 3, 4}, onto);
+    /** Known at the places taken first, the field has the variances elsewhere that kriging through them leaves. */
+    @Test
+    void columnsBeyondTheKnownOnesAreWhatIsLeftWherePlacesTakenFirstAreKnown() {
+        SplittableRandom random = new SplittableRandom(33);
+        int first = 8;
+        double[][] c = matern(30, random);
+        RealMatrix all = MatrixUtils.createRealMatrix(c);
+        RealMatrix across = all.getSubMatrix(first, 29, 0, first - 1);
+        RealMatrix expected = all.getSubMatrix(first, 29, first, 29).subtract(across
+            .multiply(new LUDecomposition(all.getSubMatrix(0, first - 1, 0, first - 1)).getSolver().getInverse())
+            .multiply(across.transpose()));
+
+        LowRankRoot root = rootOf(c, first, 1e-8);
+
+        assertEquals(first, root.known());
+        RealMatrix rest = matrix(root, 30).getSubMatrix(0, 29, first, root.rank() - 1);
+        RealMatrix square = rest.multiply(rest.transpose());
+        for (int i = 0; i < 30; i++) {
+            for (int j = 0; j < 30; j++) {
+                assertEquals(i < first || j < first ? 0 : expected.getEntry(i - first, j - first), square.getEntry(i, j), 2e-8);
+            }
+        }
+        for (int k = first; k < root.rank(); k++) {
+            double pivot = Arrays.stream(root.column(k, 0, 30)).map(g -> g * g).max().orElseThrow();
+            assertEquals(pivot, root.left(k), 1e-12);
+        }
+    }
+
+    /** A reading pasted twice tells nothing more of the field. */
+    @Test
+    void aPlaceTakenFirstTwiceIsKnownAtOnce() {
+        double[][] once = matern(12, new SplittableRandom(34));
+        double[][] c = new double[13][13];
+        for (int i = 0; i < 13; i++) {
+            for (int j = 0; j < 13; j++) {
+                c[i][j] = once[Math.max(0, i - 1)][Math.max(0, j - 1)];
+            }
+        }
+
+        assertEquals(4, rootOf(c, 5, 1e-6).known());
     }
 }

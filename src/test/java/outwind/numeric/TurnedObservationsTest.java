@@ -172,4 +172,48 @@ class TurnedObservationsTest {
             assertEquals(expected.means()[k], mean, 1e-9);
         }
     }
+
+    /** Moments of 100,000 draws, to five standard errors. */
+    @Test
+    void drawsHaveTheMeansAndCovariancesOfTheField() {
+        double[] atX = {-0.5, 0, 0.9};
+        double[] atY = {0.3, -0.8, 0.9};
+        double[][] columnsAt = new double[5][3];
+        double[][] trendAt = new double[3][];
+        for (int k = 0; k < 3; k++) {
+            double[] at = at(atX[k], atY[k]);
+            trendAt[k] = Arrays.copyOf(at, 3);
+            for (int j = 0; j < 5; j++) {
+                columnsAt[j][k] = at[j];
+            }
+        }
+        KrigedPlaces expected = reference(0.3, 1.5).at(atX, atY, trendAt);
+        TurnedObservations turned = turned();
+        TurnedObservations.Conditioned conditioned = turned.conditioned(0.09, 2.25, new int[] {0, 1, 2, 3, 4},
+            new double[] {0, 0, 0, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2)});
+        FieldRoot root = turned.root(IntStream.range(0, N).map(i -> N - 1 - i).toArray(), atX, atY, 1e-9);
+        SplittableRandom random = new SplittableRandom(35);
+        int count = 100_000;
+        double[] means = new double[3];
+        double[][] products = new double[3][3];
+        for (int d = 0; d < count; d++) {
+            double[] drawn = conditioned.draw(root, columnsAt, 1e-9, random);
+            for (int i = 0; i < 3; i++) {
+                means[i] += drawn[i] / count;
+                for (int j = 0; j < 3; j++) {
+                    products[i][j] += (drawn[i] - expected.means()[i]) * (drawn[j] - expected.means()[j]) / count;
+                }
+            }
+        }
+
+        double[] variances = expected.variances();
+        for (int i = 0; i < 3; i++) {
+            double[] covariances = expected.covariances(i);
+            assertEquals(expected.means()[i], means[i], 5 * Math.sqrt(variances[i] / count));
+            for (int j = 0; j < 3; j++) {
+                assertEquals(covariances[j], products[i][j],
+                    5 * Math.sqrt((variances[i] * variances[j] + covariances[j] * covariances[j]) / count));
+            }
+        }
+    }
 }

@@ -57,12 +57,12 @@ class UnevennessTest {
         assertEquals(1, learnt.multiple(), 0.3);
     }
 
-    /** Boards drawn from what is believed of sawn ones, made twice as uneven. */
+    /** Boards drawn from what is believed of sawn ones, made twice as uneven. So many have a standard error of 0.05. */
     @Test
     void manyBoardsTwiceAsUnevenAreFoundToBe() {
         SplittableRandom random = new SplittableRandom(20261128);
         List<Board> boards = new ArrayList<>();
-        for (double[] draw : SawnThickness.stated(43, 1, new Viewpoint(LENGTH, WIDTH, false, false)).draws(X, Y, 600, random)) {
+        for (double[] draw : SawnThickness.stated(43, 1, new Viewpoint(LENGTH, WIDTH, false, false)).draws(X, Y, 2400, random)) {
             double[] twice = new double[4];
             for (int i = 0; i < 4; i++) {
                 twice[i] = 43 + 2 * (draw[i] - 43) + 0.05 * random.nextGaussian();

@@ -3,12 +3,14 @@ package outwind.surface.field;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import outwind.numeric.Covariance;
+import outwind.numeric.FieldRoot;
 import outwind.numeric.KrigedPlaces;
 import outwind.numeric.LeastSquares;
-import outwind.numeric.LowRankRoot;
 import outwind.numeric.Matern52;
 import outwind.numeric.Sweep;
 import outwind.numeric.TurnedObservations;
@@ -43,6 +45,7 @@ public final class KrigedField {
     private static final double[] SPREAD_STEPS = {-2, -1.2, -0.4, 0.4, 1.2, 2};
     private static final double[] ALONG_STEPS = {-2.2, -1, 0.1, 1.2};
     private static final double[] ACROSS_STEPS = {-1.8, -0.4, 0.9};
+    private static final int RANGES = ALONG_STEPS.length * ACROSS_STEPS.length;
 
     /** Settings lighter than this share of the heaviest are left out of means, for speed. */
     private static final double LIGHTEST = 0.01;
@@ -57,10 +60,13 @@ public final class KrigedField {
     private static final double FAR = 2.5;
 
     /** Settings so much lighter than the heaviest, as a logarithm, weigh nothing. */
-    private static final double NOTHING = 25;
+    private static final double NOTHING = 16;
 
-    /** Share of the greatest variance that draws may lack at any place: a fiftieth of its standard deviation. */
-    private static final double NEGLIGIBLE = 4e-4;
+    /** Share of the greatest variance that draws may lack at any place: a twentieth of its standard deviation. */
+    private static final double NEGLIGIBLE = 2.5e-3;
+
+    /** Every so many of many places show how great the variance is among them all. */
+    private static final int SOME = 7;
 
     /** Draws are made of so many settings, taken at even steps of their summed weights. */
     private static final int DRAWN = 48;
@@ -86,9 +92,11 @@ public final class KrigedField {
     private final List<TurnedObservations> turned;
     private final double[] spreads;
     private final double[] factors;
-    /** Logarithms of the weight of each setting, before and after the observations, up to a constant each. */
+    /** Logarithm of how likely each covariance is before the observations, up to a constant. */
     private final double[] logPriors;
+    /** The same of each setting after them. */
     private final double[] logWeights;
+    private final double noiseFactor;
     /** Those that draws are made of, each standing for the same share of the weight. */
     private final int[] drawn;
     private final Setting[] settings;
@@ -106,6 +114,7 @@ public final class KrigedField {
         this.logPriors = logPriors;
         this.logWeights = logWeights;
         double[] shares = shares(logWeights);
+        this.noiseFactor = noiseFactor(shares);
         this.drawn = drawn(shares);
         this.coefficients = new double[layout.columns()];
         this.weights = new double[turned.size()][observations.size()];
@@ -120,8 +129,6 @@ public final class KrigedField {
     private static final class Layout {
 
         private final Viewpoint seen;
-        /** Places of hinges as shares of the length, as they come from the viewpoint. */
-        private final double[] hingePlaces;
         private final Scaling scaling;
         private final List<Term> free = new ArrayList<>();
         private final List<Term> unseen = new ArrayList<>();
@@ -130,19 +137,19 @@ public final class KrigedField {
         private final int firstHinge;
         /** How many combinations of sizes the groups have. */
         private final int sizes;
-        /** For each combination, the precisions of the columns before the hinges, and the logarithm of its share. */
+        /** For each combination, the precisions of the columns before the hinges. */
         private final double[][] precisions;
-        private final double[] logShares;
+        /** Hinges none or one, numbered from 1, within sizes: how likely each pair of them is, as logarithms. */
+        private final double[] logInner;
 
         Layout(List<Term> terms, Observations observations, Prior prior, Viewpoint seen) {
             this.seen = seen;
-            this.hingePlaces = Arrays.stream(Bends.HINGES).map(place -> seen.farEnd() ? 1 - place : place).toArray();
             this.scaling = Scaling.ofBoard(seen.length(), seen.width());
             this.prior = prior;
             double[][] design = new double[observations.size()][terms.size()];
             for (int i = 0; i < design.length; i++) {
                 for (int j = 0; j < terms.size(); j++) {
-                    design[i][j] = terms.get(j).at(scaling.u(observations.x()[i]), scaling.v(observations.y()[i]));
+                    design[i][j] = terms.get(j).at(u(observations.x()[i]), v(observations.y()[i]));
                 }
             }
             boolean[] determined = LeastSquares.independentColumns(design, TrendFit.LEAST_ANGLE);
@@ -153,7 +160,8 @@ public final class KrigedField {
             this.firstHinge = firstBend + prior.bends().groups().stream().mapToInt(group -> group.bends().size()).sum();
             this.sizes = prior.bends().groups().stream().mapToInt(group -> group.sizes().length).reduce(1, (a, b) -> a * b);
             this.precisions = IntStream.range(0, sizes).mapToObj(this::precisionsOf).toArray(double[][]::new);
-            this.logShares = IntStream.range(0, sizes).mapToDouble(this::logShareOf).toArray();
+            this.logInner = IntStream.range(0, sizes * (1 + hinges()))
+                .mapToDouble(i -> logShareOf(i / (1 + hinges())) + logHinge(i % (1 + hinges()))).toArray();
         }
 
         int columns() {
@@ -164,10 +172,18 @@ public final class KrigedField {
             return prior.bends().hingeShare() > 0 ? HINGES : 0;
         }
 
-        /** All columns at a place. */
+        private double u(double x) {
+            return scaling.u(seen.seenX(x));
+        }
+
+        private double v(double y) {
+            return scaling.v(seen.seenY(y));
+        }
+
+        /** All columns at a place, as they come from the viewpoint: what is drawn is then mirrored with the board. */
         double[] at(double x, double y) {
-            double u = scaling.u(x);
-            double v = scaling.v(y);
+            double u = u(x);
+            double v = v(y);
             double[] values = new double[columns()];
             int at = 0;
             for (Term term : free) {
@@ -182,7 +198,7 @@ public final class KrigedField {
                 }
             }
             for (int k = 0; at < values.length; k++) {
-                double hinge = Bends.hinge(hingePlaces[k], x, seen.length());
+                double hinge = Bends.hinge(Bends.HINGES[k], seen.seenX(x), seen.length());
                 values[at++] = hinge;
                 values[at++] = hinge * v;
             }
@@ -234,7 +250,7 @@ public final class KrigedField {
         }
 
         /** Logarithm of how likely a hinge is at the outset; 0 stands for none. */
-        double logHinge(int hinge) {
+        private double logHinge(int hinge) {
             double share = prior.bends().hingeShare();
             return hinge == 0 ? Math.log(1 - share) : Math.log(share / HINGES);
         }
@@ -249,8 +265,11 @@ public final class KrigedField {
     /** Does what is to be done with each setting's sweep. */
     private interface Visitor {
 
-        /** @param sweep from the first bend on, with all columns eliminated but those of hinges */
-        void visit(int setting, Sweep sweep, int hinge);
+        /**
+         * @param inner the number of the sizes and the hinge within their covariance
+         * @param sweep from the first bend on, with all columns eliminated but those of hinges
+         */
+        void visit(int inner, Sweep sweep, int hinge);
     }
 
     /**
@@ -279,46 +298,42 @@ public final class KrigedField {
         for (int s = 0; s < spreads.length; s++) {
             spreads[s] = prior.spread() * Math.exp(SPREAD_STEPS[s] * prior.spreadLog());
         }
-        List<TurnedObservations> turned = new ArrayList<>();
-        for (double along : ALONG_STEPS) {
-            for (double across : ACROSS_STEPS) {
-                Covariance correlation = new Matern52(1, seen.length() * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
-                    seen.width() * prior.rangeAcross() * Math.exp(across * prior.rangeLog()));
-                turned.add(TurnedObservations.of(correlation, observations.x(), observations.y(), columns,
-                    observations.z(), observations.noiseVariance()));
+        double[] logPriors = logPriors(noises);
+        double[] logWeights = new double[logPriors.length * layout.logInner.length];
+        int each = logPriors.length / RANGES;
+        List<TurnedObservations> turned = IntStream.range(0, RANGES).parallel().mapToObj(range -> {
+            TurnedObservations ofRange = TurnedObservations.of(correlation(prior, seen, range), observations.x(),
+                observations.y(), columns, observations.z(), observations.noiseVariance());
+            for (int c = range * each; c < (range + 1) * each; c++) {
+                double logPrior = logPriors[c];
+                int first = c * layout.logInner.length;
+                double factor = noises.factors()[c % noises.factors().length];
+                double spread = spreads[c / noises.factors().length % spreads.length];
+                sweep(layout, ofRange.sweep(spread * spread, factor * factor, layout.firstHinge, false), true,
+                    (i, sweep, hinge) ->
+                        logWeights[first + i] = logPrior + layout.logInner[i] + logLikelihood(layout, sweep, hinge));
             }
-        }
-        double[] logPriors = logPriors(layout, noises);
-        double[] logWeights = logPriors.clone();
-        int inner = layout.sizes * (1 + layout.hinges());
-        for (int c = 0; c < logWeights.length / inner; c++) {
-            double factor = noises.factors()[c % noises.factors().length];
-            double spread = spreads[c / noises.factors().length % spreads.length];
-            Sweep all = turned.get(c / noises.factors().length / spreads.length).sweep(spread * spread, factor * factor,
-                layout.firstHinge, false);
-            sweep(layout, all, c * inner, true, (setting, sweep, hinge) ->
-                logWeights[setting] += logLikelihood(layout, sweep, hinge));
-        }
+            return ofRange;
+        }).toList();
         return new KrigedField(observations, layout, turned, spreads, noises.factors(), logPriors, logWeights);
     }
 
-    /** Logarithms of how likely each setting is at the outset, up to a constant: range by range, the hinge running first. */
-    private static double[] logPriors(Layout layout, Noises noises) {
-        double none = layout.logHinge(0);
-        double each = layout.logHinge(1);
-        double[] logs = new double[ALONG_STEPS.length * ACROSS_STEPS.length * SPREAD_STEPS.length
-            * noises.shares().length * layout.sizes * (1 + layout.hinges())];
+    private static Covariance correlation(Prior prior, Viewpoint seen, int range) {
+        double along = ALONG_STEPS[range / ACROSS_STEPS.length];
+        double across = ACROSS_STEPS[range % ACROSS_STEPS.length];
+        return new Matern52(1, seen.length() * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
+            seen.width() * prior.rangeAcross() * Math.exp(across * prior.rangeLog()));
+    }
+
+    /** Logarithms of how likely each covariance is at the outset, up to a constant: range by range, the noise running first. */
+    private static double[] logPriors(Noises noises) {
+        double[] logs = new double[RANGES * SPREAD_STEPS.length * noises.shares().length];
         int at = 0;
         for (double along : ALONG_STEPS) {
             for (double across : ACROSS_STEPS) {
                 for (double spread : SPREAD_STEPS) {
                     for (double share : noises.shares()) {
-                        double log = Math.log(share) - (spread * spread + along * along + across * across) / 2;
-                        for (double ofSizes : layout.logShares) {
-                            for (int hinge = 0; hinge <= layout.hinges(); hinge++) {
-                                logs[at++] = log + ofSizes + (hinge == 0 ? none : each);
-                            }
-                        }
+                        logs[at++] = Math.log(share) - (spread * spread + along * along + across * across) / 2;
                     }
                 }
             }
@@ -332,11 +347,11 @@ public final class KrigedField {
     }
 
     /**
-     * Goes through sizes and hinges of one covariance, whose settings begin at a number.
+     * Goes through sizes and hinges of one covariance.
      *
      * @param everyHinge true for hinges beside bends of every size, false for those beside the smallest alone
      */
-    private static void sweep(Layout layout, Sweep all, int first, boolean everyHinge, Visitor visitor) {
+    private static void sweep(Layout layout, Sweep all, boolean everyHinge, Visitor visitor) {
         double[] precisions = layout.precisions[0];
         for (int j = 0; j < layout.firstBend; j++) {
             all.eliminate(j, precisions[j]);
@@ -349,13 +364,16 @@ public final class KrigedField {
                 sweep.eliminate(j - layout.firstBend, ofGroup[j]);
             }
             for (int h = 0; h <= (hinges ? layout.hinges() : 0); h++) {
-                visitor.visit(first + g * (1 + layout.hinges()) + h, sweep, h);
+                visitor.visit(g * (1 + layout.hinges()) + h, sweep, h);
             }
         }
     }
 
     private static double[] shares(double[] logWeights) {
-        double best = Arrays.stream(logWeights).max().orElseThrow();
+        double best = logWeights[0];
+        for (double log : logWeights) {
+            best = Math.max(best, log);
+        }
         double[] shares = new double[logWeights.length];
         double sum = 0;
         for (int i = 0; i < shares.length; i++) {
@@ -393,7 +411,7 @@ public final class KrigedField {
      * the bends: where readings tell nothing of these, each then has its share of the draws, and the tails their length.
      */
     private int inOrder(int i) {
-        int covariances = logWeights.length / layout.sizes;
+        int covariances = logPriors.length;
         return layout.hinges() > 0 ? i : i % covariances * layout.sizes + i / covariances;
     }
 
@@ -449,10 +467,17 @@ public final class KrigedField {
 
     /** How much larger the noise is than it was put down as: root mean square over all settings. */
     public double noiseFactor() {
-        double[] shares = shares(logWeights);
+        return noiseFactor;
+    }
+
+    private double noiseFactor(double[] shares) {
         double sum = 0;
-        for (int i = 0; i < shares.length; i++) {
-            sum += shares[i] * noise(i / inner());
+        for (int c = 0; c < logPriors.length; c++) {
+            double share = 0;
+            for (int i = c * inner(); i < (c + 1) * inner(); i++) {
+                share += shares[i];
+            }
+            sum += share * noise(c);
         }
         return Math.sqrt(sum);
     }
@@ -477,19 +502,24 @@ public final class KrigedField {
 
     /** Standard deviation of the field at a place (mm), the noise of a reading not in it. */
     public double deviation(double x, double y) {
-        double[] atX = {x};
-        double[] atY = {y};
-        double[][] columns = layout.at(atX, atY);
+        return Math.sqrt(variances(new double[] {x}, new double[] {y})[0]);
+    }
+
+    private double[] variances(double[] x, double[] y) {
+        double[][] columns = layout.at(x, y);
         double[][][] across = new double[turned.size()][][];
-        double mean = 0;
-        double square = 0;
+        double[] means = new double[x.length];
+        double[] squares = new double[x.length];
         for (int s = THINNED / 2; s < DRAWN; s += THINNED) {
-            KrigedPlaces there = at(settings[s], atX, atY, across, columns);
-            double m = there.means()[0];
-            mean += m * THINNED / DRAWN;
-            square += (m * m + Math.max(0, there.variances()[0])) * THINNED / DRAWN;
+            KrigedPlaces there = at(settings[s], x, y, across, columns);
+            double[] ofSetting = there.means();
+            double[] variances = there.variances();
+            for (int i = 0; i < means.length; i++) {
+                means[i] += ofSetting[i] * THINNED / DRAWN;
+                squares[i] += (ofSetting[i] * ofSetting[i] + Math.max(0, variances[i])) * THINNED / DRAWN;
+            }
         }
-        return Math.sqrt(Math.max(0, square - mean * mean));
+        return IntStream.range(0, x.length).mapToDouble(i -> Math.max(0, squares[i] - means[i] * means[i])).toArray();
     }
 
     private KrigedPlaces at(Setting setting, double[] x, double[] y, double[][][] across, double[][] columns) {
@@ -525,15 +555,15 @@ public final class KrigedField {
     /** The same by settings that weigh at least so much before anything is left out, as logarithms. */
     private List<Predicted> leavingOut(double least) {
         LeavingOut leavingOut = new LeavingOut(observations);
-        int inner = inner();
-        for (int c = 0; c < logWeights.length / inner; c++) {
-            if (Arrays.stream(logWeights, c * inner, (c + 1) * inner).noneMatch(log -> log >= least)) {
+        for (int c = 0; c < logPriors.length; c++) {
+            int first = c * inner();
+            if (Arrays.stream(logWeights, first, first + inner()).noneMatch(log -> log >= least)) {
                 continue;
             }
-            sweep(layout, turned.get(range(c)).sweep(variance(c), noise(c), layout.firstHinge, true), c * inner, false,
-                (setting, sweep, hinge) -> {
-                    if (logWeights[setting] >= least) {
-                        leavingOut.add(logWeights[setting], differences(sweep, hinge));
+            sweep(layout, turned.get(range(c)).sweep(variance(c), noise(c), layout.firstHinge, true), false,
+                (i, sweep, hinge) -> {
+                    if (logWeights[first + i] >= least) {
+                        leavingOut.add(logWeights[first + i], differences(sweep, hinge));
                     }
                 });
         }
@@ -543,10 +573,10 @@ public final class KrigedField {
     /** The same where one observation is left out already; nothing is said of that. */
     public List<Predicted> leavingOutBeside(int one) {
         LeavingOut leavingOut = new LeavingOut(observations);
-        int inner = inner();
-        for (int c = 0; c < logWeights.length / inner; c++) {
-            sweep(layout, turned.get(range(c)).sweepWithout(one, variance(c), noise(c), layout.firstHinge), c * inner, false,
-                (setting, sweep, hinge) -> leavingOut.add(logPriors[setting] + logLikelihood(layout, sweep, hinge),
+        for (int c = 0; c < logPriors.length; c++) {
+            double logPrior = logPriors[c];
+            sweep(layout, turned.get(range(c)).sweepWithout(one, variance(c), noise(c), layout.firstHinge), false,
+                (i, sweep, hinge) -> leavingOut.add(logPrior + layout.logInner[i] + logLikelihood(layout, sweep, hinge),
                     differences(sweep, hinge)));
         }
         return leavingOut.predicted();
@@ -559,7 +589,7 @@ public final class KrigedField {
 
     /** Settings of one covariance; covariances are numbered range by range, the noise running first. */
     private int inner() {
-        return layout.sizes * (1 + layout.hinges());
+        return layout.logInner.length;
     }
 
     private int range(int covariance) {
@@ -584,28 +614,34 @@ public final class KrigedField {
      */
     public double[][] draws(double[] x, double[] y, int count, SplittableRandom random) {
         double[][] columns = layout.at(x, y);
-        double[][][] across = new double[turned.size()][][];
+        int[] order = layout.seen.order(observations.x(), observations.y());
+        double negligible = NEGLIGIBLE * greatestVariance(x, y);
+        FieldRoot[] roots = IntStream.range(0, RANGES).parallel().mapToObj(range -> most(range).stream()
+            .mapToObj(variance -> turned.get(range).root(order, x, y, negligible / variance)).findFirst().orElse(null))
+            .toArray(FieldRoot[]::new);
         double[][] draws = new double[count][];
-        int done = 0;
-        for (int s = 0; s < DRAWN; s++) {
-            int last = s;
-            while (last + 1 < DRAWN && drawn[last + 1] == drawn[s]) {
-                last++;
+        SplittableRandom[] randoms = Stream.generate(random::split).limit(DRAWN).toArray(SplittableRandom[]::new);
+        IntStream.range(0, DRAWN).parallel().forEach(s -> {
+            // Shares are rounded so that they add up.
+            for (int d = s * count / DRAWN; d < (s + 1) * count / DRAWN; d++) {
+                draws[d] = settings[s].conditioned().draw(roots[settings[s].range()], columns, negligible, randoms[s]);
             }
-            // A setting's share of the draws, rounded so that the shares add up.
-            int upTo = (int) ((last + 1L) * count / DRAWN);
-            if (upTo > done) {
-                KrigedPlaces places = at(settings[s], x, y, across, columns);
-                double[] mean = places.means();
-                LowRankRoot root = LowRankRoot.of(places.variances(), places::covariances, NEGLIGIBLE);
-                for (; done < upTo; done++) {
-                    draws[done] = drawn(mean, root, random);
-                }
-            }
-            s = last;
-        }
+        });
         shuffle(draws, random);
         return draws;
+    }
+
+    /** The greatest variance s² among settings of one range that are drawn from; empty if none is. */
+    private OptionalDouble most(int range) {
+        return Arrays.stream(settings).filter(setting -> setting.range() == range).mapToDouble(Setting::variance).max();
+    }
+
+    /** About the greatest variance of the field at many places: at some of them. */
+    private double greatestVariance(double[] x, double[] y) {
+        int[] some = IntStream.iterate(0, i -> i < x.length, i -> i + SOME).toArray();
+        double[] variances = variances(Arrays.stream(some).mapToDouble(i -> x[i]).toArray(),
+            Arrays.stream(some).mapToDouble(i -> y[i]).toArray());
+        return Arrays.stream(variances).max().orElseThrow();
     }
 
     /** Draws of one setting come one after another; two fields drawn side by side must not meet in that order. */
@@ -616,15 +652,5 @@ public final class KrigedField {
             draws[i] = draws[j];
             draws[j] = swapped;
         }
-    }
-
-    private static double[] drawn(double[] mean, LowRankRoot root, SplittableRandom random) {
-        double[] white = new double[root.rank()];
-        for (int i = 0; i < white.length; i++) {
-            white[i] = random.nextGaussian();
-        }
-        double[] drawn = mean.clone();
-        root.addTimes(white, drawn);
-        return drawn;
     }
 }
