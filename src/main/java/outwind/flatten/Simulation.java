@@ -2,6 +2,7 @@ package outwind.flatten;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import outwind.numeric.plane.Gap;
 import outwind.numeric.plane.Plane;
 import outwind.numeric.plane.WidestGap;
@@ -52,12 +53,12 @@ public record Simulation(ThicknessRange asMeasured, ThicknessRange levelled, Lis
         Plane level = new Plane(0, 0, 0);
         double[] lying = new double[boards.size()];
         double[] slabs = new double[boards.size()];
-        for (int i = 0; i < slabs.length; i++) {
+        IntStream.range(0, slabs.length).parallel().forEach(i -> {
             SampledBoard board = boards.get(i);
             lying[i] = Slab.of(board, level, skim).thickness();
             // As it lies is always allowed, however little the board may be lifted.
             slabs[i] = Math.max(lying[i], program.between(board.top(), board.underside(), start).width() - 2 * skim);
-        }
+        });
         return new Simulation(ThicknessRange.of(lying), ThicknessRange.of(slabs), boards, slabs);
     }
 

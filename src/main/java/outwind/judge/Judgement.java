@@ -36,6 +36,7 @@ import outwind.surface.MeasuredShape;
 import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;
+import outwind.surface.SuspectReading;
 import outwind.surface.trend.Fits;
 import outwind.surface.trend.Warp;
 
@@ -87,13 +88,14 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
     public static Judgement of(Board measured, JudgeOptions request) {
         Faces faces = Faces.of(measured);
         Forecast.requireWood(faces);
-        // Asks for nothing that is computed below; on a second core it costs no time.
-        ForkJoinTask<AsMeasured> asMeasured = ForkJoinTask.adapt(() -> AsMeasured.of(faces, request)).fork();
-        Forecast forecast = Forecast.of(faces, request);
         Board board = faces.board();
         MeasuredShape shape = faces.shape();
+        // Neither asks for anything that is computed below; on a second core they cost no time.
+        ForkJoinTask<AsMeasured> asMeasured = ForkJoinTask.adapt(() -> AsMeasured.of(faces, request)).fork();
+        ForkJoinTask<List<SuspectReading>> suspects = ForkJoinTask.adapt(() -> shape.suspects(MOST_DOUBTS)).fork();
+        Forecast forecast = Forecast.of(faces, request);
         Simulation outlook = forecast.outlook();
-        List<Doubt> doubts = shape.suspects(MOST_DOUBTS).stream()
+        List<Doubt> doubts = suspects.join().stream()
             .map(suspect -> new Doubt(suspect, Simulation.of(MeasuredShape.of(measured.without(suspect.reading())),
                 faces.region(), request.skim(), forecast.limit(), request.seed()).levelled()))
             .toList();
@@ -105,8 +107,7 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
         CuttingPlan lifted = forecast.cutsLevelled().heldOver(levelled.bed());
         CuttingPlan cuts = forecast.lifts() ? lifted : lying;
         return new Judgement(forecast, Warp.of(board, forecast.fits()), ReadingsAlone.of(board, shape, request.skim()),
-            doubts, next, FaceDown.of(faces.whole(), possible, board.width(),
-                Stiffness.of(board.species()).density()), asMeasured.join().setup(), levelled, cuts,
+            doubts, next, asMeasured.join().faceDown(), asMeasured.join().setup(), levelled, cuts,
             forecast.lifts() ? lying : lifted,
             Machining.of(cuts, faces.whole(), request.shop().cuttersInRows()),
             FaceBCheck.of(board, shape, cuts, shape.noise().deviation(), request.seed()));
@@ -117,11 +118,12 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
      *
      * @param possible whole boards that the readings leave possible
      */
-    private record AsMeasured(List<SampledBoard> possible, Setup setup) {
+    private record AsMeasured(List<SampledBoard> possible, Setup setup, FaceDown faceDown) {
 
         static AsMeasured of(Faces faces, JudgeOptions request) {
             List<SampledBoard> possible = laidDown(faces, request);
-            return new AsMeasured(possible, held(faces, new Plane(0, 0, 0), possible, request));
+            return new AsMeasured(possible, held(faces, new Plane(0, 0, 0), possible, request), FaceDown.of(faces.whole(),
+                possible, faces.board().width(), Stiffness.of(faces.board().species()).density()));
         }
     }
 
