@@ -1,5 +1,6 @@
 package outwind.numeric;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
@@ -418,55 +419,48 @@ public final class TurnedObservations {
         }
 
         /**
-         * The field at m places together, noise not in it.
+         * The field at m places, noise not in it.
          *
-         * @param atX       places, length m; kept, must not change
-         * @param atY       places, length m; kept
+         * <pre>
+         *   variance = s² − u·u + q·q
+         *   u = K^−½·C₀ column by column,   q = (B₀ − C₀ᵀ K⁻¹ B)ᵀ whitened by the factor of A
+         * </pre>
+         *
+         * <p>Source: N. Cressie, Statistics for Spatial Data, Wiley 1993, section 3.4.
+         *
          * @param across    as {@link TurnedObservations#across} has it for these places
          * @param columnsAt all columns of B there, each of length m
          */
-        public KrigedPlaces at(double[] atX, double[] atY, double[][] across, double[][] columnsAt) {
-            int n = weights.length;
-            int m = atX.length;
-            int q = columns.length;
+        public KrigedPlaces at(double[][] across, double[][] columnsAt) {
+            int m = across[0].length;
             double[] means = new double[m];
-            DMatrixRMaj explained = new DMatrixRMaj(n, m);
-            DMatrixRMaj unsure = new DMatrixRMaj(q, m);
-            for (int i = 0; i < q; i++) {
-                double[] column = columnsAt[columns[i]];
-                for (int j = 0; j < m; j++) {
-                    unsure.data[i * m + j] = column[j];
-                    means[j] += coefficients[i] * column[j];
+            double[] variances = new double[m];
+            Arrays.fill(variances, variance);
+            double[][] unsure = new double[columns.length][];
+            for (int i = 0; i < unsure.length; i++) {
+                unsure[i] = columnsAt[columns[i]].clone();
+                subtract(-coefficients[i], unsure[i], means);
+            }
+            for (int k = 0; k < weights.length; k++) {
+                subtract(-variance * residual[k], across[k], means);
+                addSquares(-variance * variance * weights[k], across[k], variances);
+                for (int i = 0; i < unsure.length; i++) {
+                    subtract(variance * weights[k] * turned[columns[i]][k], across[k], unsure[i]);
                 }
             }
-            for (int k = 0; k < n; k++) {
-                double share = variance * Math.sqrt(weights[k]);
-                double onMean = variance * residual[k];
-                for (int j = 0; j < m; j++) {
-                    explained.data[k * m + j] = share * across[k][j];
-                    means[j] += onMean * across[k][j];
-                }
-                for (int i = 0; i < q; i++) {
-                    double factor = variance * weights[k] * turned[columns[i]][k];
-                    for (int j = 0; j < m; j++) {
-                        unsure.data[i * m + j] -= factor * across[k][j];
-                    }
-                }
-            }
-            for (int i = 0; i < q; i++) {
+            for (int i = 0; i < unsure.length; i++) {
                 for (int l = 0; l < i; l++) {
-                    double factor = lower[i][l];
-                    for (int j = 0; j < m; j++) {
-                        unsure.data[i * m + j] -= factor * unsure.data[l * m + j];
-                    }
+                    subtract(lower[i][l] / lower[l][l], unsure[l], unsure[i]);
                 }
-                double pivot = 1 / lower[i][i];
-                for (int j = 0; j < m; j++) {
-                    unsure.data[i * m + j] *= pivot;
-                }
+                addSquares(1 / (lower[i][i] * lower[i][i]), unsure[i], variances);
             }
-            return new KrigedPlaces((x1, y1, x2, y2) -> variance * correlation.between(x1, y1, x2, y2), atX, atY, means,
-                explained, unsure);
+            return new KrigedPlaces(means, variances);
+        }
+
+        private static void addSquares(double factor, double[] of, double[] onto) {
+            for (int j = 0; j < onto.length; j++) {
+                onto[j] += factor * of[j] * of[j];
+            }
         }
     }
 }

@@ -1,5 +1,6 @@
 package outwind.numeric;
 
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.decomposition.TriangularSolver_DDRM;
@@ -152,11 +153,11 @@ public final class Kriging {
     /**
      * The field at m places together.
      *
-     * @param atX     places, length m; kept, must not change
-     * @param atY     places, length m; kept
+     * @param atX     places, length m
+     * @param atY     places, length m
      * @param trendAt the trend's terms at each, m × p
      */
-    public KrigedPlaces at(double[] atX, double[] atY, double[][] trendAt) {
+    public Places at(double[] atX, double[] atY, double[][] trendAt) {
         int n = x.length;
         int m = atX.length;
         int p = coefficients.length;
@@ -184,7 +185,27 @@ public final class Kriging {
             }
         }
         TriangularSolver_DDRM.solveL(trendLower.data, q.data, p, m);
-        return new KrigedPlaces(covariance, atX, atY, means, cross, q);
+        double[][] covariances = new double[m][m];
+        for (int i = 0; i < m; i++) {
+            for (int j = 0; j < m; j++) {
+                covariances[i][j] = covariance.between(atX[i], atY[i], atX[j], atY[j]);
+                for (int k = 0; k < n; k++) {
+                    covariances[i][j] -= cross.data[k * m + i] * cross.data[k * m + j];
+                }
+                for (int k = 0; k < p; k++) {
+                    covariances[i][j] += q.data[k * m + i] * q.data[k * m + j];
+                }
+            }
+        }
+        return new Places(means, covariances);
+    }
+
+    /** The field at several places: means, and covariances of each with each. */
+    public record Places(double[] means, double[][] covariances) {
+
+        double[] variances() {
+            return IntStream.range(0, means.length).mapToDouble(i -> covariances[i][i]).toArray();
+        }
     }
 
     /**

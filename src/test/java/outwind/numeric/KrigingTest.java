@@ -244,16 +244,16 @@ class KrigingTest {
             at[i] = terms("quadratic", x[i], y[i], 300);
         }
 
-        KrigedPlaces places = kriging.at(x, y, at);
+        Kriging.Places places = kriging.at(x, y, at);
 
         double[] variances = places.variances();
         for (int i = 0; i < 12; i++) {
             assertEquals(kriging.variance(x[i], y[i], at[i]), variances[i], 1e-15);
             assertEquals(kriging.mean(x[i], y[i], at[i]), places.means()[i], 1e-15);
-            double[] column = places.covariances(i);
+            double[] column = places.covariances()[i];
             assertEquals(variances[i], column[i], 1e-18);
             for (int j = 0; j < i; j++) {
-                assertEquals(places.covariances(j)[i], column[j], 1e-18);
+                assertEquals(places.covariances()[j][i], column[j], 1e-18);
                 assertTrue(column[j] * column[j] <= variances[i] * variances[j] * 1.000001);
             }
         }

@@ -151,12 +151,12 @@ class TurnedObservationsTest {
                 columnsAt[j][k] = at[j];
             }
         }
-        KrigedPlaces expected = reference(0.3, 1.5).at(atX, atY, trendAt);
+        Kriging.Places expected = reference(0.3, 1.5).at(atX, atY, trendAt);
         TurnedObservations turned = turned();
         TurnedObservations.Conditioned conditioned = turned.conditioned(0.09, 2.25, new int[] {0, 1, 2, 3, 4},
             new double[] {0, 0, 0, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2)});
 
-        KrigedPlaces places = conditioned.at(atX, atY, turned.across(atX, atY), columnsAt);
+        KrigedPlaces places = conditioned.at(turned.across(atX, atY), columnsAt);
 
         assertArrayEquals(expected.means(), places.means(), 1e-9);
         assertArrayEquals(expected.variances(), places.variances(), 1e-9);
@@ -187,7 +187,7 @@ class TurnedObservationsTest {
                 columnsAt[j][k] = at[j];
             }
         }
-        KrigedPlaces expected = reference(0.3, 1.5).at(atX, atY, trendAt);
+        Kriging.Places expected = reference(0.3, 1.5).at(atX, atY, trendAt);
         TurnedObservations turned = turned();
         TurnedObservations.Conditioned conditioned = turned.conditioned(0.09, 2.25, new int[] {0, 1, 2, 3, 4},
             new double[] {0, 0, 0, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2)});
@@ -208,7 +208,7 @@ class TurnedObservationsTest {
 
         double[] variances = expected.variances();
         for (int i = 0; i < 3; i++) {
-            double[] covariances = expected.covariances(i);
+            double[] covariances = expected.covariances()[i];
             assertEquals(expected.means()[i], means[i], 5 * Math.sqrt(variances[i] / count));
             for (int j = 0; j < 3; j++) {
                 assertEquals(covariances[j], products[i][j],

@@ -527,7 +527,7 @@ public final class KrigedField {
         if (across[range] == null) {
             across[range] = turned.get(range).across(x, y);
         }
-        return setting.conditioned().at(x, y, across[range], columns);
+        return setting.conditioned().at(across[range], columns);
     }
 
     /**
