@@ -29,7 +29,7 @@ final class SeenStack {
             .forEach(node.putArray("buying")::add));
         pile.stack().ifPresent(stack -> {
             try {
-                node.set("stack", MAPPER.readTree(StackJson.of(stack, pile.plan(), Optional.empty(), Optional.empty())));
+                node.set("stack", MAPPER.readTree(StackJson.of(stack, Optional.empty(), pile.plan(), Optional.empty(), Optional.empty())));
             } catch (JsonProcessingException e) {
                 throw new IllegalStateException("our own report cannot be read", e);
             }
