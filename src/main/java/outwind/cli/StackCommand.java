@@ -44,6 +44,7 @@ import outwind.report.json.StackJson;
 import outwind.report.sheet.BuyChart;
 import outwind.report.sheet.CompareChart;
 import outwind.report.sheet.StackChart;
+import outwind.report.sheet.UsesChart;
 import outwind.report.text.BlankReport;
 import outwind.report.text.BuyList;
 import outwind.report.text.CompareReport;
@@ -237,6 +238,9 @@ final class StackCommand implements Callable<Integer> {
                 whole.map(known -> PackSheet.of(known, stack.currency(), figures)), options.drying()),
                 () -> StackChart.png(stack, figures), () -> StackJson.of(stack, area, plan, whole, uses));
             terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack, uses)));
+            if (uses.isPresent() && output.charts()) {
+                OutputOptions.writeChart(terminal, reports, "stack-uses.png", () -> UsesChart.png(uses.get(), figures));
+            }
             Optional<Purchase> bought = area.flatMap(Wanted::bought);
             if (bought.isPresent()) {
                 terminal.println("Written: " + reports.write("stack-buy.csv", BuyList.of(stack, bought.get(), figures)));

@@ -480,6 +480,7 @@ class CommandLineTest {
         assertTrue(run.out().startsWith("Of one thickness for all boards 22.0 mm brings most: "), run.out());
         assertTrue(run.out().lines().anyMatch(line -> line.matches("10 +oak 7 +22 % +over 99 % +over 99 % +22\\.0")), run.out());
         assertTrue(run.out().lines().anyMatch(line -> line.matches(" 1 +oak 3 +(over 99 % +){3}25\\.0")), run.out());
+        assertFalse(Files.exists(folder.resolve("stack-uses.png")));
         JsonNode json = new ObjectMapper().readTree(folder.resolve("stack.json").toFile());
         JsonNode uses = json.at("/uses");
         double all = 0;
@@ -606,6 +607,15 @@ class CommandLineTest {
         JsonNode cut = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/bill");
         assertEquals("prime", cut.at("/boards/1/grade").asText());
         assertEquals("OAK", cut.at("/items/0/species").asText());
+    }
+
+    @Test
+    void severalThicknessesHaveAChart() throws IOException {
+        Run run = stack("--target", "26mm,19mm", SAMPLE);
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("Written: " + folder.resolve("stack-uses.png")), run.out());
+        assertEquals(1600, ImageIO.read(folder.resolve("stack-uses.png").toFile()).getWidth());
     }
 
     // The line of a board says what the stack's table says of it, and the last line what the report does.
