@@ -183,6 +183,14 @@ class BenchBrowserTest {
             browser.driver.findElement(By.linkText("Stack")).click();
             browser.awaitText("table", "<img src=x onerror=alert(1)>");
             look("stack");
+            Files.writeString(folder.resolve("bill.csv"), "name,length,width,thickness,quantity\nrail,300,60,20,2\n");
+            browser.driver.navigate().refresh();
+            browser.awaitText("#bill", "bill.csv");
+            browser.driver.findElement(By.cssSelector("#bill option[value='bill.csv']")).click();
+            browser.awaitText(".cuts", "crosscut");
+            assertTrue(browser.text(".cuts").contains("300.0"), browser.text(".cuts"));
+            assertTrue(browser.text("#buying").contains("bind the blade"), browser.text("#buying"));
+            look("stack-bill");
             assertTrue(bench.troubles.isEmpty(), bench.troubles.toString());
         }
     }
