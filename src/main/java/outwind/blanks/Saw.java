@@ -52,7 +52,12 @@ public record Saw(double kerf, double endTrim, double raster, SawLimits limits, 
 
     /** The usual kerf and raster, and the trim that a board states along. */
     public static Saw usual(Board board) {
-        return new Saw(USUAL_KERF, board.trim().along(), USUAL_RASTER);
+        return usual(board, SawLimits.NONE);
+    }
+
+    /** The same with what saw and machine of a shop can take. */
+    public static Saw usual(Board board, SawLimits limits) {
+        return new Saw(USUAL_KERF, board.trim().along(), USUAL_RASTER, limits);
     }
 
     /** Least length that is worth cutting for itself (mm): the limit, or where none is stated the usual one. */
@@ -72,8 +77,7 @@ public record Saw(double kerf, double endTrim, double raster, SawLimits limits, 
      * @throws IllegalArgumentException if that is nothing
      */
     public Region usable(Board board) {
-        Region usable = new Region(endTrim, Math.max(limits.firstEdge(), board.trim().across()), board.length() - endTrim,
-            board.width() - board.trim().across());
+        Region usable = left(board);
         if (!(usable.x1() < usable.x2())) {
             throw new IllegalArgumentException("an end trim of " + endTrim + " mm at each end leaves nothing of a"
                 + " board " + board.length() + " mm long");
@@ -83,5 +87,15 @@ public record Saw(double kerf, double endTrim, double raster, SawLimits limits, 
                 + " nothing of a board " + board.width() + " mm wide");
         }
         return usable;
+    }
+
+    /** Whether anything is left of a board then. */
+    public boolean leavesWood(Board board) {
+        return left(board).x1() < left(board).x2() && left(board).y1() < left(board).y2();
+    }
+
+    private Region left(Board board) {
+        return new Region(endTrim, Math.max(limits.firstEdge(), board.trim().across()), board.length() - endTrim,
+            board.width() - board.trim().across());
     }
 }

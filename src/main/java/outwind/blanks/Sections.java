@@ -94,7 +94,7 @@ public final class Sections {
         for (int c = 0; c < classes; c++) {
             groups[c] = grouped(members[c], c == 0 ? new int[0] : members[c - 1], rows, groupRows, groupMembers);
         }
-        this.stops = counting(groups, groupRows, after, rows);
+        this.stops = counting(first.count(), groups, groupRows, after, rows);
         int[] numberOf = numbers(stops, first.count());
         this.kindAt = new int[classes][stops.length];
         this.behind = new int[classes][stops.length];
@@ -194,8 +194,7 @@ public final class Sections {
     }
 
     /** The first stops that count. */
-    private static int[] counting(int[][] groups, List<int[]> groupRows, int[][] after, Rows rows) {
-        int count = groups[0].length;
+    private static int[] counting(int count, int[][] groups, List<int[]> groupRows, int[][] after, Rows rows) {
         boolean[] counts = new boolean[count + 1];
         counts[0] = true;
         for (int u = 0; u < count; u++) {

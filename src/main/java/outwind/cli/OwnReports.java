@@ -17,7 +17,8 @@ import outwind.report.files.ReportNames;
  */
 final class OwnReports {
 
-    private static final Set<String> OF_A_STACK = Set.of("stack.txt", "stack.csv", "stack-cuts.txt", "stack-cuts.csv");
+    private static final Set<String> OF_A_STACK = Set.of("stack.txt", "stack.csv", "stack-buy.csv",
+        "stack-cuts.txt", "stack-cuts.csv", "stack-cuts-buy.csv");
 
     /** Within this many bytes a board file has begun with its key lines. */
     private static final int BEGINNING = 4096;

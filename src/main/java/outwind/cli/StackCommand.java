@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -45,7 +44,9 @@ import outwind.report.json.StackJson;
 import outwind.report.sheet.BuyChart;
 import outwind.report.sheet.CompareChart;
 import outwind.report.sheet.StackChart;
+import outwind.report.sheet.UsesChart;
 import outwind.report.text.BlankReport;
+import outwind.report.text.BuyList;
 import outwind.report.text.CompareReport;
 import outwind.report.text.CutList;
 import outwind.report.text.StackReport;
@@ -60,10 +61,12 @@ import outwind.shop.Shop;
 import outwind.stock.Offered;
 import outwind.stock.Pack;
 import outwind.stock.PricedBoard;
+import outwind.stock.Purchase;
 import outwind.stock.Rates;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
 import outwind.stock.Uses;
+import outwind.stock.Wanted;
 import outwind.surface.ImpossibleBoard;
 import outwind.surface.Unevenness;
 import picocli.CommandLine.Command;
@@ -225,19 +228,26 @@ final class StackCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         Reports reports = output.reports(bill == null ? boards
             : Stream.concat(boards.stream(), Stream.of(bill)).toList());
-        OptionalDouble area = wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
         try {
+            Optional<Wanted> area = Optional.ofNullable(wanted).map(known -> Wanted.of(stack, known));
             Optional<Pack> whole = asked(() -> pack.pack(stack.boards(), offer.rate(), options.seed()));
             Optional<Uses> uses = asked(() -> pack.uses(stack, options.targets(offer.outcomes().stream()
                 .flatMap(outcome -> outcome.board().stream()).map(Board::units).findFirst().orElse(figures.units()))));
             Optional<StackPlan> plan = plan(offer, figures.units());
             output.write(terminal, reports, "stack", StackReport.of(stack, figures, area, plan, uses,
                 whole.map(known -> PackSheet.of(known, stack.currency(), figures)), options.drying()),
-                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, plan, whole, uses));
+                () -> StackChart.png(stack, figures), () -> StackJson.of(stack, area, plan, whole, uses));
             terminal.println("Written: " + reports.write("stack.csv", StackReport.csv(stack, uses)));
+            if (uses.isPresent() && output.charts()) {
+                OutputOptions.writeChart(terminal, reports, "stack-uses.png", () -> UsesChart.png(uses.get(), figures));
+            }
+            Optional<Purchase> bought = area.flatMap(Wanted::bought);
+            if (bought.isPresent()) {
+                terminal.println("Written: " + reports.write("stack-buy.csv", BuyList.of(stack, bought.get(), figures)));
+            }
             labels.write(terminal, reports, "stack-labels", () -> Label.of(stack, figures));
             if (plan.isPresent()) {
-                writeCuts(terminal, reports, plan.get(), stack.currency(), figures);
+                writeCuts(terminal, reports, plan.get(), stack, figures);
             }
             return true;
         } catch (BadBoardFile e) {
@@ -249,10 +259,12 @@ final class StackCommand implements Callable<Integer> {
         }
     }
 
-    private void writeCuts(PrintWriter terminal, Reports reports, StackPlan plan, String currency, Figures figures)
+    private void writeCuts(PrintWriter terminal, Reports reports, StackPlan plan, Stack stack, Figures figures)
             throws IOException {
+        String currency = stack.currency();
         terminal.println("Written: " + reports.write("stack-cuts.txt", BlankReport.of(plan, currency, figures)));
         terminal.println("Written: " + reports.write("stack-cuts.csv", CutList.of(plan, currency, figures)));
+        terminal.println("Written: " + reports.write("stack-cuts-buy.csv", BuyList.of(stack, plan, figures)));
         labels.write(terminal, reports, "stack-cuts-labels", () -> Label.of(plan, figures));
         if (output.charts()) {
             OutputOptions.writeChart(terminal, reports, "stack-cuts.png", () -> BuyChart.png(plan, currency, figures));

@@ -246,11 +246,12 @@ public record Judgement(Forecast forecast, Warp warp, ReadingsAlone readings, Li
      * does, if it has no target, or if none save it. Computed when asked for, because few boards need it.
      */
     public Optional<EqualLengths> rescue() {
-        if (verdict() != Verdict.NO && verdict() != Verdict.DOUBTFUL) {
+        Saw saw = Saw.usual(board(), request().shop().limits());
+        if (verdict() != Verdict.NO && verdict() != Verdict.DOUBTFUL || !saw.leavesWood(board())) {
             return Optional.empty();
         }
-        return FullLengths.of(board(), shape(), board().target().orElseThrow(), Saw.usual(board()), Verdict.SURE,
-            request().skim(), request().seed()).fewest();
+        return FullLengths.of(board(), shape(), board().target().orElseThrow(), saw, Verdict.SURE, request().skim(),
+            request().seed()).fewest();
     }
 
     /** True if the board is to be lifted with shims so that the thickest board comes out. */

@@ -33,9 +33,10 @@ public record OffBed(BedSize bed, boolean tooWide, Optional<EqualLengths> length
         double longer = Math.max(bed.get().length(), bed.get().width());
         boolean tooWide = board.width() > Math.min(bed.get().length(), bed.get().width());
         Optional<EqualLengths> lengths = Optional.empty();
-        if (board.target().isPresent() && !tooWide) {
+        Saw saw = Saw.usual(board, judgement.request().shop().limits());
+        if (board.target().isPresent() && !tooWide && saw.leavesWood(board)) {
             FullLengths search = FullLengths.of(board, judgement.shape(), board.target().getAsDouble(),
-                Saw.usual(board), Verdict.SURE, judgement.request().skim(), judgement.request().seed());
+                saw, Verdict.SURE, judgement.request().skim(), judgement.request().seed());
             for (int count = 2; count <= MOST && lengths.isEmpty(); count++) {
                 lengths = search.equal(count).map(EqualLengths::new).filter(equal -> equal.length() <= longer);
             }

@@ -333,14 +333,15 @@ final class Boards {
             return new Pile(Optional.empty(), Optional.empty(), measured, bills, troubles);
         }
         Stack stack = new Stack(boards, currencies.size() == 1 ? currencies.get(0) : "");
-        return new Pile(Optional.of(stack), bill.isBlank() ? Optional.empty() : Optional.of(plan(bill, priced)),
+        return new Pile(Optional.of(stack), bill.isBlank() ? Optional.empty() : Optional.of(plan(bill, shop, priced)),
             measured, bills, troubles);
     }
 
-    private StackPlan plan(String bill, List<Priced> priced) throws IOException, BadBoardFile, Refused {
+    private StackPlan plan(String bill, Shop shop, List<Priced> priced) throws IOException, BadBoardFile, Refused {
         List<StackPlan.Candidate> candidates = priced.stream().filter(one -> one.board().isPresent()).map(one -> {
             Board board = one.measured().orElseThrow();
-            return new StackPlan.Candidate(board, one.board().get(), Saw.usual(board), JudgeOptions.usual(board).skim());
+            return new StackPlan.Candidate(board, one.board().get(), Saw.usual(board, shop.limits()),
+                JudgeOptions.usual(board, shop).skim());
         }).toList();
         CuttingBill wanted = BillFile.read(folder.file(bill), candidates.get(0).measured().units());
         try {

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
@@ -249,7 +248,7 @@ final class Desk implements HttpHandler {
         return switch (kind) {
             case "csv" -> Answer.download("text/csv; charset=utf-8", "stack.csv", StackReport.csv(stack, Optional.empty()));
             case "report" -> Answer.download("text/plain; charset=utf-8", "stack.txt", StackReport.of(stack,
-                pile.figures(), OptionalDouble.empty(), pile.plan(), Optional.empty(), Optional.empty(), Optional.empty()));
+                pile.figures(), Optional.empty(), pile.plan(), Optional.empty(), Optional.empty(), Optional.empty()));
             case "sheet" -> Answer.download("image/png", "stack.png", pile.plan().isPresent()
                 ? BuyChart.png(pile.plan().get(), stack.currency(), pile.figures())
                 : StackChart.png(stack, pile.figures()));

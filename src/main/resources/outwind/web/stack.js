@@ -48,7 +48,9 @@ export async function stack(put, _, gone) {
 
   const asFile = (text, name) => new File([text], (name || 'pasted') + '.csv', { type: 'text/csv' });
 
-  function layout(one) {
+  // The rows of a bill's boards and those of its cuts come in one order.
+  function layout(one, number) {
+    const { said, header, rows } = answer.sawing[number];
     const { length, width } = answer.sizes[one.file];
     const scale = 1000 / length;
     return el('div', { class: 'sheet' }, el('p', {}, one.name), svg('svg', { viewBox: '-5 -5 1010 ' + (width * scale + 10), role: 'img',
@@ -57,7 +59,10 @@ export async function stack(put, _, gone) {
     one.blanks.map((blank, i) => [svg('rect', { class: 'blank', x: blank.x1 * scale, y: (width - blank.y2) * scale, 'stroke-width': 2,
       width: (blank.x2 - blank.x1) * scale, height: (blank.y2 - blank.y1) * scale }),
     svg('text', { x: (blank.x1 + blank.x2) / 2 * scale, y: (width - (blank.y1 + blank.y2) / 2) * scale + 14, 'text-anchor': 'middle',
-      'font-size': 40 }, String(i + 1))])), el('p', {}, one.blanks.map((blank, i) => (i + 1) + ': ' + blank.name).join(', ')));
+      'font-size': 40 }, String(i + 1))])), el('p', {}, one.blanks.map((blank, i) => (i + 1) + ': ' + blank.name).join(', ')),
+    said.map(words => el('p', {}, words)), rows.length ? el('div', { class: 'wide', tabindex: '0', role: 'region', 'aria-label': 'Cuts of ' + one.name },
+      el('table', { class: 'cuts' }, el('thead', {}, el('tr', {}, header.map(words => el('th', { scope: 'col' }, words)))),
+        el('tbody', {}, rows.map(row => el('tr', {}, row.map(words => el('td', {}, words))))))) : null);
   }
 
   function render() {
@@ -87,7 +92,7 @@ export async function stack(put, _, gone) {
       answer.troubles.map(one => el('p', { class: 'no' }, (one.file ? one.file + ': ' : '') + one.trouble)),
       el('h2', {}, 'What to buy'), el('div', { class: 'noprint' }, el('label', { for: 'bill' }, 'Cutting bill'), which),
       el('div', { id: 'buying' }, (answer.buying || []).map((words, i) => el('p', i ? {} : { class: 'where' }, words)),
-        boughtOf(answer).map(layout)),
+        boughtOf(answer).map(layout), boughtOf(answer).length ? el('p', {}, answer.care) : null),
       boards.length ? el('p', { class: 'row noprint' }, download('csv', 'Table as CSV'), download('report', 'Report'),
         download('sheet', 'Sheet'), el('button', { type: 'button', onclick: () => print() }, 'Print')) : null,
       el('section', { class: 'noprint' }, el('h2', {}, 'Take boards and bills in'), el('p', {}, 'Choose files, drop them anywhere on this screen, or paste.'),

@@ -173,6 +173,17 @@ public class BlankPlanTest {
             .allMatch(Blank::turned));
     }
 
+    @Test
+    void aBillOfWhichTheSawTakesNothingSaysWhy() {
+        for (boolean recut : new boolean[] {false, true}) {
+            BlankPlan plan = plan(flat(1000, 100), new Saw(3.2, 0, 5, new SawLimits(350, 1000, 0, 0, 0), recut),
+                item("short", 300, 60, 20, 2));
+
+            assertEquals(List.of(Optional.of(BlankPlan.Missing.OUT_OF_LIMITS)), plan.missing());
+            assertEquals(List.of(), plan.chosen().blanks());
+        }
+    }
+
     /** A piece on the saw: how long and how wide it is now. */
     private record Sawn(double along, double across) {
 

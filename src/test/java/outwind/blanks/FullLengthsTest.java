@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
+import outwind.shop.SawLimits;
+import outwind.shop.Shop;
 import outwind.surface.ShapeOf;
 
 class FullLengthsTest {
@@ -68,8 +70,23 @@ class FullLengthsTest {
         assertEquals(Optional.empty(), makes.rescue());
     }
 
+    // Two lengths of 448.4 mm, or one of at most 600 mm, as worked out above; the last would leave no board at all.
+    @Test
+    void aRescueObeysTheSawOfTheShop() {
+        assertEquals(2, judged(26, new SawLimits(448, 1000, 0, 0, 0)).rescue().orElseThrow().count());
+        assertEquals(1, judged(26, new SawLimits(449, 1000, 0, 0, 0)).rescue().orElseThrow().count());
+        assertEquals(Optional.empty(), judged(26, new SawLimits(601, 1000, 0, 0, 0)).rescue());
+        assertEquals(Optional.empty(), judged(26, new SawLimits(0, 1000, 5000, 0, 0)).rescue());
+    }
+
     private static Judgement judged(double target) {
+        return judged(target, SawLimits.NONE);
+    }
+
+    private static Judgement judged(double target, SawLimits limits) {
         Board board = BOARD.wanted(target).read(7, 5, BOARD.twist(3));
-        return Judgement.of(board, JudgeOptions.usual(board));
+        Shop none = Shop.UNKNOWN;
+        return Judgement.of(board, JudgeOptions.usual(board, new Shop(none.bed(), none.cutters(), none.clamps(), none.stops(),
+            none.shims(), none.wedge(), none.rate(), none.skim(), none.push(), none.sled(), limits)));
     }
 }

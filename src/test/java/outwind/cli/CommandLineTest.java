@@ -480,6 +480,7 @@ class CommandLineTest {
         assertTrue(run.out().startsWith("Of one thickness for all boards 22.0 mm brings most: "), run.out());
         assertTrue(run.out().lines().anyMatch(line -> line.matches("10 +oak 7 +24 % +over 99 % +over 99 % +22\\.0")), run.out());
         assertTrue(run.out().lines().anyMatch(line -> line.matches(" 1 +oak 3 +(over 99 % +){3}25\\.0")), run.out());
+        assertFalse(Files.exists(folder.resolve("stack-uses.png")));
         JsonNode json = new ObjectMapper().readTree(folder.resolve("stack.json").toFile());
         JsonNode uses = json.at("/uses");
         double all = 0;
@@ -597,9 +598,61 @@ class CommandLineTest {
         assertEquals(3, list.size());
         assertTrue(list.get(2).startsWith("oak," + oak + ",oak,prime,1,1,leg,mm,600.00,80.00,600.00,80.00,20.00,"), list.get(2));
         assertTrue(list.get(2).endsWith(",no,9.00,EUR"), list.get(2));
+        // 0.6 m by 0.08 m of each board are used.
+        List<String> buy = Files.readAllLines(folder.resolve("stack-cuts-buy.csv"));
+        assertEquals(4, buy.size());
+        assertTrue(buy.stream().anyMatch(line -> line.matches("\\d,oak,.*,oak,prime,mm,700.00,90.00,30.00,m2,0.0480,.*,8.00,,8.00,EUR")),
+            buy.toString());
+        assertTrue(buy.get(3).startsWith("total,,,,,,,,,m2,0.0960,") && buy.get(3).endsWith(",18.00,,18.00,EUR"), buy.get(3));
         JsonNode cut = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/bill");
         assertEquals("prime", cut.at("/boards/1/grade").asText());
         assertEquals("OAK", cut.at("/items/0/species").asText());
+    }
+
+    @Test
+    void severalThicknessesHaveAChart() throws IOException {
+        Run run = stack("--target", "26mm,19mm", SAMPLE);
+
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("Written: " + folder.resolve("stack-uses.png")), run.out());
+        assertEquals(1600, ImageIO.read(folder.resolve("stack-uses.png").toFile()).getWidth());
+    }
+
+    // The line of a board says what the stack's table says of it, and the last line what the report does.
+    @Test
+    void whatToBuyForAnAreaIsWrittenForSpreadsheets() throws IOException {
+        Run run = stack("--no-chart", "--json", "--shop-rate", "48", "--want", "2m2", "sample-probes/stack");
+
+        assertEquals(0, run.code(), run.err());
+        List<String> buy = Files.readAllLines(folder.resolve("stack-buy.csv"));
+        List<String> all = Files.readAllLines(folder.resolve("stack.csv"));
+        JsonNode wanted = new ObjectMapper().readTree(folder.resolve("stack.json").toFile()).at("/wanted");
+        assertEquals(2e6, wanted.get("area").asDouble());
+        assertEquals(wanted.get("boards").size() + 2, buy.size());
+        for (int i = 0; i < wanted.get("boards").size(); i++) {
+            String[] cells = buy.get(i + 1).split(",", -1);
+            String[] known = all.get(Integer.parseInt(cells[0])).split(",", -1);
+            assertEquals(wanted.get("boards").get(i).asText(), cells[2]);
+            assertEquals(known[1], cells[2]);
+            assertEquals(Double.parseDouble(known[16]) / 1e6, Double.parseDouble(cells[10]), 5e-5, "finished area");
+            assertEquals(Double.parseDouble(known[14]) / 1e9, Double.parseDouble(cells[12]), 5e-6, "rough volume");
+            assertEquals(Double.parseDouble(known[5]), Double.parseDouble(cells[14]), 5.5e-4, "chance");
+            assertEquals(List.of(known[20], known[21], known[19], "EUR"), List.of(cells[15], cells[16], cells[17], cells[18]));
+        }
+        String[] total = buy.get(buy.size() - 1).split(",", -1);
+        assertTrue(run.out().replaceAll("\\s+", " ").contains(" of the list, for " + total[17] + " EUR."), run.out());
+        assertEquals(wanted.get("cost").asDouble(), Double.parseDouble(total[17]));
+        assertEquals(wanted.get("chance").asDouble(), Double.parseDouble(total[14]), 5.5e-4);
+    }
+
+    @Test
+    void whereTheStackIsNotEnoughNothingIsToBeBought() throws IOException {
+        Run run = stack("--no-chart", "--json", "--want", "200m2", "sample-probes/stack");
+
+        assertEquals(0, run.code(), run.err());
+        assertFalse(Files.exists(folder.resolve("stack-buy.csv")));
+        assertEquals("{\"area\":2.0E8,\"chance\":null,\"gap\":null,\"cost\":null,\"boards\":[]}", new ObjectMapper()
+            .readTree(folder.resolve("stack.json").toFile()).at("/wanted").toString());
     }
 
     @Test

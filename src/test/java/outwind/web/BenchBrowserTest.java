@@ -159,7 +159,7 @@ class BenchBrowserTest {
                 .map(step -> step.getDomAttribute("id")).toList();
             assertTrue(ids.contains("step-shim-1"), ids.toString());
             for (String id : ids) {
-                browser.driver.findElement(By.id(id)).sendKeys(Keys.SPACE);
+                browser.tick(id);
                 browser.await(id + " is not ticked", () -> browser.driver.findElement(By.cssSelector("li.done #" + id)).isSelected());
             }
             look("cut");
@@ -177,12 +177,21 @@ class BenchBrowserTest {
             assertTrue(browser.text("#face-b-answer .verdict").startsWith("THE BOARD HAS MOVED"), browser.text("#face-b-answer"));
             assertTrue(browser.text("#face-b-answer").contains("Set zero on the bed."), browser.text("#face-b-answer"));
             look("cut-moved");
-            browser.driver.findElement(By.id("step-face-b")).sendKeys(Keys.SPACE);
+            browser.tick("step-face-b");
             browser.awaitText("h1", "Done");
 
             browser.driver.findElement(By.linkText("Stack")).click();
             browser.awaitText("table", "<img src=x onerror=alert(1)>");
             look("stack");
+            Files.writeString(folder.resolve("bill.csv"), "name,length,width,thickness,quantity\nrail,300,60,20,2\n");
+            browser.driver.navigate().refresh();
+            browser.awaitText("#bill", "bill.csv");
+            browser.driver.findElement(By.cssSelector("#bill option[value='bill.csv']")).click();
+            browser.awaitText(".cuts", "crosscut");
+            assertTrue(browser.text(".cuts").contains("300.0"), browser.text(".cuts"));
+            assertTrue(browser.text("#buying").contains("bind the blade"), browser.text("#buying"));
+            browser.driver.executeScript("document.querySelector('.cuts').scrollIntoView()");
+            look("stack-bill");
             assertTrue(bench.troubles.isEmpty(), bench.troubles.toString());
         }
     }

@@ -492,6 +492,44 @@ class BenchServerTest {
         }
     }
 
+    // Worked by hand: two rails of 300 x 60 mm are cut to 320 x 65 mm, behind a near edge of 4 mm. Whichever way they are
+    // laid out, some cut is set to a length and some to a width.
+    @Test
+    void blanksObeyTheShopsSawAndTheirSettingsAreShown() throws Exception {
+        Files.copy(Path.of("sample-probes/hall-table.csv"), folder.resolve("hall-table.csv"));
+        Files.writeString(folder.resolve("bill.csv"), "name,length,width,thickness,quantity\nrail,300,60,20,2\n");
+        Files.writeString(folder.resolve("outwind-shop.txt"), "first edge: 4mm\nover length: 20mm\nover width: 5mm\n");
+        try (Bench bench = new Bench(folder, false)) {
+            JsonNode stack = bench.asked("stack?bill=bill.csv");
+            JsonNode blanks = stack.at("/stack/bill/boards/0/layout/sections");
+            List<JsonNode> all = new ArrayList<>();
+            blanks.forEach(section -> section.forEach(all::add));
+            assertEquals(2, all.size());
+            for (JsonNode blank : all) {
+                assertTrue(blank.get("y1").asDouble() >= 4 - 1e-9, blank.toString());
+                assertEquals(320, blank.get("x2").asDouble() - blank.get("x1").asDouble(), 1e-9);
+                assertEquals(65, blank.get("y2").asDouble() - blank.get("y1").asDouble(), 1e-9);
+            }
+            JsonNode sawing = stack.at("/sawing/0");
+            assertEquals("[\"cut\",\"of\",\"set to\",\"comes off\",\"at\"]", sawing.get("header").toString());
+            List<String> set = new ArrayList<>();
+            sawing.get("rows").forEach(row -> set.add(row.get(0).asText().replaceAll("\\d+\\. ", "") + " "
+                + row.get(2).asText()));
+            assertTrue(set.containsAll(List.of("rip 65.0", "crosscut 320.0")), set.toString());
+            assertEquals(stack.at("/stack/bill/boards/0/layout/cuts").size(), set.size());
+            String said = sawing.get("said").toString().replace('\u00a0', ' ');
+            assertTrue(said.contains("First straighten the near edge, 4.0 mm off."), said);
+            assertTrue(said.contains("20.0 mm longer and 5.0 mm wider than finished."), said);
+            assertTrue(stack.get("care").asText().contains("bind the blade"), stack.get("care").asText());
+
+            Files.writeString(folder.resolve("outwind-shop.txt"), "shortest: 350mm\n");
+            JsonNode refused = bench.asked("stack?bill=bill.csv");
+            assertEquals(0, refused.at("/stack/bill/boards").size());
+            assertTrue(refused.get("buying").toString().contains("Too short to rip or too wide for the machine: 2 x rail."),
+                refused.get("buying").toString());
+        }
+    }
+
     @Test
     void whatIsNoOrderIsAnsweredWithASentence() throws Exception {
         Files.copy(Path.of("sample-probes/hall-table.csv"), folder.resolve("hall-table.csv"));

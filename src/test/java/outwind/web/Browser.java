@@ -103,6 +103,14 @@ public final class Browser implements AutoCloseable {
         });
     }
 
+    /** Ticks a box by the space bar. */
+    void tick(String id) throws InterruptedException {
+        await("cannot tick " + id, () -> {
+            driver.findElement(By.id(id)).sendKeys(Keys.SPACE);
+            return true;
+        });
+    }
+
     /** Presses keys, wherever the focus is. */
     void press(CharSequence... keys) {
         new Actions(driver).sendKeys(keys).perform();

@@ -8,6 +8,7 @@ import outwind.stock.PricedBoard;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
 import outwind.stock.Uses;
+import outwind.stock.Wanted;
 
 /** A priced stack for scripts: one JSON object, lengths in mm, areas in mm², volumes in mm³, money as it was given. */
 public final class StackJson {
@@ -17,11 +18,13 @@ public final class StackJson {
     /**
      * Writes it, with a line end after it.
      *
+     * @param wanted finished area that is wanted, if one is
      * @param plan of a cutting bill against it, if there is one
      * @param pack that it is a sample of, if it is
      * @param uses of its boards, where several thicknesses are thought of
      */
-    public static String of(Stack stack, Optional<StackPlan> plan, Optional<Pack> pack, Optional<Uses> uses) {
+    public static String of(Stack stack, Optional<Wanted> wanted, Optional<StackPlan> plan, Optional<Pack> pack,
+            Optional<Uses> uses) {
         ObjectNode root = JsonText.root("stack");
         root.put("expected", stack.expected());
         root.put("expectedStandardDeviation", stack.deviation());
@@ -51,6 +54,8 @@ public final class StackJson {
             board.wood().ifPresent(wood -> node.put("wood", wood));
             board.labour().ifPresent(labour -> node.put("labour", labour));
         }
+        root.putNull("wanted");
+        wanted.ifPresent(known -> describe(root.putObject("wanted"), known));
         root.putNull("bill");
         plan.ifPresent(known -> describe(root.putObject("bill"), known));
         root.putNull("pack");
@@ -58,6 +63,16 @@ public final class StackJson {
         root.putNull("uses");
         uses.ifPresent(known -> describe(root.putObject("uses"), known));
         return JsonText.of(root);
+    }
+
+    private static void describe(ObjectNode node, Wanted wanted) {
+        node.put("area", wanted.area()).putNull("chance").putNull("gap").putNull("cost");
+        ArrayNode boards = node.putArray("boards");
+        wanted.bought().ifPresent(bought -> {
+            node.put("chance", bought.chance()).put("gap", bought.gap());
+            Stack.costOf(bought.boards()).ifPresent(cost -> node.put("cost", cost));
+            bought.boards().forEach(board -> boards.add(board.file()));
+        });
     }
 
     private static void describe(ObjectNode node, Uses uses) {

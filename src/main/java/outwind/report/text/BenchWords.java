@@ -3,12 +3,15 @@ package outwind.report.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import outwind.judge.Judgement;
 import outwind.judge.Planned;
 import outwind.judge.SecondCut;
+import outwind.report.words.BlankSheet;
 import outwind.report.words.BuySheet;
 import outwind.report.words.CutWords;
 import outwind.report.words.Figures;
+import outwind.report.words.SawWords;
 import outwind.report.words.Sentences;
 import outwind.report.words.Support;
 import outwind.setup.Shim;
@@ -72,6 +75,23 @@ public final class BenchWords {
         said.addAll(sheet.missing());
         said.addAll(sheet.boards());
         return List.copyOf(said);
+    }
+
+    /**
+     * How a board is cut to a bill.
+     *
+     * @param said   what is done before the first cut, and what the settings are measured from, one paragraph each
+     * @param header of the cuts
+     * @param rows   a cut each, in order; none if no cut is needed
+     */
+    public record Sawing(List<String> said, List<String> header, List<List<String>> rows) { }
+
+    /** How a board of a stack is cut into blanks. */
+    public static Sawing sawing(StackPlan.BoardCut cut, Figures figures) {
+        SawWords words = new SawWords(cut.layout(), figures);
+        List<List<String>> rows = words.rows();
+        return new Sawing(Stream.concat(BlankSheet.of(cut, figures).details().stream(), rows.isEmpty()
+            ? Stream.of("No cut is needed.") : words.explanation().stream()).toList(), SawWords.HEADER, rows);
     }
 
     /** How to cut it, one step after the other; none where no cut is planned. */

@@ -5,11 +5,11 @@ import java.util.List;
 import outwind.blanks.Blank;
 import outwind.blanks.BlankPlan;
 import outwind.blanks.LengthsPlan;
-import outwind.blanks.SawCut;
 import outwind.report.words.BlankSheet;
 import outwind.report.words.BuySheet;
 import outwind.report.words.Figures;
 import outwind.report.words.Page;
+import outwind.report.words.SawWords;
 import outwind.stock.StackPlan;
 import outwind.surface.Region;
 
@@ -85,55 +85,14 @@ public final class BlankReport {
 
     private void cuts() {
         page.heading("Where to cut");
-        List<SawCut> cuts = sheet.layout().cuts();
-        List<List<String>> rows = new ArrayList<>(rows(cuts, 0, "the board"));
-        List<List<SawCut>> recuts = sheet.layout().recuts();
-        for (int i = 0; i < recuts.size(); i++) {
-            rows.addAll(rows(recuts.get(i), rows.size(), "offcut " + (i + 1)));
-        }
-        if (rows.isEmpty()) {
+        SawWords words = new SawWords(sheet.layout(), figures);
+        if (words.rows().isEmpty()) {
             page.paragraph("No cut is needed.");
             return;
         }
-        page.paragraph("Set fence (rip) or stop (crosscut) so far from the near side of the blade, in "
-            + figures.unitInFull() + ". The near edge goes to the fence, the end that you measured from to the stop. After a"
-            + " cut the fresh edge goes there. At: where the near side of the cut lies on the uncut board.");
-        for (int i = 0; i < recuts.size(); i++) {
-            Region offcut = sheet.layout().recut().get(i).board();
-            page.paragraph("Offcut " + (i + 1) + " is " + figures.place(offcut.x2() - offcut.x1()) + " x "
-                + figures.place(offcut.y2() - offcut.y1()) + ", from x\u00a0" + figures.place(offcut.x1()) + " and y\u00a0"
-                + figures.place(offcut.y1()) + ".");
-        }
+        words.explanation().forEach(page::paragraph);
         page.gap();
-        page.table("  ", List.of("cut", "of", "set to", "comes off", "at"), rows);
-    }
-
-    private List<List<String>> rows(List<SawCut> cuts, int before, String whole) {
-        List<List<String>> rows = new ArrayList<>();
-        for (SawCut cut : cuts) {
-            int next = rows.size() + 1;
-            boolean last = next == cuts.size() || !inHand(cut, whole).equals(inHand(cuts.get(next), whole));
-            rows.add(List.of((before + next) + ". " + (cut.crosscut() ? "crosscut" : "rip"), inHand(cut, whole), setting(cut),
-                freed(cut, last), (cut.crosscut() ? "x " : "y ") + figures.number(cut.from())));
-        }
-        return rows;
-    }
-
-    private static String inHand(SawCut cut, String whole) {
-        return cut.blank() > 0 ? "blank " + cut.blank() + ", to size" : cut.section() > 0 ? "section " + cut.section()
-            : whole;
-    }
-
-    /** A cut that the fence leaves no wood for takes a shaving off the edge. */
-    private String setting(SawCut cut) {
-        return cut.setting() > 0 ? figures.number(cut.setting()) : "trim " + figures.number(cut.to() - cut.from());
-    }
-
-    /** What comes off; after the last cut of a piece, what is left of it as well, unless that is waste. */
-    private static String freed(SawCut cut, boolean last) {
-        String kind = cut.section() > 0 ? "blank " : "section ";
-        return (cut.before() == 0 ? "waste" : kind + cut.before())
-            + (last && cut.behind() > 0 ? ", leaves " + (cut.before() == 0 ? kind : "") + cut.behind() : "");
+        page.table("  ", SawWords.HEADER, words.rows());
     }
 
     private void blanks() {
@@ -192,9 +151,6 @@ public final class BlankReport {
 
     private static void cautions(Page page) {
         page.heading("Take care");
-        page.paragraph("Check the kerf by a trial cut: a wider one takes more than is planned. A board may move as it is cut;"
-            + " measure each blank again before you level it. A warped board rocks and can bind the blade: cut it only on"
-            + " a machine meant for that. Wear eye, ear and dust protection. Look for metal and loose knots. The"
-            + " machine's manual, local rules and training come first.");
+        page.paragraph(SawWords.CAUTIONS);
     }
 }

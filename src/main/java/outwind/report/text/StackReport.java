@@ -23,17 +23,18 @@ import outwind.stock.Purchase;
 import outwind.stock.Stack;
 import outwind.stock.StackPlan;
 import outwind.stock.Uses;
+import outwind.stock.Wanted;
 
 /** A priced stack in words and numbers: what to expect of it first, then each board, the best buys on top. */
 public final class StackReport {
 
     private final Stack stack;
     private final Figures figures;
-    private final OptionalDouble wanted;
+    private final Optional<Wanted> wanted;
     private final Optional<BuySheet> bought;
     private final Page page = new Page();
 
-    private StackReport(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan) {
+    private StackReport(Stack stack, Figures figures, Optional<Wanted> wanted, Optional<StackPlan> plan) {
         this.stack = stack;
         this.figures = figures;
         this.wanted = wanted;
@@ -43,13 +44,13 @@ public final class StackReport {
     /**
      * Writes the report.
      *
-     * @param wanted finished area that is wanted (mm²), if one is
+     * @param wanted finished area that is wanted, if one is
      * @param plan   of a cutting bill against the stack, if there is one
      * @param uses   of its boards, where several thicknesses are thought of
      * @param pack   that the stack is a sample of, if it is
      * @param remark on how all boards were computed, if there is anything to say
      */
-    public static String of(Stack stack, Figures figures, OptionalDouble wanted, Optional<StackPlan> plan,
+    public static String of(Stack stack, Figures figures, Optional<Wanted> wanted, Optional<StackPlan> plan,
                             Optional<Uses> uses, Optional<PackSheet> pack, Optional<String> remark) {
         StackReport report = new StackReport(stack, figures, wanted, plan);
         uses.ifPresent(report::uses);
@@ -113,8 +114,8 @@ public final class StackReport {
     private void expectation() {
         page.paragraph(expectation(stack));
         if (wanted.isPresent()) {
-            String area = figures.area(wanted.getAsDouble());
-            page.paragraph(stack.cheapestFor(wanted.getAsDouble()).map(bought -> buying(bought, area))
+            String area = figures.area(wanted.get().area());
+            page.paragraph(wanted.get().bought().map(bought -> buying(bought, area))
                 .orElse("The whole stack is not enough for " + area + " of finished boards at a chance of "
                     + Figures.percent(Stack.CONFIDENCE) + "."));
         }

@@ -135,8 +135,17 @@ public record Figures(Units units) {
 
     /** A volume of wood as it is traded (mm³), with its unit: 0.0001 m³, or 0.01 ft³. */
     public String wood(double cubicMillimetres) {
-        return units == Units.INCHES ? decimals(cubicMillimetres / Math.pow(12 * INCH, 3), 2) + HARD_SPACE + "ft³"
-            : decimals(cubicMillimetres / 1e9, 4) + HARD_SPACE + "m³";
+        return decimals(cubicMillimetres / woodUnitCubicMillimetres(), units == Units.INCHES ? 2 : 4) + HARD_SPACE
+            + woodUnit();
+    }
+
+    public String woodUnit() {
+        return units == Units.INCHES ? "ft³" : "m³";
+    }
+
+    /** What one of {@link #woodUnit} is in mm³. */
+    public double woodUnitCubicMillimetres() {
+        return units == Units.INCHES ? Math.pow(12 * INCH, 3) : 1e9;
     }
 
     /** An area (mm²) with its unit: 0.01 m², or 0.1 ft². */

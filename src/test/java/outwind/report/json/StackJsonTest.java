@@ -61,7 +61,7 @@ class StackJsonTest {
     // Worked by hand: 15e6 mm³ over 304.8³ are 0.53 ft³.
     @Test
     void aStackInInchesIsCountedInBoardFeetAndCubicFeet() {
-        String report = StackReport.of(STACK, new Figures(Units.INCHES), OptionalDouble.empty(), Optional.empty(),
+        String report = StackReport.of(STACK, new Figures(Units.INCHES), Optional.empty(), Optional.empty(),
             Optional.empty(), Optional.empty(), Optional.empty()).replace('\u00a0', ' ');
         double finished = 0.7 * BOARD.finishedVolume() / (25.4 * 25.4 * 25.4);
 
@@ -73,7 +73,7 @@ class StackJsonTest {
 
     @Test
     void everyFigureOfABoardStandsUnderItsNameInTheJson() throws IOException {
-        JsonNode board = new ObjectMapper().readTree(StackJson.of(STACK, Optional.empty(), Optional.empty(), Optional.empty())).at("/boards/0");
+        JsonNode board = new ObjectMapper().readTree(StackJson.of(STACK, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty())).at("/boards/0");
 
         figures().forEach((name, figure) -> assertEquals(figure, board.get(name).asDouble(), 1e-12, name));
         assertEquals(BY_VOLUME, board.get("boardFeet").asDouble(), 1e-12);
@@ -85,7 +85,7 @@ class StackJsonTest {
 
     @Test
     void theStackItselfIsInTheJson() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(StackJson.of(STACK, Optional.empty(), Optional.empty(), Optional.empty()));
+        JsonNode json = new ObjectMapper().readTree(StackJson.of(STACK, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
 
         assertEquals(0.7, json.get("expected").asDouble(), 1e-12);
         assertEquals(Math.sqrt(0.21), json.get("expectedStandardDeviation").asDouble(), 1e-12);
