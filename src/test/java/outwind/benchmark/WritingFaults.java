@@ -152,9 +152,9 @@ public final class WritingFaults {
             }
             wrong += why.isEmpty() ? 0 : 1;
         }
-        System.out.printf("%d kills, %d as they should be%n%-18s %6s %12s %12s %6s%n", killed, killed - wrong, "", "kills",
-            "files moved", "parts left", "amiss");
-        counts.forEach((name, count) -> System.out.printf("%-18s %6d %12d %12d %6d%n", name, count[0], count[1], count[2],
+        System.out.printf("%d kills, %d as they should be%n%-18s %6s %14s %12s %6s%n", killed, killed - wrong, "", "kills",
+            "files changed", "parts left", "amiss");
+        counts.forEach((name, count) -> System.out.printf("%-18s %6d %14d %12d %6d%n", name, count[0], count[1], count[2],
             count[3]));
         return wrong;
     }

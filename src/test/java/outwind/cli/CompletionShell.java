@@ -144,10 +144,12 @@ public final class CompletionShell implements AutoCloseable {
     /** Files that are there; where nothing in the word means more to bash, all that begin with it. */
     private String ofFiles(String word) {
         if (word.matches("[\\w. $();-]*")) {
-            Set<String> wanted = FILES.stream().filter(name -> name.startsWith(word)).collect(Collectors.toSet());
+            // A folder holds itself and the one above it; both are offered once a point is typed.
+            Set<String> wanted = Stream.concat(FILES.stream(), Stream.of(".", "..").filter(any -> word.startsWith(".")))
+                .filter(name -> name.startsWith(word)).collect(Collectors.toSet());
             return Set.copyOf(offered).equals(wanted) ? "" : "offered " + offered + " and not " + wanted;
         }
-        // A name with a line end is none of these files; a home is none of this folder.
+        // A home is none of this folder.
         return offered.stream().filter(name -> !name.startsWith("~") && !name.contains("/") && !FILES.contains(name))
             .findFirst().map(name -> "offered " + name).orElse("");
     }
