@@ -20,7 +20,7 @@ import outwind.fuzz.ReaderTrial;
 public final class ReaderFuzz {
 
     private static final Map<String, Long> TRIES = Map.of("length", 10_000_000L, "price", 6_000_000L, "board file", 1_000_000L,
-        "cutting bill", 250_000L, "shop file", 1_200_000L, "bare points", 1_600_000L, "ply scan", 150_000L, "text scan",
+        "cutting bill", 500_000L, "shop file", 1_200_000L, "bare points", 1_400_000L, "ply scan", 150_000L, "text scan",
         100_000L);
     private static final String COMPLETION = "completion";
     private static final String RECORD = "record";
