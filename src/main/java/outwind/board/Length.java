@@ -19,8 +19,8 @@ public final class Length {
         + "|(?:(?<whole>\\d++)(?:\\s++|-))?(?<over>\\d++)/(?<under>\\d++))"
         + "\\s*+(?<unit>[^\\d\\s.,/+-].*)?");
 
-    // Slips worth a sentence of their own; bounded, since the sentence repeats them.
-    private static final Pattern WITH_COMMA = Pattern.compile("[+\\-−]?\\d{1,9},\\d{1,9}[^,.\\d]{0,9}");
+    // Slips worth a sentence of their own; bounded and of signs that show, since the sentence repeats them.
+    private static final Pattern WITH_COMMA = Pattern.compile("[+\\-−]?\\d{1,9},\\d{1,9} ?[\\p{L}'\"′″”]{0,8}");
     private static final Pattern FRACTION = Pattern.compile("[+\\-−]?(?:\\d{1,9}[\\s-])?\\d{1,9}/[1-9]\\d{0,8}");
 
     private Length() { }
@@ -66,7 +66,7 @@ public final class Length {
 
     /** How to mend a text that is no length, where it shows a slip that people often make. */
     static Optional<String> slip(String text, Units whenBare, boolean decimalComma) {
-        String tidied = tidied(text, decimalComma);
+        String tidied = tidied(text, decimalComma).replaceAll("\\s+", " ");
         if (WITH_COMMA.matcher(tidied).matches()) {
             return Optional.of("Write " + tidied.replace(',', '.') + " with a point; only a file with semicolons or "
                 + "tabs between its cells may use a decimal comma.");

@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import outwind.cli.Main;
 
@@ -28,7 +30,8 @@ import outwind.cli.Main;
  * is said that looks like a fault of the program. {@link RecordingKills} does the same for guided entry.
  *
  * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=WritingFaults}; {@code kills} and {@code faults} are properties
- * of the virtual machine, and so is {@code commands}: those to be tried, with commas between them, or else all.
+ * of the virtual machine, and so are {@code commands}, those to be tried with semicolons between them or else all, and
+ * {@code pairs}, false to leave those out.
  */
 public final class WritingFaults {
 
@@ -36,6 +39,9 @@ public final class WritingFaults {
 
     /** Bytes in a page of memory, by which a small disk is filled. */
     private static final int PAGE = 4096;
+
+    /** What a process ends with that was killed: 128 and the number of the signal (POSIX). */
+    private static final int KILLED = 128 + 9;
 
     private static final String BOARD = "sample-probes/hall-table.csv";
     private static final String SHOP = "shop";
@@ -62,7 +68,13 @@ public final class WritingFaults {
             "--seed")),
         Map.entry("points", List.of("points", "--json", "--length", "600", "--width", "150", "--thickness", "31",
             "--target", "24mm", "--name", "new board", "--seed")),
-        Map.entry("stack", List.of("stack", "--json", "sample-probes/stack", "--target", "20mm", "--seed"))));
+        Map.entry("stack", List.of("stack", "--json", "sample-probes/stack", "--target", "20mm", "--seed")),
+        Map.entry("stack, compared", List.of("stack", "--json", "--compare", "sample-probes/stack", "OTHERS", "--target",
+            "20mm", "--seed")),
+        Map.entry("stack, bill", List.of("stack", "--json", "--bill", "sample-probes/bills/bill-small-table.csv",
+            "OTHERS", "--seed"))));
+
+    private static final List<String> OTHERS = List.of("oak-01.csv", "oak-02.csv", "oak-03.csv", "oak-04.csv");
 
     private enum Fault {
         OUT_IS_A_FILE, ABOVE_IS_A_FILE, REPORT_IS_A_FOLDER, LINK_TO_A_FILE, LINK_TO_NOWHERE, LINK_TO_A_DEVICE,
@@ -78,7 +90,7 @@ public final class WritingFaults {
         int ok = 0;
         int kills = Integer.getInteger("kills", USUAL);
         int faults = Integer.getInteger("faults", USUAL);
-        List<String> only = List.of(System.getProperty("commands", "").split(","));
+        List<String> only = List.of(System.getProperty("commands", "").split(";"));
         List<String> names = COMMANDS.keySet().stream().filter(name -> only.contains("") || only.contains(name)).toList();
         Map<String, Map<String, byte[]>> old = new TreeMap<>();
         Map<String, Map<String, byte[]>> young = new TreeMap<>();
@@ -94,26 +106,71 @@ public final class WritingFaults {
             ok += why.isEmpty() ? 1 : 0;
         }
         System.out.printf("%d faults, %d as they should be%n", faults, ok);
+        wrong += kills(folder, names, kills, old, young, random);
         ok = 0;
-        for (int i = 0; i < kills; i++) {
-            String name = names.get(i % names.size());
-            String why = kill(fresh(folder, old.get(name)), name, old.get(name), young.get(name), random);
-            wrong += report(name + ", killed", why);
-            ok += why.isEmpty() ? 1 : 0;
-        }
-        System.out.printf("%d kills, %d as they should be%n", kills, ok);
-        ok = 0;
-        for (String one : names) {
+        int pairs = Boolean.parseBoolean(System.getProperty("pairs", "true")) ? names.size() : 0;
+        for (String one : names.subList(0, pairs)) {
             for (String other : names) {
                 String why = pair(fresh(folder, Map.of()), one, other, old, young);
                 wrong += report(one + " beside " + other, why);
                 ok += why.isEmpty() ? 1 : 0;
             }
         }
-        System.out.printf("%d pairs, %d as they should be%n", names.size() * names.size(), ok);
+        System.out.printf("%d pairs, %d as they should be%n", pairs * pairs, ok);
         clear(folder);
         if (wrong > 0) {
             System.exit(1);
+        }
+    }
+
+    /** Kills the commands by turns until so many died of it, and prints a table; the number of those not as they should be. */
+    private static int kills(Path folder, List<String> names, int kills, Map<String, Map<String, byte[]>> old,
+            Map<String, Map<String, byte[]>> young, SplittableRandom random) throws Exception {
+        Map<String, int[]> counts = new TreeMap<>();
+        int wrong = 0;
+        int killed = 0;
+        for (int i = 0; killed < kills && i < 3 * kills; i++) {
+            String name = names.get(i % names.size());
+            int[] count = counts.computeIfAbsent(name, any -> new int[4]);
+            Path out = fresh(folder, old.get(name));
+            if (!isKilled(out, name, random)) {
+                continue;
+            }
+            killed++;
+            count[0]++;
+            count[1] += same(contents(out), old.get(name)) ? 0 : 1;
+            count[2] += hasParts(out) ? 1 : 0;
+            String why = torn(contents(out), old.get(name), young.get(name));
+            // What a kill leaves hinders no later run; those that keep what is there do not write it again.
+            boolean again = why.isEmpty() && !KEEPING.contains(name) && random.nextInt(4) == 0;
+            String said = again ? run(name, "2", out) : "0";
+            why = said.startsWith("0") ? why : "the next run: " + said;
+            why = why.isEmpty() && again && !same(contents(out), young.get(name)) ? "the next run wrote something else" : why;
+            count[3] += report(name + ", killed", why);
+            if (!why.isEmpty()) {
+                keep(out, Path.of("target", "kills", killed + "-" + name.replaceAll("\\W+", "-")));
+            }
+            wrong += why.isEmpty() ? 0 : 1;
+        }
+        System.out.printf("%d kills, %d as they should be%n%-18s %6s %14s %12s %6s%n", killed, killed - wrong, "", "kills",
+            "files changed", "parts left", "amiss");
+        counts.forEach((name, count) -> System.out.printf("%-18s %6d %14d %12d %6d%n", name, count[0], count[1], count[2],
+            count[3]));
+        return wrong;
+    }
+
+    /** Keeps what a kill has left, to be looked at. */
+    private static void keep(Path out, Path where) throws IOException {
+        clear(where);
+        Files.createDirectories(where);
+        for (Map.Entry<String, byte[]> file : contents(out).entrySet()) {
+            Files.write(where.resolve(file.getKey()), file.getValue());
+        }
+    }
+
+    private static boolean hasParts(Path out) throws IOException {
+        try (Stream<Path> files = Files.list(out)) {
+            return files.anyMatch(file -> file.toString().endsWith(".part"));
         }
     }
 
@@ -131,7 +188,8 @@ public final class WritingFaults {
             default -> Stream.of(name.equals("check") ? seed + "mm" : seed, "--out", out.toString());
         };
         return Stream.concat(COMMANDS.get(name).stream().map(word -> word.equals("FACE_B")
-            ? out.resolveSibling("face-b.csv").toString() : word), last).toArray(String[]::new);
+            ? out.resolveSibling("face-b.csv").toString() : word.equals("OTHERS") ? out.resolveSibling("others").toString()
+            : word), last).toArray(String[]::new);
     }
 
     private static boolean startsAfresh(String name) {
@@ -215,22 +273,31 @@ public final class WritingFaults {
         return Files.isDirectory(out) ? torn(contents(out), old, young) : "";
     }
 
-    private static String kill(Path out, String name, Map<String, byte[]> old, Map<String, byte[]> young,
-            SplittableRandom random) throws IOException, InterruptedException {
+    /** Starts a command and kills it; false if it ended by itself before. */
+    private static boolean isKilled(Path out, String name, SplittableRandom random) throws IOException, InterruptedException {
         Path typed = Files.writeString(out.resolveSibling("typed"), TYPED);
+        String before = listing(out);
         Process process = new ProcessBuilder(java(name, out)).redirectErrorStream(true).redirectInput(typed.toFile())
             .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
-        // Files are written in the last part of a run: wait for the first of them now and then.
-        if (random.nextInt(4) > 0) {
-            while (process.isAlive() && same(contents(out), old)) {
+        // Files are written in the last part of a run: mostly wait for the first sign of them.
+        if (random.nextInt(8) > 0) {
+            while (process.isAlive() && listing(out).equals(before)) {
                 TimeUnit.MICROSECONDS.sleep(200);
             }
-            TimeUnit.MICROSECONDS.sleep(random.nextInt(4000));
+            // From a tenth of a millisecond, within one file, to a quarter of a second, between charts.
+            TimeUnit.MICROSECONDS.sleep((long) (100 * Math.pow(2500, random.nextDouble())));
         } else {
             process.waitFor(random.nextInt(1500), TimeUnit.MILLISECONDS);
         }
-        process.destroyForcibly().waitFor();
-        return torn(contents(out), old, young);
+        return process.destroyForcibly().waitFor() == KILLED;
+    }
+
+    /** Names, sizes and times of the files in a folder. */
+    private static String listing(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName() + " " + file.toFile().length() + " "
+                + file.toFile().lastModified()).sorted().collect(Collectors.joining("\n"));
+        }
     }
 
     private static String pair(Path out, String one, String other, Map<String, Map<String, byte[]>> old,
@@ -338,6 +405,10 @@ public final class WritingFaults {
         clear(out);
         Files.createDirectories(out);
         Files.writeString(folder.resolve("face-b.csv"), FACE_B);
+        Path others = Files.createDirectories(folder.resolve("others"));
+        for (String board : OTHERS) {
+            Files.copy(Path.of("sample-probes", "stack", board), others.resolve(board), StandardCopyOption.REPLACE_EXISTING);
+        }
         for (Map.Entry<String, byte[]> file : content.entrySet()) {
             Files.write(out.resolve(file.getKey()), file.getValue());
         }

@@ -2,6 +2,7 @@ package outwind.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,5 +90,15 @@ class LengthTest {
         assertEquals("a length such as 20mm or 13/16in", bad.expected());
         assertEquals(found, bad.found());
         assertEquals(mend, bad.mend());
+    }
+
+    // Once the sentence on how to mend it repeated whatever stood behind the digits.
+    @ParameterizedTest
+    @ValueSource(strings = {"12,5\u202e", "12,5\ufeff", "1,5\u001b[2J", "31,5\u0000", "46\t1/2", "1,9\tm"})
+    void repeatsNothingThatDoesNotShow(String text) {
+        BadValue bad = assertThrows(BadValue.class, () -> Length.parse(text, Units.MILLIMETRES));
+
+        assertTrue((bad.getMessage() + bad.mend()).chars().noneMatch(c -> Character.isISOControl(c)
+            || Character.getType(c) == Character.FORMAT), bad.mend());
     }
 }

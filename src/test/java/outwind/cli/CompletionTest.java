@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,6 +63,19 @@ class CompletionTest {
 
         assertTrue(offered.containsAll(names), offered.toString());
         assertFalse(Files.exists(folder.resolve("ran")), "a file name was run");
+    }
+
+    // The benchmark ReaderFuzz types 100,000 of these lines.
+    @Test
+    void whateverIsTypedOnlyWhatFitsIsOffered() throws IOException {
+        assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "no bash on this machine");
+        SplittableRandom random = new SplittableRandom(1);
+        try (CompletionShell shell = new CompletionShell(Files.createDirectory(folder.resolve("typed")))) {
+            for (int i = 0; i < 60; i++) {
+                List<String> typed = CompletionShell.typed(random);
+                assertEquals("", shell.fault(typed), typed.toString());
+            }
+        }
     }
 
     @ParameterizedTest

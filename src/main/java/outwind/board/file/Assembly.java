@@ -85,8 +85,9 @@ final class Assembly {
         requireSide(Key.LENGTH, Quantity.LENGTH, length, measured);
         requireSide(Key.WIDTH, Quantity.WIDTH, width, measured);
 
-        return assembled(defaultName, length, width, thickness, PastedRows.once(measured.readings(), remarks),
-            measured.calipers(), remarks,
+        List<Reading> readings = PastedRows.once(measured.readings(), remarks);
+        requireDistinct(readings, measured);
+        return assembled(defaultName, length, width, thickness, readings, measured.calipers(), remarks,
             Optional.empty());
     }
 
@@ -214,6 +215,15 @@ final class Assembly {
                 String.valueOf(measured.touchedOnA()),
                 measured.touchedOnA() == 0 ? "Fill in the heights first."
                     : "Touch off more points: fewer than three fix no plane, so there is nothing to judge.");
+        }
+    }
+
+    /** Rows that were enough may be few once each counts once. */
+    private void requireDistinct(List<Reading> once, Measurements measured) {
+        long onA = once.stream().filter(reading -> reading.face() == Face.A).count();
+        if (once.size() < measured.readings().size() && measured.touchedOnA() >= fewest && onA < fewest) {
+            faults.addForFile("at least " + fewest + " touch-offs on face A that differ", String.valueOf(onA),
+                "The other rows repeat these to the last digit: touch off more points.");
         }
     }
 

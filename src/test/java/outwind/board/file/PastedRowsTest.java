@@ -1,6 +1,7 @@
 package outwind.board.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.Collectors;
@@ -36,5 +37,14 @@ class PastedRowsTest {
     @Test
     void aFewPlacesReadAgainStayRepeats() throws BadBoardFile {
         assertEquals(18, read(rows(15) + rows(3)).readings().size());
+    }
+
+    // Counted before they were taken for one, these rows once made a board of a single touch-off.
+    @Test
+    void rowsThatRepeatOneAnotherAreTooFew() {
+        BadBoardFile refused = assertThrows(BadBoardFile.class, () -> read("20,15,0.3\n".repeat(12)));
+
+        assertEquals("pasted.csv:1:1: expected at least 3 touch-offs on face A that differ but found 1\n"
+            + "  The other rows repeat these to the last digit: touch off more points.", refused.getMessage());
     }
 }
