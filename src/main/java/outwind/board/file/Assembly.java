@@ -218,10 +218,10 @@ final class Assembly {
         }
     }
 
-    /** Rows that were enough may be few once each counts once. */
+    /** Rows that were enough may be few once each counts once; where something else is wrong, that may be why. */
     private void requireDistinct(List<Reading> once, Measurements measured) {
         long onA = once.stream().filter(reading -> reading.face() == Face.A).count();
-        if (once.size() < measured.readings().size() && measured.touchedOnA() >= fewest && onA < fewest) {
+        if (faults.isEmpty() && once.size() < measured.readings().size() && onA < fewest) {
             faults.addForFile("at least " + fewest + " touch-offs on face A that differ", String.valueOf(onA),
                 "The other rows repeat these to the last digit: touch off more points.");
         }

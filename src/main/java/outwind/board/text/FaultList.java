@@ -107,8 +107,12 @@ public final class FaultList {
         return counts.values().stream().mapToInt(Integer::intValue).sum();
     }
 
+    public boolean isEmpty() {
+        return counts.isEmpty();
+    }
+
     public void throwIfAny() throws BadBoardFile {
-        if (!counts.isEmpty()) {
+        if (!isEmpty()) {
             throw asException();
         }
     }
