@@ -36,7 +36,7 @@ public final class JudgingSpeed {
             }
         }
         Arrays.sort(milliseconds);
-        System.out.printf(Locale.ROOT, "judging %s, %d readings, warm, one thread: median %.0f ms, slowest tenth over"
+        System.out.printf(Locale.ROOT, "judging %s, %d readings, warm, one at a time: median %.0f ms, slowest tenth over"
             + " %.0f ms of %d runs (mean thickness %.2f mm)%n", board.name(), board.readings().size(),
             milliseconds[RUNS / 2], milliseconds[RUNS * 9 / 10], RUNS, sum / (RUNS + WARM_UP));
     }
