@@ -12,7 +12,8 @@ import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
 
 /**
- * What judging one board costs once the program is warm, on one core, without report and chart.
+ * What judging one board costs once the program is warm, without report and chart: on all cores, or on one with
+ * {@code -Djava.util.concurrent.ForkJoinPool.common.parallelism=0}.
  *
  * <p>Run by {@code mvn -q verify -DskipTests -Dbenchmark=JudgingSpeed}.
  */

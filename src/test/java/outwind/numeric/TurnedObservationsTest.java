@@ -16,6 +16,9 @@ class TurnedObservationsTest {
 
     private static final int N = 14;
     private static final double[] DEVIATIONS = {0.4, 1.1};
+    /** Places looked at. */
+    private static final double[] AT_X = {-0.5, 0, 0.9};
+    private static final double[] AT_Y = {0.3, -0.8, 0.9};
 
     private final double[] x = new double[N];
     private final double[] y = new double[N];
@@ -36,6 +39,27 @@ class TurnedObservationsTest {
                 columns[j][i] = at[j];
             }
         }
+    }
+
+    /** All columns at the places looked at, column by column. */
+    private static double[][] columnsAt() {
+        double[][] columns = new double[5][3];
+        for (int k = 0; k < 3; k++) {
+            double[] at = at(AT_X[k], AT_Y[k]);
+            for (int j = 0; j < 5; j++) {
+                columns[j][k] = at[j];
+            }
+        }
+        return columns;
+    }
+
+    private static double[][] trendAt() {
+        return IntStream.range(0, 3).mapToObj(k -> Arrays.copyOf(at(AT_X[k], AT_Y[k]), 3)).toArray(double[][]::new);
+    }
+
+    private static TurnedObservations.Conditioned conditioned(TurnedObservations turned) {
+        return turned.conditioned(0.09, 2.25, new int[] {0, 1, 2, 3, 4},
+            new double[] {0, 0, 0, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2)});
     }
 
     private static double[] at(double x, double y) {
@@ -140,23 +164,12 @@ class TurnedObservationsTest {
 
     @Test
     void theFieldIsThatOfEachCovarianceAlone() {
-        double[] atX = {-0.5, 0, 0.9};
-        double[] atY = {0.3, -0.8, 0.9};
-        double[][] trendAt = new double[3][];
-        double[][] columnsAt = new double[5][3];
-        for (int k = 0; k < 3; k++) {
-            double[] at = at(atX[k], atY[k]);
-            trendAt[k] = Arrays.copyOf(at, 3);
-            for (int j = 0; j < 5; j++) {
-                columnsAt[j][k] = at[j];
-            }
-        }
-        Kriging.Places expected = reference(0.3, 1.5).at(atX, atY, trendAt);
+        Kriging.Places expected = reference(0.3, 1.5).at(AT_X, AT_Y, trendAt());
+        double[][] columnsAt = columnsAt();
         TurnedObservations turned = turned();
-        TurnedObservations.Conditioned conditioned = turned.conditioned(0.09, 2.25, new int[] {0, 1, 2, 3, 4},
-            new double[] {0, 0, 0, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2)});
+        TurnedObservations.Conditioned conditioned = conditioned(turned);
 
-        KrigedPlaces places = conditioned.at(turned.across(atX, atY), columnsAt);
+        KrigedPlaces places = conditioned.at(turned.across(AT_X, AT_Y), columnsAt);
 
         assertArrayEquals(expected.means(), places.means(), 1e-9);
         assertArrayEquals(expected.variances(), places.variances(), 1e-9);
@@ -165,7 +178,7 @@ class TurnedObservationsTest {
             for (int j = 0; j < 5; j++) {
                 mean += conditioned.coefficients()[j] * columnsAt[j][k];
             }
-            double[] correlations = turned.correlations(atX[k], atY[k]);
+            double[] correlations = turned.correlations(AT_X[k], AT_Y[k]);
             for (int i = 0; i < N; i++) {
                 mean += conditioned.weights()[i] * correlations[i];
             }
@@ -176,22 +189,11 @@ class TurnedObservationsTest {
     /** Moments of 100,000 draws, to five standard errors. */
     @Test
     void drawsHaveTheMeansAndCovariancesOfTheField() {
-        double[] atX = {-0.5, 0, 0.9};
-        double[] atY = {0.3, -0.8, 0.9};
-        double[][] columnsAt = new double[5][3];
-        double[][] trendAt = new double[3][];
-        for (int k = 0; k < 3; k++) {
-            double[] at = at(atX[k], atY[k]);
-            trendAt[k] = Arrays.copyOf(at, 3);
-            for (int j = 0; j < 5; j++) {
-                columnsAt[j][k] = at[j];
-            }
-        }
-        Kriging.Places expected = reference(0.3, 1.5).at(atX, atY, trendAt);
+        Kriging.Places expected = reference(0.3, 1.5).at(AT_X, AT_Y, trendAt());
+        double[][] columnsAt = columnsAt();
         TurnedObservations turned = turned();
-        TurnedObservations.Conditioned conditioned = turned.conditioned(0.09, 2.25, new int[] {0, 1, 2, 3, 4},
-            new double[] {0, 0, 0, Math.pow(DEVIATIONS[0], -2), Math.pow(DEVIATIONS[1], -2)});
-        FieldRoot root = turned.root(IntStream.range(0, N).map(i -> N - 1 - i).toArray(), atX, atY, 1e-9);
+        TurnedObservations.Conditioned conditioned = conditioned(turned);
+        FieldRoot root = turned.root(IntStream.range(0, N).map(i -> N - 1 - i).toArray(), AT_X, AT_Y, 1e-9);
         SplittableRandom random = new SplittableRandom(35);
         int count = 100_000;
         double[] means = new double[3];
