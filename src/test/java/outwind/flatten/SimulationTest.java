@@ -2,6 +2,7 @@ package outwind.flatten;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -221,5 +222,22 @@ class SimulationTest {
         assertEquals(Verdict.DOUBTFUL, Verdict.of(0.06));
         assertEquals(Verdict.NO, Verdict.of(0.05));
         assertEquals(List.of("yes", "doubtful", "no", "none"), Stream.of(Verdict.values()).map(Verdict::word).toList());
+    }
+
+    @Test
+    void theSameSeedGivesTheSameFiguresAndAnotherDoesNot() {
+        Board board = SHAPE.read(5, 3, SHAPE.twist(2));
+        Simulation one = simulate(board);
+        Simulation other = Simulation.of(MeasuredShape.of(board), Region.whole(board), 0, free(board), 2);
+
+        assertEquals(one, simulate(board));
+        assertEquals(one.hashCode(), simulate(board).hashCode());
+        assertNotEquals(one, other);
+        assertNotEquals(one.hashCode(), other.hashCode());
+        assertNotEquals(one, new Simulation(other.asMeasured(), one.levelled(), one.boards(), one.slabs()));
+        assertNotEquals(one, new Simulation(one.asMeasured(), other.levelled(), one.boards(), one.slabs()));
+        assertNotEquals(one, new Simulation(one.asMeasured(), one.levelled(), other.boards(), one.slabs()));
+        assertNotEquals(one, new Simulation(one.asMeasured(), one.levelled(), one.boards(), other.slabs()));
+        assertEquals(17 * 7, one.boards().get(0).size());
     }
 }

@@ -144,4 +144,20 @@ class TouchPlanTest {
     void theSameSeedPromisesTheSame() {
         assertEquals(GridPromise.of(TABLE, 5), GridPromise.of(TABLE, 5));
     }
+
+    @Test
+    void whatGridsShowBeginsAtSoManyLines() {
+        assertTrue(new GridPromise(TABLE.with(5, 3), 0.3).seesCup());
+        assertFalse(new GridPromise(TABLE.with(6, 3), 0.3).seesKinksWell());
+        assertTrue(new GridPromise(TABLE.with(7, 3), 0.3).seesKinksWell());
+    }
+
+    @Test
+    void aTouchOffTakesFromNothingToAnHour() {
+        assertEquals(3600, new TouchPlan.Pace(3600, 1).seconds());
+        assertEquals(0, new TouchPlan.Pace(0, 1).seconds());
+        assertThrows(IllegalArgumentException.class, () -> new TouchPlan.Pace(-0.1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new TouchPlan.Pace(3600.1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new TouchPlan.Pace(40, 0));
+    }
 }
