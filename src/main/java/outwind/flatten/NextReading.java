@@ -7,6 +7,7 @@ import java.util.SplittableRandom;
 import outwind.board.Board;
 import outwind.board.CaliperReading;
 import outwind.board.TouchGrid;
+import outwind.numeric.Vectors;
 import outwind.surface.Places;
 import outwind.surface.SampledBoard;
 
@@ -129,7 +130,7 @@ public record NextReading(double x, double y, Tool tool, double left) {
 
     private static List<NextReading> best(double[] slabs, List<Candidate> candidates, int most) {
         double[] thickness = centred(slabs);
-        double before = dot(thickness, thickness);
+        double before = Vectors.dot(thickness, thickness);
         // A reading has noise on it; which noise does not matter, so it is always the same.
         SplittableRandom random = new SplittableRandom(1);
         List<NextReading> next = new ArrayList<>();
@@ -143,12 +144,12 @@ public record NextReading(double x, double y, Tool tool, double left) {
             for (int i = 0; i < reading.length; i++) {
                 reading[i] += random.nextGaussian(0, best.noise());
             }
-            double variance = dot(reading, reading);
-            subtract(thickness, reading, dot(thickness, reading) / variance);
+            double variance = Vectors.dot(reading, reading);
+            Vectors.subtract(Vectors.dot(thickness, reading) / variance, reading, thickness);
             for (Candidate candidate : candidates) {
-                subtract(candidate.off(), reading, dot(candidate.off(), reading) / variance);
+                Vectors.subtract(Vectors.dot(candidate.off(), reading) / variance, reading, candidate.off());
             }
-            next.add(new NextReading(best.x(), best.y(), best.tool(), Math.sqrt(dot(thickness, thickness) / before)));
+            next.add(new NextReading(best.x(), best.y(), best.tool(), Math.sqrt(Vectors.dot(thickness, thickness) / before)));
         }
         return next;
     }
@@ -163,8 +164,8 @@ public record NextReading(double x, double y, Tool tool, double left) {
 
     /** ρ², the share of the thickness's variance that a reading takes away. */
     private static double explained(double[] thickness, Candidate candidate) {
-        double both = dot(thickness, candidate.off());
-        double variance = dot(thickness, thickness) * (dot(candidate.off(), candidate.off())
+        double both = Vectors.dot(thickness, candidate.off());
+        double variance = Vectors.dot(thickness, thickness) * (Vectors.dot(candidate.off(), candidate.off())
             + thickness.length * candidate.noise() * candidate.noise());
         return variance > 0 ? both * both / variance : 0;
     }
@@ -180,12 +181,6 @@ public record NextReading(double x, double y, Tool tool, double left) {
         return Math.max(first + reach, Math.min(last - reach, place));
     }
 
-    private static void subtract(double[] values, double[] other, double factor) {
-        for (int i = 0; i < values.length; i++) {
-            values[i] -= factor * other[i];
-        }
-    }
-
     private static double[] centred(double[] values) {
         double mean = 0;
         for (double value : values) {
@@ -196,13 +191,5 @@ public record NextReading(double x, double y, Tool tool, double left) {
             centred[i] = values[i] - mean;
         }
         return centred;
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }

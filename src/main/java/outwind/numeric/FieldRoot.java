@@ -94,11 +94,7 @@ public final class FieldRoot {
     /** Adds factor · Gᵀ·v to c. */
     void addWeighed(double factor, double[] v, double[] c) {
         for (int k = 0; k < c.length; k++) {
-            double sum = 0;
-            for (int i = 0; i < v.length; i++) {
-                sum += observed[k][i] * v[i];
-            }
-            c[k] += factor * sum;
+            c[k] += factor * Vectors.dot(observed[k], v);
         }
     }
 
@@ -110,11 +106,7 @@ public final class FieldRoot {
 
     private static void addTimes(double[][] columns, double[] factors, double[] onto) {
         for (int k = 0; k < factors.length; k++) {
-            double factor = factors[k];
-            double[] column = columns[k];
-            for (int i = 0; i < onto.length; i++) {
-                onto[i] += factor * column[i];
-            }
+            Vectors.subtract(-factors[k], columns[k], onto);
         }
     }
 }

@@ -67,7 +67,7 @@ final class LowRankRoot {
         for (int pivot = greatest(remaining, from, to); remaining[pivot] > enough; pivot = greatest(remaining, from, to)) {
             double[] column = covariances.column(pivot);
             for (double[] earlier : columns) {
-                subtract(earlier[pivot], earlier, column);
+                Vectors.subtract(earlier[pivot], earlier, column);
             }
             double scale = 1 / Math.sqrt(remaining[pivot]);
             left.add(remaining[pivot]);
@@ -92,12 +92,6 @@ final class LowRankRoot {
             first++;
         }
         return first;
-    }
-
-    private static void subtract(double factor, double[] of, double[] from) {
-        for (int i = 0; i < from.length; i++) {
-            from[i] -= factor * of[i];
-        }
     }
 
     /** Columns r of the root. */

@@ -103,23 +103,9 @@ public final class TurnedObservations {
     private static double[] times(double[][] rows, double[] vector) {
         double[] product = new double[rows.length];
         for (int k = 0; k < rows.length; k++) {
-            product[k] = dot(rows[k], vector);
+            product[k] = Vectors.dot(rows[k], vector);
         }
         return product;
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
-    }
-
-    private static void subtract(double factor, double[] of, double[] from) {
-        for (int i = 0; i < from.length; i++) {
-            from[i] -= factor * of[i];
-        }
     }
 
     /** Precisions of the turned observations: 1 / (s²·d + f²), length n. */
@@ -152,9 +138,9 @@ public final class TurnedObservations {
             }
             int end = Sweep.kept(i, firstPair, last);
             for (int j = i; j < end; j++) {
-                gram[i][j] = dot(weighted, turned[j]);
+                gram[i][j] = Vectors.dot(weighted, turned[j]);
             }
-            gram[i][last] = dot(weighted, turned[last]);
+            gram[i][last] = Vectors.dot(weighted, turned[last]);
             if (leftOut) {
                 each[i] = untimes(weighted);
             }
@@ -281,7 +267,7 @@ public final class TurnedObservations {
                     weighted[k] = turned[columns[i]][k] * weights[k];
                 }
                 for (int j = 0; j <= i; j++) {
-                    lower[i][j] = dot(weighted, turned[columns[j]]);
+                    lower[i][j] = Vectors.dot(weighted, turned[columns[j]]);
                 }
                 lower[i][i] += precisions[i];
             }
@@ -314,7 +300,7 @@ public final class TurnedObservations {
             }
             for (int i = 0; i < q; i++) {
                 onto[i] += means[i];
-                subtract(means[i], turned[columns[i]], left);
+                Vectors.subtract(means[i], turned[columns[i]], left);
             }
             for (int k = 0; k < left.length; k++) {
                 left[k] *= weights[k];
@@ -395,17 +381,17 @@ public final class TurnedObservations {
             }
             double[] left = turned[turned.length - 1].clone();
             for (int i = 0; i < read.length; i++) {
-                subtract(read[i], turnOf[i], left);
+                Vectors.subtract(read[i], turnOf[i], left);
             }
             for (int i = 0; i < sizes.length; i++) {
-                subtract(sizes[i], turned[columns[i]], left);
+                Vectors.subtract(sizes[i], turned[columns[i]], left);
             }
             explain(left, sizes);
             root.addWeighed(variance, untimes(left), known);
             double[] drawn = new double[columnsAt.length == 0 ? 0 : columnsAt[0].length];
             root.addElsewhere(known, free, drawn);
             for (int i = 0; i < sizes.length; i++) {
-                subtract(-sizes[i], columnsAt[columns[i]], drawn);
+                Vectors.subtract(-sizes[i], columnsAt[columns[i]], drawn);
             }
             return drawn;
         }
@@ -439,18 +425,18 @@ public final class TurnedObservations {
             double[][] unsure = new double[columns.length][];
             for (int i = 0; i < unsure.length; i++) {
                 unsure[i] = columnsAt[columns[i]].clone();
-                subtract(-coefficients[i], unsure[i], means);
+                Vectors.subtract(-coefficients[i], unsure[i], means);
             }
             for (int k = 0; k < weights.length; k++) {
-                subtract(-variance * residual[k], across[k], means);
+                Vectors.subtract(-variance * residual[k], across[k], means);
                 addSquares(-variance * variance * weights[k], across[k], variances);
                 for (int i = 0; i < unsure.length; i++) {
-                    subtract(variance * weights[k] * turned[columns[i]][k], across[k], unsure[i]);
+                    Vectors.subtract(variance * weights[k] * turned[columns[i]][k], across[k], unsure[i]);
                 }
             }
             for (int i = 0; i < unsure.length; i++) {
                 for (int l = 0; l < i; l++) {
-                    subtract(lower[i][l] / lower[l][l], unsure[l], unsure[i]);
+                    Vectors.subtract(lower[i][l] / lower[l][l], unsure[l], unsure[i]);
                 }
                 addSquares(1 / (lower[i][i] * lower[i][i]), unsure[i], variances);
             }
