@@ -51,7 +51,8 @@ public record Unevenness(double multiple, double deviation, int boards) {
                 continue;
             }
             double own = squares(board.calipers().stream().mapToDouble(CaliperReading::thickness).toArray());
-            ratios += d * (own - d * Math.pow(CaliperReading.DEVIATION, 2)) / usual.computeIfAbsent(sizeAndPlaces(board), key -> usual(board));
+            ratios += d * (own - d * Math.pow(CaliperReading.DEVIATION, 2))
+                / usual.computeIfAbsent(sizeAndPlaces(board), key -> usual(board));
             squares += own;
             degrees += d;
             read++;

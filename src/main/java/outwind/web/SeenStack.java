@@ -34,7 +34,8 @@ final class SeenStack {
         node.put("care", SawWords.CAUTIONS);
         pile.stack().ifPresent(stack -> {
             try {
-                node.set("stack", MAPPER.readTree(StackJson.of(stack, Optional.empty(), pile.plan(), Optional.empty(), Optional.empty())));
+                node.set("stack", MAPPER.readTree(StackJson.of(stack, Optional.empty(), pile.plan(), Optional.empty(),
+                    Optional.empty())));
             } catch (JsonProcessingException e) {
                 throw new IllegalStateException("our own report cannot be read", e);
             }

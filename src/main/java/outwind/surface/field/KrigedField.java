@@ -3,7 +3,6 @@ package outwind.surface.field;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,6 +13,7 @@ import outwind.numeric.LeastSquares;
 import outwind.numeric.Matern52;
 import outwind.numeric.Sweep;
 import outwind.numeric.TurnedObservations;
+import outwind.numeric.Vectors;
 import outwind.surface.trend.Scaling;
 import outwind.surface.trend.Term;
 import outwind.surface.trend.TrendFit;
@@ -90,11 +90,8 @@ public final class KrigedField {
     private final Observations observations;
     private final Layout layout;
     private final List<TurnedObservations> turned;
-    private final double[] spreads;
-    private final double[] factors;
-    /** Logarithm of how likely each covariance is before the observations, up to a constant. */
-    private final double[] logPriors;
-    /** The same of each setting after them. */
+    private final Covariances covariances;
+    /** Logarithm of how likely each setting is after the observations, up to a constant. */
     private final double[] logWeights;
     private final double noiseFactor;
     /** Those that draws are made of, each standing for the same share of the weight. */
@@ -104,14 +101,12 @@ public final class KrigedField {
     private final double[] coefficients;
     private final double[][] weights;
 
-    private KrigedField(Observations observations, Layout layout, List<TurnedObservations> turned, double[] spreads,
-                        double[] factors, double[] logPriors, double[] logWeights) {
+    private KrigedField(Observations observations, Layout layout, List<TurnedObservations> turned,
+                        Covariances covariances, double[] logWeights) {
         this.observations = observations;
         this.layout = layout;
         this.turned = turned;
-        this.spreads = spreads;
-        this.factors = factors;
-        this.logPriors = logPriors;
+        this.covariances = covariances;
         this.logWeights = logWeights;
         double[] shares = shares(logWeights);
         this.noiseFactor = noiseFactor(shares);
@@ -256,6 +251,58 @@ public final class KrigedField {
         }
     }
 
+    /** Covariances of residual and noise, numbered range by range, the noise running first. */
+    private static final class Covariances {
+
+        private final double[] spreads;
+        private final double[] factors;
+        /** Logarithm of how likely each is at the outset, up to a constant. */
+        private final double[] logPriors;
+
+        Covariances(Prior prior, Noises noises) {
+            this.spreads = Arrays.stream(SPREAD_STEPS).map(step -> prior.spread() * Math.exp(step * prior.spreadLog()))
+                .toArray();
+            this.factors = noises.factors();
+            this.logPriors = IntStream.range(0, RANGES * spreads.length * factors.length).mapToDouble(c -> {
+                double along = along(range(c));
+                double across = across(range(c));
+                double spread = SPREAD_STEPS[spread(c)];
+                return Math.log(noises.shares()[c % factors.length])
+                    - (spread * spread + along * along + across * across) / 2;
+            }).toArray();
+        }
+
+        int count() {
+            return logPriors.length;
+        }
+
+        int range(int c) {
+            return c / factors.length / spreads.length;
+        }
+
+        private int spread(int c) {
+            return c / factors.length % spreads.length;
+        }
+
+        /** s², see {@link TurnedObservations}. */
+        double variance(int c) {
+            return spreads[spread(c)] * spreads[spread(c)];
+        }
+
+        /** f². */
+        double noise(int c) {
+            return factors[c % factors.length] * factors[c % factors.length];
+        }
+    }
+
+    private static double along(int range) {
+        return ALONG_STEPS[range / ACROSS_STEPS.length];
+    }
+
+    private static double across(int range) {
+        return ACROSS_STEPS[range % ACROSS_STEPS.length];
+    }
+
     /** Both precisions of a hinge, lift and turn; the first is numbered 1. */
     private static double[] hingePrecisions(int hinge) {
         return OF_LIFTS[(hinge - 1) % OF_LIFTS.length];
@@ -294,51 +341,27 @@ public final class KrigedField {
                                  Viewpoint seen) {
         Layout layout = new Layout(terms, observations, prior, seen);
         double[][] columns = layout.at(observations.x(), observations.y());
-        double[] spreads = new double[SPREAD_STEPS.length];
-        for (int s = 0; s < spreads.length; s++) {
-            spreads[s] = prior.spread() * Math.exp(SPREAD_STEPS[s] * prior.spreadLog());
-        }
-        double[] logPriors = logPriors(noises);
-        double[] logWeights = new double[logPriors.length * layout.logInner.length];
-        int each = logPriors.length / RANGES;
+        Covariances covariances = new Covariances(prior, noises);
+        double[] logWeights = new double[covariances.count() * layout.logInner.length];
+        int each = covariances.count() / RANGES;
         List<TurnedObservations> turned = IntStream.range(0, RANGES).parallel().mapToObj(range -> {
             TurnedObservations ofRange = TurnedObservations.of(correlation(prior, seen, range), observations.x(),
                 observations.y(), columns, observations.z(), observations.noiseVariance());
             for (int c = range * each; c < (range + 1) * each; c++) {
-                double logPrior = logPriors[c];
+                double logPrior = covariances.logPriors[c];
                 int first = c * layout.logInner.length;
-                double factor = noises.factors()[c % noises.factors().length];
-                double spread = spreads[c / noises.factors().length % spreads.length];
-                sweep(layout, ofRange.sweep(spread * spread, factor * factor, layout.firstHinge, false), true,
+                sweep(layout, ofRange.sweep(covariances.variance(c), covariances.noise(c), layout.firstHinge, false), true,
                     (i, sweep, hinge) ->
                         logWeights[first + i] = logPrior + layout.logInner[i] + logLikelihood(layout, sweep, hinge));
             }
             return ofRange;
         }).toList();
-        return new KrigedField(observations, layout, turned, spreads, noises.factors(), logPriors, logWeights);
+        return new KrigedField(observations, layout, turned, covariances, logWeights);
     }
 
     private static Covariance correlation(Prior prior, Viewpoint seen, int range) {
-        double along = ALONG_STEPS[range / ACROSS_STEPS.length];
-        double across = ACROSS_STEPS[range % ACROSS_STEPS.length];
-        return new Matern52(1, seen.length() * prior.rangeAlong() * Math.exp(along * prior.rangeLog()),
-            seen.width() * prior.rangeAcross() * Math.exp(across * prior.rangeLog()));
-    }
-
-    /** Logarithms of how likely each covariance is at the outset, up to a constant: range by range, the noise running first. */
-    private static double[] logPriors(Noises noises) {
-        double[] logs = new double[RANGES * SPREAD_STEPS.length * noises.shares().length];
-        int at = 0;
-        for (double along : ALONG_STEPS) {
-            for (double across : ACROSS_STEPS) {
-                for (double spread : SPREAD_STEPS) {
-                    for (double share : noises.shares()) {
-                        logs[at++] = Math.log(share) - (spread * spread + along * along + across * across) / 2;
-                    }
-                }
-            }
-        }
-        return logs;
+        return new Matern52(1, seen.length() * prior.rangeAlong() * Math.exp(along(range) * prior.rangeLog()),
+            seen.width() * prior.rangeAcross() * Math.exp(across(range) * prior.rangeLog()));
     }
 
     private static double logLikelihood(Layout layout, Sweep sweep, int hinge) {
@@ -411,8 +434,7 @@ public final class KrigedField {
      * the bends: where readings tell nothing of these, each then has its share of the draws, and the tails their length.
      */
     private int inOrder(int i) {
-        int covariances = logPriors.length;
-        return layout.hinges() > 0 ? i : i % covariances * layout.sizes + i / covariances;
+        return layout.hinges() > 0 ? i : i % covariances.count() * layout.sizes + i / covariances.count();
     }
 
     /** One setting, given the observations. */
@@ -434,8 +456,10 @@ public final class KrigedField {
             columns[before.length + 1] = columns[before.length] + 1;
             System.arraycopy(hingePrecisions(hinge), 0, precisions, before.length, 2);
         }
-        return new Setting(range(covariance), variance(covariance), turned.get(range(covariance))
-            .conditioned(variance(covariance), noise(covariance), columns, precisions), columns);
+        int range = covariances.range(covariance);
+        double variance = covariances.variance(covariance);
+        return new Setting(range, variance, turned.get(range).conditioned(variance, covariances.noise(covariance), columns,
+            precisions), columns);
     }
 
     private void average(double[] shares) {
@@ -472,12 +496,12 @@ public final class KrigedField {
 
     private double noiseFactor(double[] shares) {
         double sum = 0;
-        for (int c = 0; c < logPriors.length; c++) {
+        for (int c = 0; c < covariances.count(); c++) {
             double share = 0;
             for (int i = c * inner(); i < (c + 1) * inner(); i++) {
                 share += shares[i];
             }
-            sum += share * noise(c);
+            sum += share * covariances.noise(c);
         }
         return Math.sqrt(sum);
     }
@@ -485,17 +509,9 @@ public final class KrigedField {
     /** Mean of the field at a place (mm). */
     public double mean(double x, double y) {
         double[] columns = layout.at(x, y);
-        double sum = dot(coefficients, columns);
+        double sum = Vectors.dot(coefficients, columns);
         for (int r = 0; r < weights.length; r++) {
-            sum += dot(weights[r], turned.get(r).correlations(x, y));
-        }
-        return sum;
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
+            sum += Vectors.dot(weights[r], turned.get(r).correlations(x, y));
         }
         return sum;
     }
@@ -555,12 +571,13 @@ public final class KrigedField {
     /** The same by settings that weigh at least so much before anything is left out, as logarithms. */
     private List<Predicted> leavingOut(double least) {
         LeavingOut leavingOut = new LeavingOut(observations);
-        for (int c = 0; c < logPriors.length; c++) {
+        for (int c = 0; c < covariances.count(); c++) {
             int first = c * inner();
             if (Arrays.stream(logWeights, first, first + inner()).noneMatch(log -> log >= least)) {
                 continue;
             }
-            sweep(layout, turned.get(range(c)).sweep(variance(c), noise(c), layout.firstHinge, true), false,
+            sweep(layout, turned.get(covariances.range(c)).sweep(covariances.variance(c), covariances.noise(c),
+                layout.firstHinge, true), false,
                 (i, sweep, hinge) -> {
                     if (logWeights[first + i] >= least) {
                         leavingOut.add(logWeights[first + i], differences(sweep, hinge));
@@ -573,9 +590,10 @@ public final class KrigedField {
     /** The same where one observation is left out already; nothing is said of that. */
     public List<Predicted> leavingOutBeside(int one) {
         LeavingOut leavingOut = new LeavingOut(observations);
-        for (int c = 0; c < logPriors.length; c++) {
-            double logPrior = logPriors[c];
-            sweep(layout, turned.get(range(c)).sweepWithout(one, variance(c), noise(c), layout.firstHinge), false,
+        for (int c = 0; c < covariances.count(); c++) {
+            double logPrior = covariances.logPriors[c];
+            sweep(layout, turned.get(covariances.range(c)).sweepWithout(one, covariances.variance(c), covariances.noise(c),
+                layout.firstHinge), false,
                 (i, sweep, hinge) -> leavingOut.add(logPrior + layout.logInner[i] + logLikelihood(layout, sweep, hinge),
                     differences(sweep, hinge)));
         }
@@ -587,21 +605,9 @@ public final class KrigedField {
             hingePrecisions(hinge)[1]);
     }
 
-    /** Settings of one covariance; covariances are numbered range by range, the noise running first. */
+    /** Settings of one covariance. */
     private int inner() {
         return layout.logInner.length;
-    }
-
-    private int range(int covariance) {
-        return covariance / factors.length / spreads.length;
-    }
-
-    private double variance(int covariance) {
-        return Math.pow(spreads[covariance / factors.length % spreads.length], 2);
-    }
-
-    private double noise(int covariance) {
-        return Math.pow(factors[covariance % factors.length], 2);
     }
 
     /**
@@ -616,9 +622,9 @@ public final class KrigedField {
         double[][] columns = layout.at(x, y);
         int[] order = layout.seen.order(observations.x(), observations.y());
         double negligible = NEGLIGIBLE * greatestVariance(x, y);
-        FieldRoot[] roots = IntStream.range(0, RANGES).parallel().mapToObj(range -> most(range).stream()
-            .mapToObj(variance -> turned.get(range).root(order, x, y, negligible / variance)).findFirst().orElse(null))
-            .toArray(FieldRoot[]::new);
+        FieldRoot[] roots = new FieldRoot[RANGES];
+        Arrays.stream(settings).mapToInt(Setting::range).distinct().parallel()
+            .forEach(range -> roots[range] = turned.get(range).root(order, x, y, negligible / most(range)));
         double[][] draws = new double[count][];
         SplittableRandom[] randoms = Stream.generate(random::split).limit(DRAWN).toArray(SplittableRandom[]::new);
         IntStream.range(0, DRAWN).parallel().forEach(s -> {
@@ -631,9 +637,10 @@ public final class KrigedField {
         return draws;
     }
 
-    /** The greatest variance s² among settings of one range that are drawn from; empty if none is. */
-    private OptionalDouble most(int range) {
-        return Arrays.stream(settings).filter(setting -> setting.range() == range).mapToDouble(Setting::variance).max();
+    /** The greatest variance s² among settings of one range that are drawn from. */
+    private double most(int range) {
+        return Arrays.stream(settings).filter(setting -> setting.range() == range).mapToDouble(Setting::variance).max()
+            .orElseThrow();
     }
 
     /** About the greatest variance of the field at many places: at some of them. */
