@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import outwind.surface.BoardShape;
+import outwind.surface.DrawnShape;
 import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;
@@ -24,27 +24,7 @@ class RemainingThicknessTest {
      * The k-th of the possible boards is bowed by k / 100 mm, its middle 25 mm above the bed; looked at more closely on
      * a rough face.
      */
-    private record Bowed(int fineness) implements BoardShape {
-
-        @Override
-        public double topAt(double x, double y) {
-            return 25;
-        }
-
-        @Override
-        public double undersideAt(double x, double y) {
-            return 0;
-        }
-
-        @Override
-        public SampledBoard at(Places places) {
-            return ShapeOf.sampled(places, this::topAt, this::undersideAt);
-        }
-
-        @Override
-        public double topDeviationAt(double x, double y) {
-            return 0;
-        }
+    private record Bowed(int fineness) implements DrawnShape {
 
         @Override
         public Viewpoint seen() {

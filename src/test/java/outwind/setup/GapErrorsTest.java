@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.numeric.plane.Plane;
-import outwind.surface.BoardShape;
+import outwind.surface.DrawnShape;
 import outwind.surface.Places;
 import outwind.surface.Region;
 import outwind.surface.SampledBoard;
@@ -21,7 +21,7 @@ class GapErrorsTest {
     private static final Board BOARD = ShapeOf.board().read(5, 3, (x, y) -> 0);
 
     /** Undersides that hang from their lowest spot, at x = 0, by a slope that differs from board to board. */
-    private record Sloping(double topDeviation) implements BoardShape {
+    private record Sloping(double topDeviation) implements DrawnShape {
 
         @Override
         public double topAt(double x, double y) {
@@ -36,11 +36,6 @@ class GapErrorsTest {
         @Override
         public Viewpoint seen() {
             return new Viewpoint(900, 200, false, false);
-        }
-
-        @Override
-        public SampledBoard at(Places places) {
-            throw new UnsupportedOperationException("only drawn boards are looked at");
         }
 
         @Override

@@ -33,6 +33,8 @@ public final class Paper {
     public static final Color INK = new Color(0x21, 0x1d, 0x1a);
     public static final Color SOFT_INK = new Color(0x5a, 0x53, 0x4d);
     public static final Color FAINT = new Color(0xd9, 0xd4, 0xcd);
+    /** Bars that matter less; lighter than ink in grey too. */
+    public static final Color PALE = new Color(0xc4, 0xbe, 0xb6);
 
     /** Behind words that lie on a picture. */
     private static final Color PLATE = new Color(255, 255, 255, 225);

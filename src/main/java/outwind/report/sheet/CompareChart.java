@@ -7,6 +7,7 @@ import outwind.report.drawing.Paper;
 import outwind.report.drawing.TextStyle;
 import outwind.report.words.CompareSheet;
 import outwind.report.words.Figures;
+import outwind.report.words.RoundStep;
 import outwind.stock.Offered;
 
 /** Stacks side by side: what a finished area costs in each, or what share is finished, with its 90 % range. */
@@ -92,7 +93,7 @@ public final class CompareChart {
 
     private void grid() {
         int bottom = HEAD + sheet.offered().size() * ROW;
-        int digits = step < 1 ? (int) Math.ceil(-Math.log10(step)) : 0;
+        int digits = RoundStep.decimals(step);
         for (double at = from; at <= to + step / 2; at += step) {
             paper.line(px(at), HEAD, px(at), bottom, Paper.FAINT, 2);
             paper.centred(Figures.decimals(at, digits), TextStyle.NOTE, Paper.INK, px(at), bottom + 22.0);

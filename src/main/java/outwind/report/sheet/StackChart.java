@@ -29,7 +29,6 @@ import outwind.stock.Stack;
 public final class StackChart {
 
     private static final int NAMES = 720;
-    private static final int ROW = 34;
 
     /** What a name takes, and where sizes and costs end (px). */
     private static final int NAME = 220;
@@ -41,13 +40,11 @@ public final class StackChart {
     /** Right of the bars, for half the last figure of the axis (px). */
     private static final int BESIDE = 30;
 
-    /** More boards than this do not fit on a sheet that can be read; the list tells of the rest. */
-    private static final int MOST = 60;
-
     private static final BasicStroke RANGE = new BasicStroke(9, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     private static final BasicStroke DASHES = new BasicStroke(3, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
         new float[] {10, 7}, 0);
 
+    private final ShownBoards shown;
     private final List<PricedBoard> boards;
     private final Stack stack;
     private final Figures figures;
@@ -56,8 +53,9 @@ public final class StackChart {
     private StackChart(Stack stack, Figures figures) {
         this.stack = stack;
         this.figures = figures;
-        this.boards = stack.boards().subList(0, Math.min(MOST, stack.boards().size()));
-        this.paper = new Paper(Paper.WIDTH, HEAD + boards.size() * ROW + FOOT);
+        this.shown = ShownBoards.of(stack);
+        this.boards = shown.boards();
+        this.paper = new Paper(Paper.WIDTH, HEAD + shown.height() + FOOT);
     }
 
     /** Draws the chart as a PNG image. */
@@ -80,9 +78,8 @@ public final class StackChart {
         grid(frame);
         ranges(frame);
         names(frame);
-        if (boards.size() < stack.boards().size()) {
-            paper.fromLeft("The " + (stack.boards().size() - boards.size()) + " boards further down are in the list.",
-                TextStyle.NOTE, Paper.SOFT_INK, Paper.MARGIN, frame.bottom() + 84);
+        if (shown.rest() > 0) {
+            paper.fromLeft(shown.note(), TextStyle.NOTE, Paper.SOFT_INK, Paper.MARGIN, frame.bottom() + 84);
         }
         return paper.png(frame.bottom() + FOOT);
     }
@@ -95,7 +92,7 @@ public final class StackChart {
             most = Math.max(most, Math.max(board.high(), board.target().orElse(board.high())));
         }
         double room = Math.max(1, 0.06 * (most - least));
-        return new Frame(Paper.MARGIN + NAMES, HEAD, Paper.ROOM - NAMES - BESIDE, boards.size() * ROW, least - room, most
+        return new Frame(Paper.MARGIN + NAMES, HEAD, Paper.ROOM - NAMES - BESIDE, shown.height(), least - room, most
             + room,
             -boards.size(), 0);
     }
@@ -144,12 +141,11 @@ public final class StackChart {
             paper.fromRight(cost, TextStyle.BODY, Paper.INK, COST_END, y);
             paper.fromRight(figures.place(board.feet().length()) + " x " + figures.place(board.feet().width()) + " x "
                 + figures.number(board.feet().thickness()), TextStyle.BODY, Paper.INK, SIZE_END, y);
-            paper.paragraph((i + 1) + "  " + board.name(), TextStyle.BODY, Paper.MARGIN,
-                (int) (y - paper.height(TextStyle.BODY) / 2.0) - 1, NAME, 1);
+            shown.name(paper, i, NAME, y);
         }
         double head = frame.top() - 16.0;
         paper.fromRight("chance", TextStyle.STRONG, Paper.INK, frame.left() - 16.0, head);
-        if (boards.stream().anyMatch(board -> board.cost().isPresent())) {
+        if (shown.cost()) {
             String cost = stack.currency().isEmpty() ? "cost" : "cost, " + stack.currency();
             paper.fromRight(cost, TextStyle.STRONG, Paper.INK, COST_END, head);
         }
@@ -174,7 +170,7 @@ public final class StackChart {
         return switch (verdict) {
             case YES, NONE -> Paper.INK;
             case DOUBTFUL -> new Color(0x8a, 0x84, 0x7d);
-            case NO -> new Color(0xc4, 0xbe, 0xb6);
+            case NO -> Paper.PALE;
         };
     }
 

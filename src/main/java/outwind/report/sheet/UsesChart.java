@@ -1,6 +1,5 @@
 package outwind.report.sheet;
 
-import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import java.util.List;
@@ -20,7 +19,6 @@ import outwind.stock.Uses;
  */
 public final class UsesChart {
 
-    private static final int ROW = 34;
     private static final int HEAD = 256;
     private static final int FOOT = 150;
 
@@ -37,16 +35,11 @@ public final class UsesChart {
 
     private static final int BAR = 18;
 
-    /** As on the chart of the stack: the list tells of the rest. */
-    private static final int MOST = 60;
-
     private static final int STEPS = 5;
-
-    private static final Color OTHER = new Color(0xc4, 0xbe, 0xb6);
 
     private final Uses uses;
     private final Figures figures;
-    private final List<PricedBoard> boards;
+    private final ShownBoards shown;
     private final Paper paper;
     private final double step;
     private final double end;
@@ -54,9 +47,9 @@ public final class UsesChart {
     private UsesChart(Uses uses, Figures figures) {
         this.uses = uses;
         this.figures = figures;
-        this.boards = uses.stack().boards().subList(0, Math.min(MOST, uses.stack().boards().size()));
-        this.paper = new Paper(Paper.WIDTH, HEAD + boards.size() * ROW + FOOT);
-        double most = boards.stream().flatMapToDouble(board -> uses.aims().stream().mapToDouble(aim -> value(board, aim)))
+        this.shown = ShownBoards.of(uses.stack());
+        this.paper = new Paper(Paper.WIDTH, bottom() + FOOT);
+        double most = shown.boards().stream().flatMapToDouble(board -> uses.aims().stream().mapToDouble(aim -> value(board, aim)))
             .max().orElse(0);
         // Round numbers are the same of money and of wood.
         this.step = new RoundStep(Units.MILLIMETRES, 1e-6).atLeast(most / STEPS);
@@ -65,7 +58,7 @@ public final class UsesChart {
 
     /** Draws the chart as a PNG image. */
     public static byte[] png(Uses uses, Figures figures) {
-        return drawn(uses, figures).png(HEAD + MOST * ROW + FOOT);
+        return drawn(uses, figures).png(HEAD + ShownBoards.MOST * ShownBoards.ROW + FOOT);
     }
 
     /** The same, as it lies on the paper. */
@@ -83,16 +76,14 @@ public final class UsesChart {
         for (int column = 0; column < uses.aims().size(); column++) {
             grid(column);
         }
-        for (int i = 0; i < boards.size(); i++) {
+        for (int i = 0; i < shown.boards().size(); i++) {
             row(i);
         }
-        int rest = uses.stack().boards().size() - boards.size();
-        paper.paragraph(UseSheet.explanation(uses, figures) + (rest > 0 ? " The " + rest
-            + " boards further down are in the list." : ""), TextStyle.NOTE, Paper.MARGIN, bottom() + 56, Paper.ROOM, 3);
+        paper.paragraph((UseSheet.explanation(uses, figures) + " " + shown.note()).strip(), TextStyle.NOTE, Paper.MARGIN, bottom() + 56, Paper.ROOM, 3);
     }
 
     private int bottom() {
-        return HEAD + boards.size() * ROW;
+        return HEAD + shown.height();
     }
 
     /** Money, or wood in the unit that it is traded in. */
@@ -128,7 +119,7 @@ public final class UsesChart {
         double upper = HEAD - 46.0;
         double lower = HEAD - 18.0;
         paper.fromLeft("board", TextStyle.STRONG, Paper.INK, Paper.MARGIN, upper);
-        if (boards.stream().anyMatch(board -> board.cost().isPresent())) {
+        if (shown.cost()) {
             paper.fromRight("cost", TextStyle.STRONG, Paper.INK, COST_END, upper);
             paper.fromRight(uses.stack().currency(), TextStyle.NOTE, Paper.INK, COST_END, lower);
         }
@@ -145,21 +136,19 @@ public final class UsesChart {
     }
 
     private void grid(int column) {
-        int digits = step < 1 ? (int) Math.ceil(-Math.log10(step) - 1e-9) : 0;
         for (int i = 0; i <= Math.round(end / step); i++) {
             double x = px(column, i * step);
             paper.line(x, HEAD, x, bottom(), Paper.FAINT, 2);
         }
         paper.centred("0", TextStyle.NOTE, Paper.INK, px(column, 0), bottom() + 22.0);
-        paper.centred(Figures.decimals(end, digits), TextStyle.NOTE, Paper.INK, px(column, end), bottom() + 22.0);
+        paper.centred(Figures.decimals(end, RoundStep.decimals(step)), TextStyle.NOTE, Paper.INK, px(column, end), bottom() + 22.0);
     }
 
     private void row(int number) {
-        PricedBoard board = boards.get(number);
-        double y = HEAD + (number + 0.5) * ROW;
+        PricedBoard board = shown.boards().get(number);
+        double y = HEAD + (number + 0.5) * ShownBoards.ROW;
         Optional<Uses.Aim> best = uses.best(board);
-        paper.paragraph((number + 1) + "  " + board.name(), TextStyle.BODY, Paper.MARGIN,
-            (int) (y - paper.height(TextStyle.BODY) / 2.0) - 1, NAME, 1);
+        shown.name(paper, number, NAME, y);
         board.cost().map(BigDecimal::toPlainString).ifPresent(cost ->
             paper.fromRight(cost, TextStyle.BODY, Paper.INK, COST_END, y));
         paper.fromRight(best.map(aim -> figures.number(aim.thickness())).orElse("none"), TextStyle.STRONG, Paper.INK, BEST_END,
@@ -176,7 +165,7 @@ public final class UsesChart {
     }
 
     private void bar(double from, double to, double y, boolean isBest) {
-        paper.pen().setColor(isBest ? Paper.INK : OTHER);
+        paper.pen().setColor(isBest ? Paper.INK : Paper.PALE);
         paper.pen().fill(new Rectangle2D.Double(from, y - BAR / 2.0, to - from, BAR));
     }
 }

@@ -33,6 +33,12 @@ public record RoundStep(Units units, double finest) {
         return units == Units.INCHES ? inches(least) : decimal(least);
     }
 
+    /** Decimals that tell the multiples of a step of 1, 2 or 5 times a power of ten apart. */
+    public static int decimals(double step) {
+        // A power of ten may be off by rounding.
+        return step < 1 ? (int) Math.ceil(-Math.log10(step) - 1e-9) : 0;
+    }
+
     private static double inches(double least) {
         for (double step : INCHES) {
             if (step * INCH >= least) {
