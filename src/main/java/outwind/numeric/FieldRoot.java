@@ -88,7 +88,7 @@ public final class FieldRoot {
 
     /** Adds G·c. */
     void addObserved(double[] c, double[] onto) {
-        addTimes(observed, c, onto);
+        Vectors.add(c, observed, onto);
     }
 
     /** Adds factor · Gᵀ·v to c. */
@@ -100,13 +100,7 @@ public final class FieldRoot {
 
     /** Adds P·c + H·d. */
     void addElsewhere(double[] c, double[] d, double[] onto) {
-        addTimes(known, c, onto);
-        addTimes(free, d, onto);
-    }
-
-    private static void addTimes(double[][] columns, double[] factors, double[] onto) {
-        for (int k = 0; k < factors.length; k++) {
-            Vectors.subtract(-factors[k], columns[k], onto);
-        }
+        Vectors.add(c, known, onto);
+        Vectors.add(d, free, onto);
     }
 }

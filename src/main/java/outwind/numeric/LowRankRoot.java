@@ -64,11 +64,14 @@ final class LowRankRoot {
 
     /** Takes steps at some places until no more than enough variance remains at any of them. */
     private void extend(double[] remaining, Columns covariances, int from, int to, double enough) {
-        for (int pivot = greatest(remaining, from, to); remaining[pivot] > enough; pivot = greatest(remaining, from, to)) {
-            double[] column = covariances.column(pivot);
-            for (double[] earlier : columns) {
-                Vectors.subtract(earlier[pivot], earlier, column);
+        while (true) {
+            int pivot = greatest(remaining, from, to);
+            if (remaining[pivot] <= enough) {
+                return;
             }
+            double[] column = covariances.column(pivot);
+            Vectors.subtract(columns.stream().mapToDouble(earlier -> earlier[pivot]).toArray(),
+                columns.toArray(double[][]::new), column);
             double scale = 1 / Math.sqrt(remaining[pivot]);
             left.add(remaining[pivot]);
             for (int i = 0; i < column.length; i++) {

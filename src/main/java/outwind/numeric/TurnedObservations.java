@@ -129,18 +129,20 @@ public final class TurnedObservations {
         double[] precisions = precisions(variance, noise);
         int n = precisions.length;
         int last = turned.length - 1;
-        double[][] gram = new double[last + 1][last + 1];
+        double[] gram = new double[Sweep.products(firstPair, last)];
+        int at = 0;
         double[] weighted = new double[n];
         double[][] each = new double[leftOut ? last + 1 : 0][];
         for (int i = 0; i <= last; i++) {
             for (int k = 0; k < n; k++) {
                 weighted[k] = turned[i][k] * precisions[k];
             }
-            int end = Sweep.kept(i, firstPair, last);
-            for (int j = i; j < end; j++) {
-                gram[i][j] = Vectors.dot(weighted, turned[j]);
+            // Of pairs, the second column has its own product alone, the first that with the second as well.
+            int end = i < firstPair ? last : i + 2 - (i - firstPair) % 2;
+            for (int j = i; j < Math.min(end, last); j++) {
+                gram[at++] = Vectors.dot(weighted, turned[j]);
             }
-            gram[i][last] = Vectors.dot(weighted, turned[last]);
+            gram[at++] = Vectors.dot(weighted, turned[last]);
             if (leftOut) {
                 each[i] = untimes(weighted);
             }
@@ -153,7 +155,7 @@ public final class TurnedObservations {
                 alone[i] += turn[k][i] * turn[k][i] * precisions[k];
             }
         }
-        return new Sweep(gram, each, alone, firstPair, logDeterminant);
+        return new Sweep(gram, each, alone, firstPair, last, logDeterminant);
     }
 
     /** The same with one observation left out for good. */
@@ -170,11 +172,7 @@ public final class TurnedObservations {
     /** Tᵀ·a. */
     private double[] untimes(double[] a) {
         double[] product = new double[x.length];
-        for (int k = 0; k < a.length; k++) {
-            for (int i = 0; i < product.length; i++) {
-                product[i] += turn[k][i] * a[k];
-            }
-        }
+        Vectors.add(a, turn, product);
         return product;
     }
 
@@ -246,6 +244,9 @@ public final class TurnedObservations {
         private final double[] weights;
         private final int[] columns;
         private final double[] precisions;
+        /** Columns of T·B that it holds, and the same under K⁻¹. */
+        private final double[][] held;
+        private final double[][] weighted;
         /** L of A = BᵀK⁻¹B + precisions = L·Lᵀ, row by row. */
         private final double[][] lower;
         private final double[] coefficients;
@@ -261,13 +262,14 @@ public final class TurnedObservations {
             int q = columns.length;
             this.lower = new double[q][q];
             this.coefficients = new double[q];
-            double[] weighted = new double[n];
+            this.held = held(turned);
+            this.weighted = new double[q][n];
             for (int i = 0; i < q; i++) {
                 for (int k = 0; k < n; k++) {
-                    weighted[k] = turned[columns[i]][k] * weights[k];
+                    weighted[i][k] = held[i][k] * weights[k];
                 }
                 for (int j = 0; j <= i; j++) {
-                    lower[i][j] = Vectors.dot(weighted, turned[columns[j]]);
+                    lower[i][j] = Vectors.dot(weighted[i], held[j]);
                 }
                 lower[i][i] += precisions[i];
             }
@@ -284,13 +286,7 @@ public final class TurnedObservations {
          */
         private void explain(double[] left, double[] onto) {
             int q = columns.length;
-            double[] means = new double[q];
-            for (int i = 0; i < q; i++) {
-                double[] column = turned[columns[i]];
-                for (int k = 0; k < left.length; k++) {
-                    means[i] += column[k] * weights[k] * left[k];
-                }
-            }
+            double[] means = times(weighted, left);
             solveLower(lower, means);
             for (int i = q - 1; i >= 0; i--) {
                 means[i] /= lower[i][i];
@@ -300,11 +296,16 @@ public final class TurnedObservations {
             }
             for (int i = 0; i < q; i++) {
                 onto[i] += means[i];
-                Vectors.subtract(means[i], turned[columns[i]], left);
             }
+            Vectors.subtract(means, held, left);
             for (int k = 0; k < left.length; k++) {
                 left[k] *= weights[k];
             }
+        }
+
+        /** Those of all columns that it holds. */
+        private double[][] held(double[][] all) {
+            return Arrays.stream(columns).mapToObj(column -> all[column]).toArray(double[][]::new);
         }
 
         private static void factor(double[][] a) {
@@ -380,19 +381,13 @@ public final class TurnedObservations {
                 read[i] += Math.sqrt(noise) * deviations[i] * random.nextGaussian();
             }
             double[] left = turned[turned.length - 1].clone();
-            for (int i = 0; i < read.length; i++) {
-                Vectors.subtract(read[i], turnOf[i], left);
-            }
-            for (int i = 0; i < sizes.length; i++) {
-                Vectors.subtract(sizes[i], turned[columns[i]], left);
-            }
+            Vectors.subtract(read, turnOf, left);
+            Vectors.subtract(sizes, held, left);
             explain(left, sizes);
             root.addWeighed(variance, untimes(left), known);
             double[] drawn = new double[columnsAt.length == 0 ? 0 : columnsAt[0].length];
             root.addElsewhere(known, free, drawn);
-            for (int i = 0; i < sizes.length; i++) {
-                Vectors.subtract(-sizes[i], columnsAt[columns[i]], drawn);
-            }
+            Vectors.add(sizes, held(columnsAt), drawn);
             return drawn;
         }
 

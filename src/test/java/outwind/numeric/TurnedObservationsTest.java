@@ -82,7 +82,8 @@ class TurnedObservationsTest {
     }
 
     private Sweep swept(double spread, double factor, int free) {
-        Sweep sweep = turned().sweep(spread * spread, factor * factor, 3, true);
+        // The last two of five columns are a pair, unless they are eliminated like the others.
+        Sweep sweep = turned().sweep(spread * spread, factor * factor, Math.max(3, free), true);
         for (int j = 0; j < free; j++) {
             sweep.eliminate(j, j < 3 ? 0 : Math.pow(DEVIATIONS[j - 3], -2));
         }
@@ -122,13 +123,22 @@ class TurnedObservationsTest {
             only(rest, noise));
         double[] apart = new double[2];
         for (int k = 0; k < 2; k++) {
-            Sweep without = eliminated(turned().sweepWithout(gone, 0.09 + k, 2.25, 3));
-            Sweep never = eliminated(others.sweep(0.09 + k, 2.25, 3, true));
+            Sweep without = eliminated(turned().sweepWithout(gone, 0.09 + k, 2.25, 5));
+            Sweep never = eliminated(others.sweep(0.09 + k, 2.25, 5, true));
             apart[k] = without.logLikelihood() - never.logLikelihood();
 
             assertArrayEquals(never.leftOut().residuals(), only(rest, without.leftOut().residuals()), 1e-9);
             assertArrayEquals(never.leftOut().variances(), only(rest, without.leftOut().variances()), 1e-9);
             assertEquals(Double.POSITIVE_INFINITY, without.leftOut().variances()[gone]);
+
+            Sweep paired = turned().sweepWithout(gone, 0.09 + k, 2.25, 3);
+            for (int j = 0; j < 3; j++) {
+                paired.eliminate(j, 0);
+            }
+            double first = Math.pow(DEVIATIONS[0], -2);
+            double second = Math.pow(DEVIATIONS[1], -2);
+            assertEquals(without.logLikelihood(), paired.logLikelihoodWith(3, first, second), 1e-9);
+            assertArrayEquals(without.leftOut().residuals(), paired.leftOutWith(3, first, second).residuals(), 1e-9);
         }
         assertEquals(apart[0], apart[1], 1e-9);
     }
