@@ -1,11 +1,14 @@
 package outwind.numeric;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EnsembleUpdateTest {
 
@@ -33,9 +36,39 @@ class EnsembleUpdateTest {
         assertEquals(2.848, variance, 0.12);
     }
 
+    // Worked by hand: five draws of three places, two of which are read. The sample covariance of (0 3 1 2 4) has
+    // variance 2.5, that of (5 1 2 3 4) as well, and together −0.5; the third place is 7 plus the first less twice the
+    // second. Where the noise is next to nothing, every draw goes through both readings, and the third follows.
     @Test
-    void noiseMustBePositive() {
-        assertThrows(IllegalArgumentException.class,
-            () -> EnsembleUpdate.of(new double[2][1], new double[2][1], new double[1], 0, 1));
+    void readingsWithNextToNoNoiseAreMetByEveryDrawAndWhatFollowsFromThemFollows() {
+        double[][] at = new double[5][];
+        double[][] before = {{0, 5}, {3, 1}, {1, 2}, {2, 3}, {4, 4}};
+        for (int d = 0; d < 5; d++) {
+            at[d] = new double[] {before[d][0], before[d][1], 7 + before[d][0] - 2 * before[d][1]};
+        }
+
+        for (double[] draw : EnsembleUpdate.of(at, before, new double[] {12, -3}, 1e-7, 5)) {
+            assertArrayEquals(new double[] {12, -3, 7 + 12 + 6}, draw, 1e-5);
+        }
+    }
+
+    // Worked by hand: y of variance 2.5 and mean 2, noise of variance 2.5: a draw goes half of the way to the reading.
+    @Test
+    void noiseAsLargeAsTheSpreadMovesDrawsHalfOfTheWay() {
+        double[][] draws = {{0}, {3}, {1}, {2}, {4}};
+
+        double[][] once = EnsembleUpdate.of(draws, draws, new double[] {10}, Math.sqrt(2.5), 5);
+        double[][] higher = EnsembleUpdate.of(draws, draws, new double[] {14}, Math.sqrt(2.5), 5);
+
+        for (int d = 0; d < 5; d++) {
+            assertEquals(2, higher[d][0] - once[d][0], 1e-12);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -0.1, Double.NaN})
+    void noiseMustBePositive(double noise) {
+        assertEquals("noise must be positive, got " + noise, assertThrows(IllegalArgumentException.class,
+            () -> EnsembleUpdate.of(new double[2][1], new double[2][1], new double[1], noise, 1)).getMessage());
     }
 }

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SweptLeastSquaresTest {
@@ -111,10 +112,26 @@ class SweptLeastSquaresTest {
             y[i] = 1 + 2 * u - 3 * w;
         }
 
-        LinearFit fit = swept(design, y, 3).fits().get(0);
+        LinearFit fit = swept(design, y, 1, 3).fits().get(1);
 
         assertArrayEquals(new double[] {1, 2, -3}, fit.coefficients(), 2e-14);
         assertEquals(0, fit.residualSumOfSquares(), 1e-20);
+    }
+
+    // Worked by hand: what large observations leave when they cancel, in one stretch and between stretches of rows, is
+    // what the small ones add up to: 2 of n. Rows beside a large one lose their share in the residuals, 3 to 7 %; without
+    // care all is lost.
+    @ParameterizedTest
+    @CsvSource({"49152, 0, 512, 1024", "49152, 512, 0, 1024", "16384, 0, 512, 1024", "16384, 512, 0, 1024"})
+    void smallObservationsAreNotLostBetweenLargeOnesThatCancel(int n, int large, int small, int opposite) {
+        double[] y = new double[n];
+        y[large] = 0x1p60;
+        y[small] = 2;
+        y[opposite] = -0x1p60;
+
+        LinearFit fit = SweptLeastSquares.fit((i, into) -> into[0] = 1, y, new int[] {1}, LEAST_ANGLE).fits().get(0);
+
+        assertEquals(2.0 / n, fit.coefficients()[0], 0.1 * 2 / n);
     }
 
     @Test

@@ -475,6 +475,9 @@ class WidestGapTest {
         assertEquals("expected as many x as y, at least one, for the lower points, got 0 and 0",
             assertThrows(IllegalArgumentException.class,
                 () -> WidestGap.over(x, y, new double[0], new double[0])).getMessage());
+        assertEquals("expected as many x as y, at least one, for the upper points, got 3 and 2",
+            assertThrows(IllegalArgumentException.class,
+                () -> WidestGap.over(x, new double[2], x, y)).getMessage());
         assertEquals("expected 3 upper and 3 lower heights, got 3 and 2", assertThrows(IllegalArgumentException.class,
             () -> WidestGap.over(x, y, x, y).between(new double[3], new double[2])).getMessage());
     }
