@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -209,6 +210,7 @@ class BillSearchTest {
 
     // Reference: every pattern of every board, listed by enumeration, and every way to combine them. ojAlgo,
     // ExpressionsBasedModel.minimise, is held to the same patterns below.
+    @Tag("long")
     @Test
     void smallStacksAreCutAsAnIntegerProgrammeOverEveryPatternCutsThem() {
         SplittableRandom random = new SplittableRandom(41);
@@ -269,6 +271,7 @@ class BillSearchTest {
     }
 
     // A stack was cut worse than its boards one by one: in 9 of 30 bills on one board, and once it found no way at all.
+    @Tag("long")
     @Test
     void noStackIsCutWorseThanItsBoardsOneByOne() {
         SplittableRandom random = new SplittableRandom(47);
@@ -325,6 +328,7 @@ class BillSearchTest {
     }
 
     // Reference: as above, by what is short, weighed by area.
+    @Tag("long")
     @Test
     void whereTheBillCannotBeMetAsMuchAsPossibleIs() {
         SplittableRandom random = new SplittableRandom(42);
@@ -375,6 +379,7 @@ class BillSearchTest {
     }
 
     // Identity: every board twice at the same cost and the bill twice cost no more than twice as much, by the bound.
+    @Tag("long")
     @Test
     void twiceTheBillFromTwiceTheStackCostsAtMostTwiceAsMuch() {
         SplittableRandom random = new SplittableRandom(44);

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import outwind.blanks.BlankPlan;
 import outwind.blanks.BlankPlanTest;
@@ -96,6 +97,7 @@ class StackPlanTest {
     }
 
     // An identity: where every row names its wood, the mixed bill costs what the bills of each wood alone cost.
+    @Tag("long")
     @Test
     void aMixedBillCostsWhatItsWoodsCostAlone() {
         SplittableRandom random = new SplittableRandom(606);
