@@ -15,7 +15,9 @@ final class Lattice {
     private final int perLine;
     private final double[] x;
     private final double[] y;
+    /** The crossing of the grid that a place is at; of others, the one that its cell begins with. */
     private final int[] corner;
+    private final boolean[] isCrossing;
     private final double[] shareX;
     private final double[] shareY;
 
@@ -31,6 +33,7 @@ final class Lattice {
         x = new double[n];
         y = new double[n];
         corner = new int[n];
+        isCrossing = new boolean[n];
         shareX = new double[n];
         shareY = new double[n];
         for (int k = 0; k < n; k++) {
@@ -38,7 +41,10 @@ final class Lattice {
             y[k] = alongLines[k / acrossLines.length];
             int i = cell(gridX, x[k]);
             int j = cell(gridY, y[k]);
-            corner[k] = j * perLine + i;
+            int onX = x[k] == gridX[i + 1] ? i + 1 : i;
+            int onY = y[k] == gridY[j + 1] ? j + 1 : j;
+            isCrossing[k] = x[k] == gridX[onX] && y[k] == gridY[onY];
+            corner[k] = isCrossing[k] ? onY * perLine + onX : j * perLine + i;
             shareX[k] = (x[k] - gridX[i]) / (gridX[i + 1] - gridX[i]);
             shareY[k] = (y[k] - gridY[j]) / (gridY[j + 1] - gridY[j]);
         }
@@ -63,6 +69,10 @@ final class Lattice {
         double[] heights = new double[x.length];
         for (int k = 0; k < heights.length; k++) {
             int near = corner[k];
+            if (isCrossing[k]) {
+                heights[k] = onGrid[near];
+                continue;
+            }
             int far = near + perLine;
             double low = onGrid[near] + shareX[k] * (onGrid[near + 1] - onGrid[near]);
             double high = onGrid[far] + shareX[k] * (onGrid[far + 1] - onGrid[far]);
