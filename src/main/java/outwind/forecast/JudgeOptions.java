@@ -53,6 +53,11 @@ public record JudgeOptions(double skim, Shop shop, OptionalDouble stopAt, Push p
             new Push(shop.push().orElse(Push.USUAL.force()), Push.USUAL.give()), LiftLimit.USUAL, false, false, 1);
     }
 
+    /** True if the skim is less than what takes the saw marks off a rough face. */
+    public boolean mayLeaveSawMarks() {
+        return skim < USUAL_SKIM;
+    }
+
     /** The same in another shop. */
     public JudgeOptions in(Shop other) {
         return new JudgeOptions(skim, other, stopAt, push, mostLift, anyway, later, seed);

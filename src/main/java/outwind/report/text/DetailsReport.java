@@ -86,6 +86,7 @@ public final class DetailsReport {
         page.heading("Thickness");
         sentences.ranges().forEach(page::paragraph);
         page.paragraph(sentences.flattery());
+        sentences.sawMarks().ifPresent(page::paragraph);
         page.paragraph(sentences.sureness());
         sentences.hiddenKink().ifPresent(page::paragraph);
         sentences.preferred().forEach(page::paragraph);

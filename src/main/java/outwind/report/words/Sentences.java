@@ -339,6 +339,15 @@ public final class Sentences {
             + " off each face, expect " + expected + " at best.";
     }
 
+    /** What a skim less than the usual one may leave of a sawn face; a scan's cells hold the marks themselves. */
+    public Optional<String> sawMarks() {
+        if (!judgement.request().mayLeaveSawMarks() || isScanned() || judgement.board().evenThickness()) {
+            return Optional.empty();
+        }
+        return Optional.of("Saw marks deeper than the skim of " + figures.small(judgement.request().skim())
+            + " stay on, and the range does not allow for them. Look for the deepest: the skim should be at least that.");
+    }
+
     /** How sure the face is, where it is least sure, and what one touch-off is taken to be worth. */
     public String sureness() {
         double most = 0;
