@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 class HostileFilesTest {
 
     private static final String HEAD = "# length: 1000\n# width: 200\n# thickness: 30 everywhere\n";
-    private static final int SIZE = 10_000_000;
+    private static final int SIZE = 4_000_000;
 
     /** A little less than what is read as a scan. */
     private static final int LARGEST = 262_000;

@@ -16,11 +16,11 @@ import outwind.board.text.BadBoardFile;
  * Board files in the styles that people and spreadsheets write, made from boards that are known: the reader gives that
  * board or a fault, never another board without a word.
  *
- * <p>So many files as {@code -Dintent.files} says, 50,000 unless stated.
+ * <p>So many files as {@code -Dintent.files} says, 20,000 unless stated.
  */
 class IntentTest {
 
-    private static final int FILES = Integer.getInteger("intent.files", 50_000);
+    private static final int FILES = Integer.getInteger("intent.files", 20_000);
 
     /** One reading as it was meant; the thickness is NaN where no caliper was put (mm). */
     private record Meant(double x, double y, double z, double thickness, String note) { }
