@@ -22,8 +22,18 @@ public record Slab(Plane faceA, Plane faceB) {
      * @param skim   least depth to come off each face (mm)
      */
     public static Slab of(SampledBoard kept, Plane slopes, double skim) {
-        double highest = -kept.greatest(i -> -kept.topAbove(slopes, i));
-        double lowest = kept.greatest(i -> kept.undersideAbove(slopes, i));
+        // Written out: a thousand possible boards of every board are asked.
+        double highest = Double.POSITIVE_INFINITY;
+        double lowest = Double.NEGATIVE_INFINITY;
+        double[] x = kept.x();
+        double[] y = kept.y();
+        for (int i = 0; i < x.length; i++) {
+            double plane = slopes.at(x[i], y[i]);
+            double top = kept.top()[i] - plane;
+            double underside = kept.underside()[i] - plane;
+            highest = top < highest ? top : highest;
+            lowest = underside > lowest ? underside : lowest;
+        }
         return new Slab(slopes.raisedBy(highest - skim), slopes.raisedBy(lowest + skim));
     }
 

@@ -1,5 +1,6 @@
 package outwind.surface;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
@@ -78,12 +79,13 @@ final class SawnThickness implements Thickness {
     private double[][] throughUnknownPlace(double[] x, double[] y, int count, SplittableRandom random) {
         int m = x.length;
         double[][] draws = field.draws(and(x, outline(true)), and(y, outline(false)), count, random);
-        double[][] moved = new double[count][m];
+        double[][] moved = new double[count][];
         for (int d = 0; d < count; d++) {
+            moved[d] = Arrays.copyOf(draws[d], m);
             double lift = stated.getAsDouble() + random.nextGaussian(0, STATED)
                 - draws[d][m + random.nextInt(OUTLINE)];
             for (int i = 0; i < m; i++) {
-                moved[d][i] = draws[d][i] + lift;
+                moved[d][i] += lift;
             }
         }
         return moved;

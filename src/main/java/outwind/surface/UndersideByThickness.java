@@ -18,8 +18,10 @@ record UndersideByThickness(Thickness thickness) implements UndersideShape {
     public double[][] draws(double[] x, double[] y, double[][] tops, SplittableRandom random) {
         double[][] draws = thickness.draws(x, y, tops.length, random);
         for (int d = 0; d < draws.length; d++) {
-            for (int i = 0; i < x.length; i++) {
-                draws[d][i] = tops[d][i] - draws[d][i];
+            double[] top = tops[d];
+            double[] below = draws[d];
+            for (int i = 0; i < below.length; i++) {
+                below[i] = top[i] - below[i];
             }
         }
         return draws;
