@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import outwind.board.BillItem;
 import outwind.board.Board;
@@ -235,6 +236,7 @@ public class BlankPlanTest {
 
     // The sheet is followed at the saw by its settings alone, on random boards, bills and limits.
     @Test
+    @Tag("long")
     void settingsAloneGiveEveryBlankItsSize() {
         SplittableRandom random = new SplittableRandom(4);
         int cut = 0;
@@ -293,6 +295,7 @@ public class BlankPlanTest {
 
     // Properties of every plan, on random twisted and kinked boards with random defects and bills.
     @Test
+    @Tag("long")
     void noBlankLiesOverADefectOrWhereItFailsOrMeetsAnother() {
         SplittableRandom random = new SplittableRandom(21);
         int cut = 0;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.forecast.JudgeOptions;
@@ -72,6 +73,7 @@ class FullLengthsTest {
 
     // Two lengths of 448.4 mm, or one of at most 600 mm, as worked out above; the last would leave no board at all.
     @Test
+    @Tag("long")
     void aRescueObeysTheSawOfTheShop() {
         assertEquals(2, judged(26, new SawLimits(448, 1000, 0, 0, 0)).rescue().orElseThrow().count());
         assertEquals(1, judged(26, new SawLimits(449, 1000, 0, 0, 0)).rescue().orElseThrow().count());

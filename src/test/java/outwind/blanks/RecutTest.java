@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import outwind.board.BillItem;
 import outwind.board.Board;
@@ -115,6 +116,7 @@ class RecutTest {
     // Reference: enumeration of all cuts right through, on 100 small boards, both orders. What comes out again is never more, and the
     // bound never less.
     @Test
+    @Tag("long")
     void offcutsBringNoMoreThanEveryCutAndTheBoundNoLess() {
         Faces faces = Faces.of(board());
         BlankThickness wood = BlankThickness.of(faces.shape(), new Region(0, 0, 400, 200), 0.3, 1);

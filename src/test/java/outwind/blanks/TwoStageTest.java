@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -125,6 +126,7 @@ class TwoStageTest {
 
     // Reference: ojAlgo, ExpressionsBasedModel.maximise, with one binary variable for each section and each blank.
     @Test
+    @Tag("long")
     void middlingProblemsAreSolvedAsAnIntegerProgrammeSolvesThem() {
         SplittableRandom random = new SplittableRandom(12);
         for (int run = 0; run < 40; run++) {
