@@ -116,7 +116,7 @@ public final class BlankThickness {
                 return 0;
             }
         }
-        return 1 - failed / (double) draws.size();
+        return (draws.size() - failed) / (double) draws.size();
     }
 
     /** Finished thickness of a rectangle over the possible boards. */

@@ -59,7 +59,7 @@ public record ThicknessRange(double[] sorted) {
         while (below < sorted.length && sorted[below] < target) {
             below++;
         }
-        return 1 - below / (double) sorted.length;
+        return (sorted.length - below) / (double) sorted.length;
     }
 
     /** True for the same figures. */
