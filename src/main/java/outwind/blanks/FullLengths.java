@@ -132,7 +132,7 @@ public final class FullLengths {
             begins = begins(count, length);
         }
         double cut = length;
-        return cut < saw.shortestLength() || begins.size() < count ? Optional.empty()
+        return cut < saw.shortestLength() ? Optional.empty()
             : Optional.of(begins.stream().map(begin -> blank(begin, Math.min(usable.x2(), begin + cut))).toList());
     }
 
@@ -154,10 +154,8 @@ public final class FullLengths {
             if (reach[nearer] >= from + length - Stops.SAME) {
                 begins.add(from);
                 from += length + saw.kerf();
-            } else if (nearer + 1 < places.length) {
-                from = places[nearer + 1];
             } else {
-                break;
+                from = places[nearer + 1];
             }
         }
         return begins;

@@ -1,17 +1,23 @@
 package outwind.blanks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
+import outwind.board.Defect;
+import outwind.board.Trim;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.Judgement;
 import outwind.shop.SawLimits;
 import outwind.shop.Shop;
+import outwind.surface.ImpossibleBoard;
+import outwind.surface.Region;
 import outwind.surface.ShapeOf;
 
 class FullLengthsTest {
@@ -90,5 +96,176 @@ class FullLengthsTest {
         Shop none = Shop.UNKNOWN;
         return Judgement.of(board, JudgeOptions.usual(board, new Shop(none.bed(), none.cutters(), none.clamps(), none.stops(),
             none.shims(), none.wedge(), none.rate(), none.skim(), none.push(), none.sled(), limits)));
+    }
+
+    private static final Saw SAW = new Saw(3.2, 0, 5);
+
+    /** A flat board of 960 x 180 mm, 30 mm thick. */
+    private static Board plain(Defect... defects) {
+        ShapeOf shape = new ShapeOf(960, 180, 30, BOARD.underside(), BOARD.target(), BOARD.trim());
+        return BlankPlanTest.with(shape.read(3, 3, (x, y) -> 0), defects);
+    }
+
+    /** Lengths of a board of 960 mm that finish at 30 − (most of g − least of g), at 29 mm; g bends at multiples of 40. */
+    private static FullLengths twisting(DoubleUnaryOperator g, Saw saw) {
+        return FullLengths.of(plain(), KnownBoards.twisting(180, g, 0), 29, saw, 0.95, 0, 1);
+    }
+
+    /** Lengths of a board without any warp that makes its thickness wherever it has no defect. */
+    private static FullLengths flat(Saw saw, Defect... defects) {
+        return FullLengths.of(plain(defects), KnownBoards.thinnerBy(0), 29, saw, 0.95, 0, 1);
+    }
+
+    private static Saw shortest(double length) {
+        return new Saw(3.2, 0, 5, new SawLimits(length, 1000, 0, 0, 0));
+    }
+
+    private static Defect across(double from, double to) {
+        return new Defect(from, 40, to, 60);
+    }
+
+    /** Rises from 200 mm on towards the near end by 1 in 50, and from 600 mm on towards the far end by 1 in 100. */
+    private static double trough(double x) {
+        return Math.max(0, Math.max((200 - x) / 50, (x - 600) / 100));
+    }
+
+    // Worked by hand: g rises by 1 mm from 200 to 150 mm and from 600 to 700 mm; each end is found to a mm.
+    @Test
+    void bothEndsOfTheLongestLengthAreMovedOutwards() {
+        Region longest = twisting(FullLengthsTest::trough, SAW).longest().orElseThrow().region();
+
+        assertEquals(150.5, longest.x1(), 0.5);
+        assertEquals(699.5, longest.x2(), 0.5);
+        assertEquals(0, longest.y1());
+        assertEquals(180, longest.y2());
+    }
+
+    // Worked by hand: the same, mirrored; the ends lie at 960 − 700 = 260 and 960 − 150 = 810 mm.
+    @Test
+    void aMirroredBoardHasItsLongestLengthMirrored() {
+        Region longest = twisting(x -> trough(960 - x), SAW).longest().orElseThrow().region();
+
+        assertEquals(260.5, longest.x1(), 0.5);
+        assertEquals(809.5, longest.x2(), 0.5);
+    }
+
+    // Worked by hand: the whole board, and between defects 600 mm before and 310 mm behind, whichever comes first.
+    @Test
+    void theLongestLengthReachesFromDefectToDefect() {
+        assertEquals(new Region(0, 0, 960, 180), flat(SAW).longest().orElseThrow().region());
+        assertEquals(new Region(0, 0, 600, 180), flat(SAW, across(600, 650)).longest().orElseThrow().region());
+        assertEquals(new Region(360, 0, 960, 180), flat(SAW, across(310, 360)).longest().orElseThrow().region());
+        assertEquals(new Region(60, 0, 910, 180),
+            flat(SAW, across(10, 60), across(910, 960)).longest().orElseThrow().region());
+    }
+
+    // Worked by hand: trimmed ends leave 40 to 920 mm; a defect that lies in the trim is no concern of any length.
+    @Test
+    void whatLiesInTheTrimIsNoConcern() {
+        Saw trimming = new Saw(3.2, 40, 5);
+
+        assertEquals(new Region(40, 0, 920, 180), flat(trimming, across(0, 40)).longest().orElseThrow().region());
+        assertEquals(new Region(60, 0, 920, 180), flat(trimming, across(0, 60)).longest().orElseThrow().region());
+    }
+
+    @Test
+    void aLengthOfJustTheShortestIsOffered() {
+        assertEquals(960, flat(shortest(960)).longest().orElseThrow().along());
+        assertEquals(Optional.empty(), flat(shortest(960.01)).longest());
+        // Behind a defect it is the difference of both ends that counts.
+        assertEquals(Optional.empty(), flat(shortest(600.01), across(310, 360)).longest());
+        assertEquals(2, flat(shortest((960 - 3.2) / 2)).equal(2).orElseThrow().size());
+        assertEquals(Optional.empty(), flat(shortest(478.41)).equal(2));
+    }
+
+    // The machine takes the whole width that is left within the trim, here 180 − 2 · 10 = 160 mm, or nothing.
+    @Test
+    void aBoardTooWideForTheMachineGivesNoLength() {
+        Board trimmed = new ShapeOf(960, 180, 30, BOARD.underside(), BOARD.target(), new Trim(0, 10))
+            .read(3, 3, (x, y) -> 0);
+        for (double widest : new double[] {160, 159.9}) {
+            Optional<Blank> longest = FullLengths.of(trimmed, KnownBoards.thinnerBy(0), 29, new Saw(3.2, 0, 5,
+                new SawLimits(0, widest, 0, 0, 0)), 0.95, 0, 1).longest();
+
+            assertEquals(widest == 160, longest.isPresent());
+        }
+    }
+
+    // Worked by hand: board k is thinner by 0.01·k mm, so that 475 of 500, or 95 %, make 25.255 mm, and 474 make 25.265.
+    @Test
+    void aLengthJustAsSureAsWantedCounts() {
+        KnownBoards boards = KnownBoards.thinnerBy(0.01);
+
+        assertEquals(960, FullLengths.of(plain(), boards, 25.255, SAW, 0.95, 0, 1).longest().orElseThrow().along());
+        assertEquals(Optional.empty(), FullLengths.of(plain(), boards, 25.265, SAW, 0.95, 0, 1).longest());
+    }
+
+    // Worked by hand: 400 mm before the defect and 460 mm behind it; equal lengths are found to a mm and cut to a whole one.
+    @Test
+    void equalLengthsAreAsLongAsTheShorterSideOfADefect() {
+        List<Blank> lengths = flat(SAW, across(400, 500)).equal(2).orElseThrow();
+
+        assertEquals(List.of(new Region(0, 0, 399, 180), new Region(500, 0, 899, 180)),
+            lengths.stream().map(Blank::region).toList());
+    }
+
+    // Worked by hand: 310 mm before the defect take one length, 610 mm behind it two of at most (610 − 3.2)/2 = 303.4 mm.
+    // Found to a mm that is more than 302.4 mm, and here less than 303.
+    @Test
+    void equalLengthsFollowEachOtherAKerfApart() {
+        List<Blank> lengths = flat(SAW, across(310, 350)).equal(3).orElseThrow();
+
+        assertEquals(List.of(0.0, 350.0, 350 + 302 + 3.2),
+            lengths.stream().map(blank -> blank.region().x1()).toList());
+    }
+
+    // Worked by hand: with a raster of 100 mm a length that fails at 0 is tried at 100, 200 and so on. It must not rise by
+    // more than 1 mm on its way to 150 mm, where g becomes level: from 100 mm on it does.
+    @Test
+    void equalLengthsBeginOnTheRaster() {
+        Saw coarse = new Saw(3.2, 0, 100);
+
+        List<Blank> lengths = twisting(x -> Math.max(0, (160 - x) / 40), coarse).equal(2).orElseThrow();
+
+        assertEquals(200, lengths.get(0).region().x1(), 1e-9);
+    }
+
+    // Worked by hand: places lie an eightieth of 960 − 2 · 80 = 800 mm apart, from the trim on. The first from which g falls
+    // by no more than 1 mm (from 120 mm on) is 80 + 4 · 10 mm.
+    @Test
+    void equalLengthsBeginAtAnEightiethOfWhatIsLeftWithinTheTrim() {
+        List<Blank> lengths = twisting(x -> Math.max(0, (160 - x) / 38), new Saw(3.2, 80, 5)).equal(2).orElseThrow();
+
+        assertEquals(130, lengths.get(0).region().x1(), 1e-9);
+    }
+
+    // Worked by hand: one length of 600 mm against two of 309 (3 % more wood) and of 319 (6 % more).
+    @Test
+    void aFurtherCutMustBringATwentiethMoreWood() {
+        assertEquals(1, flat(SAW, across(600, 650)).fewest().orElseThrow().count());
+        assertEquals(2, flat(SAW, across(600, 640)).fewest().orElseThrow().count());
+    }
+
+    // Worked by hand: 900 mm in one piece; all further cuts only take kerfs.
+    @Test
+    void oneLengthIsEnoughWhereCutsBringNothing() {
+        assertEquals(900, flat(SAW, across(900, 910)).fewest().orElseThrow().length());
+    }
+
+    // Worked by hand: g rises by 12 mm over 960 mm, so that 80 mm make 1 mm. Twelve lengths of 960/12 = 80 mm less their
+    // kerfs are the most that are tried.
+    @Test
+    void noMoreThanTwelveLengthsAreTried() {
+        Saw any = new Saw(0, 0, 5, new SawLimits(10, 1000, 0, 0, 0));
+
+        assertEquals(12, twisting(x -> 0.999 * x / 80, any).fewest().orElseThrow().count());
+        assertEquals(12, twisting(x -> x / 72, any).fewest().orElseThrow().count());
+    }
+
+    @Test
+    void aFaceBelowItsUndersideIsRefused() {
+        Board impossible = BOARD.lyingFlat().read(3, 2, (x, y) -> 0.15 * (x - 450));
+
+        assertThrows(ImpossibleBoard.class, () -> FullLengths.of(impossible, 20, SAW, 0.95, 0, 1));
     }
 }
