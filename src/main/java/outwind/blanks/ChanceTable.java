@@ -73,8 +73,9 @@ final class ChanceTable {
             if (apartX < piece.along() && apartY < piece.across()) {
                 double common = wood.atMost(new Region(x.at()[block.i2], y.at()[block.j2],
                     end(x, block.i1, piece.along()), end(y, block.j1, piece.across())), thickness, sure);
-                if (common < sure || around >= sure && common - around <= CLOSE) {
-                    fill(chance, block, common < sure ? 0 : around);
+                // Both are zero where even the common rectangle is not sure enough.
+                if (common - around <= CLOSE) {
+                    fill(chance, block, around);
                     continue;
                 }
             }
@@ -83,7 +84,7 @@ final class ChanceTable {
     }
 
     private static void halve(Deque<Block> open, Block block, boolean along) {
-        if (block.i2 > block.i1 && (block.j1 == block.j2 || along)) {
+        if (along) {
             int middle = (block.i1 + block.i2) / 2;
             open.add(new Block(block.i1, middle, block.j1, block.j2));
             open.add(new Block(middle + 1, block.i2, block.j1, block.j2));
@@ -98,10 +99,10 @@ final class ChanceTable {
         return Math.min(stops.to(), stops.at()[i] + extent);
     }
 
-    private void fill(float[][] chance, Block block, double value) {
+    private static void fill(float[][] chance, Block block, double value) {
         for (int i = block.i1; i <= block.i2; i++) {
             for (int j = block.j1; j <= block.j2; j++) {
-                chance[i][j] = value >= sure ? (float) value : 0;
+                chance[i][j] = (float) value;
             }
         }
     }

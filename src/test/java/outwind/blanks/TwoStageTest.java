@@ -1,6 +1,8 @@
 package outwind.blanks;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -13,6 +15,7 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
+import outwind.blanks.TwoStage.Spot;
 
 /** Layouts of made-up pieces against enumeration and against an independent integer programme. */
 class TwoStageTest {
@@ -20,7 +23,7 @@ class TwoStageTest {
     private static final double KERF = 3;
 
     /** A small cutting problem; chances are invented, as wood with good and bad places would give them. */
-    private record Case(List<Piece> pieces, double[] worth, int[] wanted, float[][][] chance, Stops along,
+    record Case(List<Piece> pieces, double[] worth, int[] wanted, float[][][] chance, Stops along,
                         Stops across) {
 
         static Case random(SplittableRandom random, int items, double length, double width, double raster) {
@@ -56,7 +59,11 @@ class TwoStageTest {
         }
 
         TwoStage priced(CutOrder order) {
-            return TwoStage.priced(new Sections(pieces, chance, order, along, across, KERF), worth, wanted);
+            return TwoStage.priced(sections(order), worth, wanted);
+        }
+
+        Sections sections(CutOrder order) {
+            return new Sections(pieces, chance, order, along, across, KERF);
         }
 
         float chance(int piece, int first, int second, CutOrder order) {
@@ -73,7 +80,7 @@ class TwoStageTest {
     }
 
     /** Tries everything: at each stop nothing or a section of each extent, filled in every way. */
-    private static double enumerated(Case c, CutOrder order, int first, int[] left) {
+    static double enumerated(Case c, CutOrder order, int first, int[] left) {
         if (first >= c.first(order).count()) {
             return 0;
         }
@@ -259,5 +266,111 @@ class TwoStageTest {
 
         assertEquals(List.of(), cutting.spots());
         assertTrue(cutting.isExact());
+    }
+
+    /** Room for three blanks, one behind the other, all of item 0 or 1; chances of item 0 as given. */
+    private static Sections threeInARow(double... chances) {
+        float[][] first = new float[3][1];
+        float[][] second = new float[3][1];
+        for (int i = 0; i < 3; i++) {
+            first[i][0] = (float) chances[i];
+            second[i][0] = 1;
+        }
+        return new Sections(List.of(new Piece(0, 100, 100, false), new Piece(1, 100, 100, false)),
+            new float[][][] {first, second}, CutOrder.CROSSCUT_FIRST, new Stops(0, 300, new double[] {0, 100, 200}),
+            new Stops(0, 100, new double[] {0}), 0);
+    }
+
+    private static TwoStage priced(double[] from, int steps) {
+        return TwoStage.priced(threeInARow(1, 1, 1), new double[] {10, 3}, new int[] {1, 1}, from, steps);
+    }
+
+    // Worked by hand: item 0 is worth 10 and item 1 is worth 3, of each one is wanted, and three blanks fit. The step is
+    // (bound − value)/Σ excess², with 10 as the value of the first answer:
+    //   prices 0 and 0:         three of item 0, bound 30; excess 2 and, since it is free, 0; step 20/4 = 5
+    //   prices 10 and 0:        three of item 1, bound 3·3 + 10 = 19; excess −1 and 2; step 9/5
+    //   prices 8.2 and 3.6:     three of item 0, bound 3·1.8 + 11.8 = 17.2; excess 2 and −1; step 7.2/5
+    //   prices 11.08 and 2.16:  three of item 1, bound 3·0.84 + 13.24 = 15.76
+    @Test
+    void pricesFollowTheExcess() {
+        double[][] prices = {{0, 0}, {10, 0}, {8.2, 3.6}, {11.08, 2.16}};
+        double[] bounds = {30, 19, 17.2, 15.76};
+        for (int steps = 1; steps <= 4; steps++) {
+            TwoStage stage = priced(new double[2], steps);
+
+            assertArrayEquals(prices[steps - 1], stage.prices(), 1e-9);
+            assertEquals(bounds[steps - 1], stage.first().bound(), 1e-9);
+            assertEquals(10, stage.first().value(), 1e-9);
+            assertEquals(10, stage.firstValue(), 1e-9);
+            assertEquals(List.of(new Spot(0, 0, 0, 1)), stage.first().spots());
+        }
+    }
+
+    // Worked by hand: from those prices the same goes on, with 3 as the value of the first answer: a step of 16/5.
+    @Test
+    void pricesThatServedForSomethingAlikeComeFirst() {
+        TwoStage first = priced(new double[] {10, 0}, 1);
+        TwoStage second = priced(new double[] {10, 0}, 2);
+
+        assertArrayEquals(new double[] {10, 0}, first.prices(), 1e-9);
+        assertEquals(19, first.first().bound(), 1e-9);
+        assertEquals(3, first.firstValue(), 1e-9);
+        // Prices 6.8 and 6.4 are a worse bound, 3 · 3.2 + 13.2 = 22.8: the first ones stay.
+        assertArrayEquals(new double[] {10, 0}, second.prices(), 1e-9);
+        assertEquals(19, second.first().bound(), 1e-9);
+    }
+
+    // Worked by hand: one of each is worth 13, and by prices of 10 and 3 no answer is worth more.
+    @Test
+    void pricesCloseInOnTheirBestBound() {
+        TwoStage stage = TwoStage.priced(threeInARow(1, 1, 1), new double[] {10, 3}, new int[] {1, 1});
+
+        assertEquals(13, stage.first().bound(), 0.01);
+        assertEquals(13, stage.searched(0).value(), 1e-9);
+        assertEquals(13, stage.searched(0).bound(), 1e-9);
+        assertEquals(13, stage.glimpsed().value(), 1e-9);
+    }
+
+    // Worked by hand: where nothing is cut too often the first answer is the best one, and one step shows it.
+    @Test
+    void enoughWantedOfEverythingNeedsNoPrices() {
+        TwoStage stage = TwoStage.priced(threeInARow(0.96, 1, 0.98), new double[] {10, 3}, new int[] {3, 3}, new double[2], 1);
+
+        assertEquals(10 * (0.96 + 1 + 0.98), stage.firstValue(), 1e-5);
+        assertEquals(stage.firstValue(), stage.first().bound(), 0);
+        assertArrayEquals(new double[2], stage.prices(), 0);
+    }
+
+    // Worked by hand: of three blanks that are cut two are wanted, and the surest two stay, in the order of their places.
+    @Test
+    void theSurestStayOfWhatIsTooMuch() {
+        TwoStage.Cutting first = TwoStage.priced(threeInARow(0.98, 0.96, 1), new double[] {10, 3}, new int[] {2, 1},
+            new double[2], 1).first();
+
+        assertEquals(List.of(new Spot(0, 0, 0, 0.98f), new Spot(0, 2, 0, 1)), first.spots());
+        assertEquals(19.8, first.value(), 1e-5);
+        assertEquals(29.4, first.bound(), 1e-5);
+    }
+
+    @Test
+    void pricesHandedOutAreACopy() {
+        TwoStage stage = priced(new double[2], 2);
+
+        stage.prices()[0] = 99;
+
+        assertEquals(10, stage.prices()[0], 1e-9);
+    }
+
+    // Worked by hand: blanks lie in the order of their sections, then of their places within; 0.5 · 3 + 2 · 0.25 · 10 are 6.5.
+    @Test
+    void blanksArePutInOrder() {
+        TwoStage.Cutting cutting = TwoStage.Cutting.of(List.of(new Spot(1, 2, 0, 0.5f), new Spot(0, 0, 1, 0.25f),
+            new Spot(0, 0, 0, 0.25f)), threeInARow(1, 1, 1), new double[] {10, 3});
+
+        assertEquals(List.of(0, 0, 2), cutting.spots().stream().map(Spot::first).toList());
+        assertEquals(List.of(0, 1, 0), cutting.spots().stream().map(Spot::second).toList());
+        assertEquals(6.5, cutting.value(), 1e-9);
+        assertTrue(cutting.isExact());
+        assertFalse(new TwoStage.Cutting(List.of(), 6.5, 6.6).isExact());
     }
 }
