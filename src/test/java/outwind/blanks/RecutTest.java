@@ -184,4 +184,44 @@ class RecutTest {
         double used = again.chosen().offcuts().stream().mapToDouble(Region::area).sum();
         assertTrue(used < two.chosen().offcuts().stream().mapToDouble(Region::area).sum());
     }
+
+    // Worked by hand: with a kerf of 10 mm a board of 190 x 90 mm counts as 200 x 100. Two of 90 x 40 (100 x 50) worth 30 take
+    // half of it; half of one of 190 x 90 worth 40 takes the rest; pegs are worth least for their area. What is nowhere
+    // thick enough brings nothing.
+    @Test
+    void theBoundFillsTheAreaByWorth() {
+        Region part = new Region(0, 0, 190, 90);
+        CuttingBill bill = new CuttingBill(List.of(valued("peg", 40, 40, 20, 9, 2), valued("whole", 190, 90, 20, 1, 40),
+            valued("rail", 90, 40, 20, 2, 30), valued("thick", 90, 40, 35, 5, 1000)));
+        BlankPlaces places = BlankPlaces.in(part, BlankThickness.of(KnownBoards.thinnerBy(0), part, 0, 1),
+            Piece.of(bill, SawLimits.NONE), board(), bill, SAW, 0.95, 1);
+
+        assertEquals(2 * 30 + 40 / 2.0, new Recut(places).bound(), 1e-9);
+    }
+
+    // Worked by hand: as many as are wanted, though there is room for more.
+    @Test
+    void theBoundCountsNoMoreThanIsWanted() {
+        Region part = new Region(20, 30, 400, 200);
+        CuttingBill bill = new CuttingBill(List.of(valued("peg", 40, 40, 20, 3, 2)));
+        BlankPlaces places = BlankPlaces.in(part, BlankThickness.of(KnownBoards.thinnerBy(0), part, 0, 1),
+            Piece.of(bill, SawLimits.NONE), board(), bill, SAW, 0.95, 1);
+
+        assertEquals(3 * 2, new Recut(places).bound(), 1e-9);
+    }
+
+    // Worked by hand: a part that begins at 20 and 30 mm counts as 380 + 10 by 170 + 10 mm, room for 28.08 pegs.
+    @Test
+    void theBoundIsThatOfThePart() {
+        Region part = new Region(20, 30, 400, 200);
+        CuttingBill bill = new CuttingBill(List.of(valued("peg", 40, 40, 20, 99, 2)));
+        BlankPlaces places = BlankPlaces.in(part, BlankThickness.of(KnownBoards.thinnerBy(0), part, 0, 1),
+            Piece.of(bill, SawLimits.NONE), board(), bill, SAW, 0.95, 1);
+
+        assertEquals(390 * 180 / 2500.0 * 2, new Recut(places).bound(), 1e-9);
+    }
+
+    private static BillItem valued(String name, double length, double width, double thickness, int quantity, double value) {
+        return new BillItem(name, length, width, thickness, quantity, OptionalDouble.of(value), false);
+    }
 }

@@ -20,7 +20,7 @@ import outwind.blanks.TwoStage.Spot;
 /** Layouts of made-up pieces against enumeration and against an independent integer programme. */
 class TwoStageTest {
 
-    private static final double KERF = 3;
+    static final double KERF = 3;
 
     /** A small cutting problem; chances are invented, as wood with good and bad places would give them. */
     record Case(List<Piece> pieces, double[] worth, int[] wanted, float[][][] chance, Stops along,
@@ -372,5 +372,21 @@ class TwoStageTest {
         assertEquals(6.5, cutting.value(), 1e-9);
         assertTrue(cutting.isExact());
         assertFalse(new TwoStage.Cutting(List.of(), 6.5, 6.6).isExact());
+    }
+
+    // Worked by hand: two blanks worth 1e9 are wanted, so that a gain of 2e9 · 1e-9 = 2 is rounding; the third place is left
+    // free for 1.5, and taken for 2.5.
+    @Test
+    void gainsBelowRoundingAreNone() {
+        double[] small = {1.5, 2.5};
+        double[] expected = {2e9, 2e9 + 2.5};
+        for (int i = 0; i < 2; i++) {
+            TwoStage stage = TwoStage.priced(threeInARow(1, 1, 1), new double[] {1e9, small[i]}, new int[] {2, 1});
+
+            TwoStage.Cutting cutting = stage.searched(0);
+
+            assertEquals(expected[i], cutting.value(), 1e-3);
+            assertTrue(cutting.isExact());
+        }
     }
 }
