@@ -101,7 +101,6 @@ final class LabelSearch {
         List<Sections.Kind> kinds = sections.kinds();
         double allowed = IntStream.range(0, wanted.length).mapToDouble(i -> prices[i] * wanted[i]).sum();
         double[] room = new double[kinds.size()];
-        Arrays.fill(room, Double.NEGATIVE_INFINITY);
         for (int c = 0; c < sections.classes(); c++) {
             for (int u = 0; u < sections.places(); u++) {
                 int kind = sections.kindAt(c, u);
@@ -226,8 +225,7 @@ final class LabelSearch {
 
     private void offer(Label label) {
         if (label.value > best.value() + nothing) {
-            TwoStage.Cutting cutting = TwoStage.Cutting.of(spots(label), sections, worth);
-            best = cutting.value() > best.value() + nothing ? cutting : best;
+            best = TwoStage.Cutting.of(spots(label), sections, worth);
         }
     }
 
