@@ -92,7 +92,7 @@ class BlankPlacesTest {
         assertEquals(new Region(40, 20, 500, 100), places.within(new Region(40, 20, 500, 100), new int[] {1}).usable());
     }
 
-    // Worked by hand: a defect of 200 x 60 mm gives stops at its far sides, and blanks of 100 x 50 that end at its near ones.
+    // Worked by hand: blanks of 100 x 50 mm begin at the far sides of the defect, and end at its near ones.
     @Test
     void defectsGiveStops() {
         Board knotty = BlankPlanTest.with(BOARD, new Defect(310, 70, 510, 130));

@@ -97,7 +97,7 @@ class BlankThicknessTest {
         return BlankThickness.of(boards, new Region(0, 0, 900, 180), skim, 1);
     }
 
-    // Worked by hand: board k of 500 finishes at 30 − 0.01·k mm, so 26 of them make 29.745 mm and 51 make 29.495 mm.
+    // Worked by hand: board k of 500 finishes at 30 − 0.01·k mm. So 26 of them make 29.745 mm, and 51 make 29.495 mm.
     @Test
     void theChanceCountsTheBoardsThatMakeIt() {
         BlankThickness wood = of(KnownBoards.thinnerBy(0.01), 0);
@@ -149,8 +149,8 @@ class BlankThicknessTest {
         return of(KnownBoards.alike((k, x, y) -> slopes[k % slopes.length] * 1e-3 * x, 0), 0);
     }
 
-    // Worked by hand: all boards are 30 mm thick, and board k leans by k thousandths. At the slope of another, 400 mm leave
-    // at most 30 − 0.4 mm, so that each needs a programme of its own, but for the likely one. Six are solved.
+    // Worked by hand: all boards are 30 mm thick, and board k leans by k thousandths. At the slope of another board, 400 mm
+    // leave at most 30 − 0.4 mm. So each but the likely one needs a programme of its own, and six are solved.
     @Test
     void quickBoundsSolveSixProgrammes() {
         BlankThickness wood = leaning(IntStream.range(0, 500).asDoubleStream().toArray());
@@ -169,8 +169,8 @@ class BlankThicknessTest {
         assertEquals(0, wood.atMost(new Region(100, 20, 500, 150), 30.1, 0), 0);
     }
 
-    // Worked by hand: the likely board and the first lean by 1, so that this one needs no programme; those that lean by 2
-    // to 7 are solved. Then six answers are kept, and the likely one has gone: of 63 boards that lean by 1, 62 are undecided.
+    // Worked by hand: the first board leans as the likely one does and needs no programme. Those that lean by 2 to 7 are
+    // solved; then six answers are kept, and the likely one has gone. Of 63 boards that lean by 1, 62 are left undecided.
     @Test
     void theLastSixAnswersDecideForBoardsThatLeanAlike() {
         Region part = new Region(100, 20, 500, 150);
@@ -200,7 +200,7 @@ class BlankThicknessTest {
         assertEquals(1, wood.atLeast(new Region(100, 20, 500, 150), 29.9, 0), 0);
     }
 
-    /** Boards with a ridge of 1 mm on the underside, in the middle between two of 24 and of 8 cells of the usual grid. */
+    /** Boards with a ridge of 1 mm on the underside, halfway between two lines of the usual grid. */
     private static BlankThickness ridged(boolean along, int fineness) {
         double from = along ? 12.5 * 900 / 24 : 4.5 * 180 / 8;
         return of(new KnownBoards() {

@@ -108,7 +108,7 @@ class ChanceTableTest {
         assertArrayEquals(new float[][] {{1, 1}, {0, 0}}, turned);
     }
 
-    /** Twists along from 120 mm on by {@code along} over 40 mm, and leans across from 60 mm on by {@code across} over 20. */
+    /** Twists from x = 120 mm on by {@code along} over 40 mm, and from y = 60 mm on by {@code across} over 20 mm. */
     private static BlankThickness both(double along, double across) {
         return wood(KnownBoards.alike((k, x, y) -> (y / 80 - 1) * Math.max(0, (x - 120) / 40 * along)
             + (x / 80 - 1) * Math.max(0, (y - 60) / 20 * across), 0.01));
@@ -153,9 +153,9 @@ class ChanceTableTest {
     // Reference: each place by itself. Nothing that is sure is left out, and no chance is more than 2 % below its own.
     @Test
     void chancesAreThoseOfEachPlaceByItself() {
-        double[] wave = {0, 0.3, 0.9, 1.4, 1.2, 0.4, 0, -0.2, 0.5, 1.5, 3, 2, 1, 0, 0, 0.1, 0.2, 1, 0.9, 0.8, 0.5, 0, 0, 2, 4};
+        double[] heights = {0, 0.3, 0.9, 1.4, 1.2, 0.4, 0, -0.2, 0.5, 1.5, 3, 2, 1, 0, 0, 0.1, 0.2, 1, 0.9, 0.8, 0.5, 0, 0, 2, 4};
         BlankThickness wood = wood(KnownBoards.twisting(160,
-            x -> wave[(int) (x / 40)] + (x % 40 == 0 ? 0 : x % 40 / 40 * (wave[(int) (x / 40) + 1] - wave[(int) (x / 40)])), 0.01));
+            x -> heights[(int) (x / 40)], 0.01));
         double[] at = IntStream.range(0, 42).mapToDouble(i -> 20 * i).toArray();
 
         float[] row = row(wood, 26.5, 0.5, 0.8, 1, at);
@@ -171,7 +171,7 @@ class ChanceTableTest {
         assertTrue(sure >= 10 && sure <= 32, sure + " of 42 are sure");
     }
 
-    // Worked by hand: there is room up to where a piece ends with the board, and none for a piece that is too large.
+    // Worked by hand: there is room up to where a piece ends with the board. A larger piece has none.
     @Test
     void onlyWhereThereIsRoomIsThereAChance() {
         BlankThickness wood = wood(KnownBoards.thinnerBy(0));
@@ -183,7 +183,7 @@ class ChanceTableTest {
         assertArrayEquals(new float[4][3], table.of(new Piece(0, 120, 161, false), 29, List.of()));
     }
 
-    // Worked by hand: a piece of 120 x 100 mm lies clear of a defect that reaches from 520 to 600 and from 100 to 120 mm
+    // Worked by hand: a defect reaches from 520 to 600 mm along and from 100 to 120 mm across. A piece lies clear of it
     // where it ends at 520 mm, begins at 600 mm, or lies below 100 mm.
     @Test
     void nothingLiesOverADefect() {
@@ -196,8 +196,8 @@ class ChanceTableTest {
             table.of(new Piece(0, 120, 100, false), 29, List.of(new Defect(0, 0, 960, 60))));
     }
 
-    // Worked by hand: a wave rises by 2 mm in 40 mm and falls as fast, so that 20 mm rise by no more than 0.81 mm where they reach
-    // from 16 mm before a crest to 16 mm behind it: 7 of 20 stops. There are too many to look at each.
+    // Worked by hand: a wave rises by 2 mm in 40 mm and falls as fast. A piece of 20 mm rises by no more than 0.81 mm where
+    // it reaches at most 16 mm before a crest and 16 mm behind: 7 of 20 stops. There are too many to look at each.
     @Test
     void whatIsNotLookedAtIsNeverPromised() {
         BlankThickness wood = wood(KnownBoards.twisting(160, x -> (int) (x / 40) % 2 == 0 ? x % 40 / 20 : 2 - x % 40 / 20, 0));

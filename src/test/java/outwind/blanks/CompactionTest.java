@@ -58,8 +58,8 @@ class CompactionTest {
             .map(section -> section.stream().map(Blank::region).toList()).toList();
     }
 
-    // Worked by hand: the second length follows a kerf of 4 mm behind the longer blank of the first, and blanks within a
-    // length follow each other likewise.
+    // Worked by hand: the second length follows a kerf of 4 mm behind the longer blank of the first. Blanks within a length
+    // follow each other likewise.
     @Test
     void lengthsAndBlanksFollowEachOtherAKerfApart() {
         BlankPlaces places = places(0, 0.5);

@@ -107,7 +107,7 @@ class FullLengthsTest {
         return BlankPlanTest.with(shape.read(3, 3, (x, y) -> 0), defects);
     }
 
-    /** Lengths of a board of 960 mm that finish at 30 − (most of g − least of g), at 29 mm; g bends at multiples of 40. */
+    /** Lengths at 29 mm of a board of 960 mm; each finishes at 30 − (most of g − least of g). Only multiples of 40 bend g. */
     private static FullLengths twisting(DoubleUnaryOperator g, Saw saw) {
         return FullLengths.of(plain(), KnownBoards.twisting(180, g, 0), 29, saw, 0.95, 0, 1);
     }
@@ -125,7 +125,7 @@ class FullLengthsTest {
         return new Defect(from, 40, to, 60);
     }
 
-    /** Rises from 200 mm on towards the near end by 1 in 50, and from 600 mm on towards the far end by 1 in 100. */
+    /** Rises by 1 in 50 from 200 mm towards the near end, and by 1 in 100 from 600 mm towards the far end. */
     private static double trough(double x) {
         return Math.max(0, Math.max((200 - x) / 50, (x - 600) / 100));
     }
@@ -181,7 +181,7 @@ class FullLengthsTest {
         assertEquals(Optional.empty(), flat(shortest(478.41)).equal(2));
     }
 
-    // The machine takes the whole width that is left within the trim, here 180 − 2 · 10 = 160 mm, or nothing.
+    // Worked by hand: within the trim 180 − 2 · 10 = 160 mm are left, which go through the machine whole or not at all.
     @Test
     void aBoardTooWideForTheMachineGivesNoLength() {
         Board trimmed = new ShapeOf(960, 180, 30, BOARD.underside(), BOARD.target(), new Trim(0, 10))
@@ -194,7 +194,7 @@ class FullLengthsTest {
         }
     }
 
-    // Worked by hand: board k is thinner by 0.01·k mm, so that 475 of 500, or 95 %, make 25.255 mm, and 474 make 25.265.
+    // Worked by hand: board k is thinner by 0.01·k mm. So 475 of 500 (95 %) make 25.255 mm, and 474 make 25.265 mm.
     @Test
     void aLengthJustAsSureAsWantedCounts() {
         KnownBoards boards = KnownBoards.thinnerBy(0.01);
@@ -232,8 +232,8 @@ class FullLengthsTest {
             lengths.stream().map(Blank::region).toList());
     }
 
-    // Worked by hand: 310 mm before the defect take one length, 610 mm behind it two of at most (610 − 3.2)/2 = 303.4 mm.
-    // Found to a mm that is more than 302.4 mm, and here less than 303.
+    // Worked by hand: 310 mm before the defect take one length. Behind it two of (610 − 3.2)/2 = 303.4 mm would fit; found to
+    // a mm that is more than 302.4 mm, and here less than 303.
     @Test
     void equalLengthsFollowEachOtherAKerfApart() {
         List<Blank> lengths = flat(SAW, across(310, 350)).equal(3).orElseThrow();
@@ -242,8 +242,8 @@ class FullLengthsTest {
             lengths.stream().map(blank -> blank.region().x1()).toList());
     }
 
-    // Worked by hand: with a raster of 100 mm a length that fails at 0 is tried at 100, 200 and so on. It must not rise by
-    // more than 1 mm on its way to 150 mm, where g becomes level: from 100 mm on it does.
+    // Worked by hand: with a raster of 100 mm a length that fails at 0 is tried at 100, then at 200 mm. From 100 mm on g falls
+    // by 1.5 mm, which is too much; from 200 mm on it is level.
     @Test
     void equalLengthsBeginOnTheRaster() {
         Saw coarse = new Saw(3.2, 0, 100);
@@ -253,8 +253,8 @@ class FullLengthsTest {
         assertEquals(200, lengths.get(0).region().x1(), 1e-9);
     }
 
-    // Worked by hand: places lie an eightieth of 960 − 2 · 80 = 800 mm apart, from the trim on. The first from which g falls
-    // by no more than 1 mm (from 120 mm on) is 80 + 4 · 10 mm.
+    // Worked by hand: places lie an eightieth of 960 − 2 · 80 = 800 mm apart, from the trim on. From 122 mm on g falls by no
+    // more than 1 mm, and the first place behind that is 80 + 5 · 10 mm.
     @Test
     void equalLengthsBeginAtAnEightiethOfWhatIsLeftWithinTheTrim() {
         List<Blank> lengths = twisting(x -> Math.max(0, (160 - x) / 38), new Saw(3.2, 80, 5)).equal(2).orElseThrow();
@@ -275,8 +275,8 @@ class FullLengthsTest {
         assertEquals(890, flat(SAW, across(890, 910)).fewest().orElseThrow().length());
     }
 
-    // Worked by hand: g rises by 12 mm over 960 mm, so that 80 mm make 1 mm. Twelve lengths of 960/12 = 80 mm less their
-    // kerfs are the most that are tried.
+    // Worked by hand: where g rises by 1 mm in 80 mm twelve lengths take all wood. Where it does so in 72 mm a thirteenth
+    // length would bring more.
     @Test
     void noMoreThanTwelveLengthsAreTried() {
         Saw any = new Saw(0, 0, 5, new SawLimits(10, 1000, 0, 0, 0));

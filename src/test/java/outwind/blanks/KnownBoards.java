@@ -10,8 +10,8 @@ import outwind.surface.ShapeOf;
 import outwind.surface.field.Viewpoint;
 
 /**
- * Possible boards that are known to the last figure, so that what comes of them can be worked out by hand. The likely
- * board is the first of them.
+ * Possible boards that are known to the last figure: what comes of them can be worked out by hand. The likely board is
+ * the first of them.
  */
 interface KnownBoards extends BoardShape {
 
@@ -29,12 +29,12 @@ interface KnownBoards extends BoardShape {
     }
 
     /**
-     * A strip from y = 0 to {@code width} that is twisted by an amount that depends on the place along: both faces lie
-     * at (2y/width − 1)·g(x), and board k is thinner by k·step.
+     * A strip from y = 0 to {@code width} that twists as g says: both faces lie at (2y/width − 1)·g(x), and board k is
+     * thinner by k·step.
      *
-     * <p>Worked by hand: a length of full width finishes at 30 − (most of g − least of g) over it. For with a height
-     * z there is the height −z on the other edge, so that a plane of the form (2y/width − 1)·c is best; what sticks out
-     * on either side is least where c lies halfway between most and least.
+     * <p>Worked by hand: a length of full width finishes at 30 − (most of g − least of g) over it. With each height z
+     * there is −z on the other edge, so that a plane (2y/width − 1)·c is best. What sticks out on either side is least
+     * where c lies halfway between most and least.
      */
     static KnownBoards twisting(double width, DoubleUnaryOperator g, double step) {
         return alike((k, x, y) -> (2 * y / width - 1) * g.applyAsDouble(x), step);

@@ -49,7 +49,7 @@ class LabelSearchTest {
                 few += found.bound() > found.best().value() + 1e-6 ? 1 : 0;
             }
         }
-        // Labels with the best bounds are kept, and those lead to the best answer in about half of the cases.
+        // Labels with the best bounds are kept: they lead to the best answer about every second time.
         assertTrue(exact >= 40, exact + " of 90 answers are best");
         assertTrue(few >= 10, few + " of 90 searches dropped labels");
     }

@@ -95,7 +95,7 @@ class LayoutTest {
             new Region(94, 284, 150, 330)), layout.offcuts());
     }
 
-    // Worked by hand: 3 mm at either end are less than a kerf, so that the blade takes only these, and nothing falls off.
+    // Worked by hand: 3 mm at either end are less than a kerf. The blade takes only these, and nothing falls off.
     @Test
     void lessThanAKerfIsTrimmedToDust() {
         Layout layout = crosscut(BOARD, List.of(List.of(blank(0, 3, 10, 997, 210))));

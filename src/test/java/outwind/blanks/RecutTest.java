@@ -210,7 +210,7 @@ class RecutTest {
         assertEquals(3 * 2, new Recut(places).bound(), 1e-9);
     }
 
-    // Worked by hand: a part that begins at 20 and 30 mm counts as 380 + 10 by 170 + 10 mm, room for 28.08 pegs.
+    // Worked by hand: the part counts as 380 + 10 by 170 + 10 mm, which is room for 28.08 pegs.
     @Test
     void theBoundIsThatOfThePart() {
         Region part = new Region(20, 30, 400, 200);

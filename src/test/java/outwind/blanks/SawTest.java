@@ -58,7 +58,7 @@ class SawTest {
         assertEquals(new Region(0, 20, 900, 180), straightening(40, 20).straightened(BOARD));
     }
 
-    // Worked by hand: 450 mm off both ends of 900 mm, or 168 mm off an edge where 12 mm go off the other of 180 mm.
+    // Worked by hand: 450 mm off both ends of 900 mm leave nothing; neither do 168 and 12 mm off both edges of 180 mm.
     @Test
     void whatLeavesNothingIsRefused() {
         assertTrue(straightening(449.9, 167.9).leavesWood(BOARD));

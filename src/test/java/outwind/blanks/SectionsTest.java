@@ -20,7 +20,7 @@ class SectionsTest {
         return IntStream.range(0, sections.places()).map(sections::stop).toArray();
     }
 
-    /** One blank of 30 mm after the other over 100 mm, without kerfs, with these chances in percent at stops 10 mm apart. */
+    /** Blanks of 30 mm over 100 mm, without kerfs, with these chances in percent at stops 10 mm apart. */
     private static Sections along(int... percent) {
         float[][] chance = new float[10][1];
         for (int i = 0; i < percent.length; i++) {
@@ -159,7 +159,7 @@ class SectionsTest {
         }
     }
 
-    // Identity: what is gained before a place and from it on is never more than the whole, and reaches it at the ends.
+    // Identity: what is gained before a place and from it on is never more than the whole. At both ends it is as much.
     @Test
     void whatLiesBeforeAPlaceAndBehindItIsNeverMoreThanTheWhole() {
         SplittableRandom random = new SplittableRandom(42);

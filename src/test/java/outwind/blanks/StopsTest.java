@@ -31,9 +31,8 @@ class StopsTest {
         assertArrayEquals(new double[] {10, 53, 60, 96}, at(10, 100, 3, 500, List.of(40.0), NONE, NONE), 1e-9);
     }
 
-    // Worked by hand: a blank of 20 ends at the near side, 50, of a defect, or begins at its far side, 61, from where it is
-    // 100 − 20 that ends at the far end, and 84 that follows on 61 + 20 + 3. So do 33, 56 and 79 from the near end and 53,
-    // 76 and 99 from the defect.
+    // Worked by hand: a blank of 20 mm ends at the near side of a defect (from 30), begins at its far side (61), or ends with
+    // the board (from 80). With kerfs of 3 mm 33, 56 and 79 follow on 10, then 53, 76 and 99 on 30, and 84 on 61.
     @Test
     void blanksLieUpToADefectAndBehindIt() {
         assertArrayEquals(new double[] {10, 30, 33, 53, 56, 61, 76, 79, 80, 84, 99},
@@ -54,8 +53,8 @@ class StopsTest {
         assertArrayEquals(new double[] {0, 33, 33.001}, at(0, 100, 3, 500, NONE, NONE, List.of(33.0, 33.001)), 1e-9);
     }
 
-    // Worked by hand: 1 + 0.001·i adds up to thousands of places; two hundred of them are kept, the shortest sums among
-    // them, besides the near end, those that end with the board and the raster.
+    // Worked by hand: thirty lengths add up to thousands of places. Kept are the near end, thirty places of blanks that end
+    // with the board, and two hundred sums, first those of a single blank.
     @Test
     void sumsOfManyBlanksAreCutShort() {
         List<Double> extents = IntStream.range(0, 30).mapToObj(i -> 7 + 0.013 * i).toList();
