@@ -381,4 +381,28 @@ public class BlankPlanTest {
         assertEquals("an end trim of 500.0 mm at each end leaves nothing of a board 1000.0 mm long",
             refused.getMessage());
     }
+
+    // Worked by hand: beside a strip of the whole length two short ones follow each other only if strips are ripped first.
+    // Behind a length of the whole width two narrow ones lie side by side only if lengths are crosscut first.
+    @Test
+    void theOrderThatBringsMoreIsChosen() {
+        BlankPlan strips = plan(flat(1000, 100), item("long", 1000, 48, 20, 1), item("short", 480, 48, 20, 2));
+        BlankPlan lengths = plan(flat(1000, 100), item("wide", 480, 100, 20, 1), item("narrow", 480, 48, 20, 2));
+
+        assertEquals(CutOrder.RIP_FIRST, strips.chosen().order());
+        assertEquals(CutOrder.CROSSCUT_FIRST, strips.other().order());
+        assertEquals(1000 * 48 + 2 * 480 * 48, strips.chosen().value(), 1e-6);
+        assertEquals(1000 * 48 + 480 * 48, strips.other().value(), 1e-6);
+        assertEquals(CutOrder.CROSSCUT_FIRST, lengths.chosen().order());
+        assertEquals(CutOrder.RIP_FIRST, lengths.other().order());
+        assertEquals(480 * 100 + 2 * 480 * 48, lengths.chosen().value(), 1e-6);
+    }
+
+    @Test
+    void bothEndsOfWhatIsSureAreAllowed() {
+        BlankPlan.requireSure(0.5);
+        BlankPlan.requireSure(1);
+        assertThrows(IllegalArgumentException.class, () -> BlankPlan.requireSure(0.499));
+        assertThrows(IllegalArgumentException.class, () -> BlankPlan.requireSure(Double.NaN));
+    }
 }
