@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import outwind.board.Board;
@@ -104,6 +105,7 @@ class LabelsApartTest {
             Optional.empty(), List.of(), readings, underside == Underside.FLAT ? List.of() : calipers, List.of());
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("cases")
     void nothingCoversAWord(Case tried) {

@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import outwind.board.Board;
@@ -94,6 +95,7 @@ class RecordingFileTest {
     }
 
     // What was kept before the power failed is there afterwards, to the letter; or what was being kept is there whole.
+    @Tag("long")
     @Test
     void nothingKeptIsLostAtTwoHundredMoments() throws IOException, BadBoardFile {
         SplittableRandom random = new SplittableRandom(20261125);

@@ -13,6 +13,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,6 +65,7 @@ class BlankChartTest {
     }
 
     // Of 243 blanks the sheet listed 1 to 52 and 123 to 174, of none it said so, and what was not cut it left out.
+    @Tag("long")
     @ParameterizedTest
     @CsvSource({"1, 0", "4, 1", "5, 3", "199, 3", "200, 3", "201, 3", "243, 3"})
     void thePaperHoldsAllThatIsListed(int blanks, int sentences) throws IOException {

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -77,6 +78,7 @@ class BoardSheetTest {
         return Arrays.stream(image.getRGB(x, y, width, height, null, 0, width)).allMatch(rgb -> rgb == 0xffffffff);
     }
 
+    @Tag("long")
     @ParameterizedTest
     @CsvSource({
         "INCHES, long and slender, 2400, 120, 40, 5",

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import outwind.board.Board;
@@ -49,6 +50,7 @@ class LettersTest {
     }
 
     // Fontconfig knows no folder but one that is not there.
+    @Tag("long")
     @Test
     void aSheetIsTheSameOnAMachineWithoutFonts() throws IOException, InterruptedException {
         Path settings = Files.writeString(folder.resolve("fonts.conf"), "<?xml version=\"1.0\"?><!DOCTYPE fontconfig"

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -91,6 +92,7 @@ class UsesChartTest {
         assertTrue(paper.written().stream().anyMatch(word -> word.text().startsWith("bars: money to expect, EUR")));
     }
 
+    @Tag("long")
     @ParameterizedTest
     @CsvSource({"1, 2, MILLIMETRES, true", "14, 3, MILLIMETRES, false", "37, 4, INCHES, false", "75, 4, MILLIMETRES, true",
         "75, 4, INCHES, true"})

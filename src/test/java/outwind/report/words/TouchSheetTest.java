@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -121,6 +122,7 @@ class TouchSheetTest {
         assertEquals(7, board.calipers().size());
     }
 
+    @Tag("long")
     @ParameterizedTest
     @CsvSource({"300, 100, 9, 5, 1", "3000, 400, 9, 5, 1", "3000, 60, 25, 3, 1", "400, 390, 9, 9, 1",
         "118, 2900, 3, 25, 1", "2997.2, 301.625, 24, 4, 3.175", "60, 60, 2, 2, 1"})
