@@ -11,7 +11,8 @@ import java.util.stream.IntStream;
 
 /**
  * A bill cut from one board after the other, each as well as it can be cut for what is then left of the bill: what
- * anybody would do by hand. {@link BillSearch} starts from it, so that a stack is never cut worse than that.
+ * anybody would do by hand. No board is cut to more than is left, so that none can be spared. {@link BillSearch} starts
+ * from it, so that a stack is never cut worse than that.
  */
 final class OneByOne {
 
@@ -44,13 +45,13 @@ final class OneByOne {
     /** The cheapest way found to meet the whole bill. */
     Optional<Map<Integer, Yield.Pattern>> cheapest() {
         return orders().parallelStream().map(this::cutIn).filter(taken -> missed(taken) == 0)
-            .map(this::withoutSpare).min(Comparator.comparingDouble(this::cost));
+            .min(Comparator.comparingDouble(this::cost));
     }
 
     /** The way found that cuts most of the bill, by its worth. */
     Map<Integer, Yield.Pattern> most() {
         return orders().parallelStream().map(this::cutIn).min(Comparator.comparingDouble(this::missed))
-            .map(this::withoutSpare).orElseThrow();
+            .orElseThrow();
     }
 
     /** As the boards were given, the cheapest first, those that give most first, and those that give most for money. */
@@ -82,19 +83,6 @@ final class OneByOne {
             }
         }
         return taken;
-    }
-
-    /** Without boards that the rest can do without, the dearest first. */
-    private Map<Integer, Yield.Pattern> withoutSpare(Map<Integer, Yield.Pattern> taken) {
-        Map<Integer, Yield.Pattern> kept = new TreeMap<>(taken);
-        taken.keySet().stream().sorted(Comparator.comparingDouble(j -> -cost[j])).forEach(j -> {
-            Map<Integer, Yield.Pattern> fewer = new TreeMap<>(kept);
-            fewer.remove(j);
-            if (missed(fewer) <= missed(kept)) {
-                kept.remove(j);
-            }
-        });
-        return kept;
     }
 
     /** What the blanks are worth that do not come out. */

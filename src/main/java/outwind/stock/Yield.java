@@ -63,8 +63,9 @@ interface Yield {
     /**
      * The pattern that is cut where no other board is thought of.
      *
-     * @param worth of a blank of each item
-     * @param whole whether to search as long as for a board alone
+     * @param wanted how often each item at most
+     * @param worth  of a blank of each item
+     * @param whole  whether to search as long as for a board alone
      */
     Pattern own(int[] wanted, double[] worth, boolean whole);
 
