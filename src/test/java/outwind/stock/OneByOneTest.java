@@ -65,6 +65,7 @@ class OneByOneTest {
         assertEquals(1, most.get(0).counts()[1]);
         assertEquals(10, stack.missed(most), 1e-12);
         assertEquals(40, stack.missed(Map.of()), 1e-12);
+        assertEquals(20, stack.missed(Map.of(0, ListedBoard.pattern(0, 3))), 1e-12);
         assertEquals(Optional.empty(), stack.cheapest());
     }
 

@@ -1,0 +1,91 @@
+package outwind.stock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class SmallStackTest {
+
+    private static final double[] AREAS = {3, 2, 5};
+
+    // Reference: every way of every board after every other.
+    @Test
+    void theCheapestChoiceAndTheMostAreThoseOfAllWays() {
+        SplittableRandom random = new SplittableRandom(1);
+        int met = 0;
+        for (int run = 0; run < 60; run++) {
+            List<ListedBoard> boards = IntStream.range(0, 4).mapToObj(j -> ListedBoard.random(random, 3, 4, 3)).toList();
+            double[] cost = random.ints(4, 5, 25).asDoubleStream().toArray();
+            int[] wanted = random.ints(3, 4, 12).toArray();
+            OptionalDouble least = ListedBoard.leastCost(boards, cost, wanted);
+            SmallStack small = SmallStack.of(boards, wanted, AREAS).orElseThrow();
+
+            Map<Integer, Yield.Pattern> cheapest = small.cheapest(wanted, cost).orElseThrow();
+            SmallStack.Best most = small.most(AREAS).orElseThrow();
+
+            assertEquals(least.isPresent(), !cheapest.isEmpty(), "run " + run);
+            if (least.isPresent()) {
+                met++;
+                assertEquals(0, Arrays.stream(ListedBoard.left(boards, wanted, cheapest)).sum(), "run " + run);
+                assertEquals(least.getAsDouble(), cheapest.keySet().stream().mapToDouble(j -> cost[j]).sum(), 1e-9,
+                    "run " + run);
+            }
+            int[] left = ListedBoard.left(boards, wanted, most.patterns());
+            assertEquals(Arrays.toString(left), Arrays.toString(most.left()), "run " + run);
+            assertEquals(ListedBoard.leastMissed(boards, wanted, AREAS), IntStream.range(0, 3)
+                .mapToDouble(i -> left[i] * AREAS[i]).sum(), 1e-9, "run " + run);
+        }
+        assertTrue(met > 20 && met < 40, met + " met");
+    }
+
+    // Worked by hand: free boards cost nothing, so fewer of them are taken.
+    @Test
+    void ofChoicesThatCostTheSameTheOneOfFewerBoardsIsTaken() {
+        SmallStack small = SmallStack.of(List.of(ListedBoard.of(new int[] {1}), ListedBoard.of(new int[] {1}),
+            ListedBoard.of(new int[] {2})), new int[] {2}, new double[] {1}).orElseThrow();
+
+        assertEquals(Set.of(2), small.cheapest(new int[] {2}, new double[] {0, 0, 0}).orElseThrow().keySet());
+        assertEquals(Set.of(2), small.cheapest(new int[] {2}, new double[] {4, 4, 8}).orElseThrow().keySet());
+        assertEquals(Set.of(0), small.cheapest(new int[] {1}, new double[] {4, 4, 8}).orElseThrow().keySet());
+    }
+
+    @Test
+    void moreBoardsThanSevenAreTooMany() {
+        ListedBoard one = ListedBoard.of(new int[] {1});
+
+        assertTrue(SmallStack.of(Collections.nCopies(7, one), new int[] {1}, new double[] {1}).isPresent());
+        assertEquals(Optional.empty(), SmallStack.of(Collections.nCopies(8, one), new int[] {1}, new double[] {1}));
+    }
+
+    // Worked by hand: of boards with every way to cut n blanks of three items, (n + 1)(n + 2)/2 things may be left after
+    // one: 3 916 for 87 and 4 005 for 88, where 4 000 are looked at. It takes both boards: one alone gives the fourth item.
+    @Test
+    void aSearchThatGrowsTooLongIsGivenUp() {
+        for (int n : new int[] {87, 88}) {
+            List<int[]> ways = new ArrayList<>();
+            for (int a = 0; a <= n; a++) {
+                for (int b = 0; a + b <= n; b++) {
+                    ways.add(new int[] {a, b, n - a - b, 1});
+                }
+            }
+            List<ListedBoard> boards = List.of(new ListedBoard(ways), ListedBoard.of(new int[] {n, n, n, 0}));
+            double[] worth = {1, 1, 1, 1};
+            int[] wanted = {n, n, n, 1};
+            SmallStack small = SmallStack.of(boards, wanted, worth).orElseThrow();
+
+            assertEquals(n == 87, small.most(worth).isPresent(), n + " blanks");
+            assertEquals(n == 87, small.cheapest(wanted, new double[] {5, 6}).isPresent(), n + " blanks");
+        }
+    }
+}
