@@ -377,7 +377,7 @@ final class BillSearch {
                 serve(some(least), REPAIRS / least.boards().size());
             }
         }
-        if (best == null) {
+        if (best == null && !hasNoAnswer()) {
             serve(all(), REPAIRS / boards.size());
         }
     }

@@ -1,0 +1,212 @@
+package outwind.stock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Bills searched over boards whose ways to be cut are listed: quick, and every answer is known by trying all. */
+class ListedBillTest {
+
+    private record Case(List<ListedBoard> boards, double[] cost, int[] wanted, double[] areas) {
+
+        static Case random(SplittableRandom random, int boards, int items, int ways, int most, int wanted) {
+            List<ListedBoard> all = IntStream.range(0, boards)
+                .mapToObj(j -> ListedBoard.random(random, items, ways, most)).toList();
+            return new Case(all, random.ints(boards, 5, 25).asDoubleStream().toArray(),
+                random.ints(items, 1, wanted + 1).toArray(), random.ints(items, 2, 9).asDoubleStream().toArray());
+        }
+
+        double costOf(Map<Integer, Yield.Pattern> patterns) {
+            return patterns.keySet().stream().mapToDouble(j -> cost[j]).sum();
+        }
+
+        double missed(Map<Integer, Yield.Pattern> patterns) {
+            int[] left = ListedBoard.left(boards, wanted, patterns);
+            return IntStream.range(0, left.length).mapToDouble(i -> left[i] * areas[i]).sum();
+        }
+    }
+
+    /** A board that answers like another, keeps count, and may be slow to learn or loose in its bounds. */
+    private record Asked(ListedBoard board, AtomicInteger asked, double loose, boolean blind) implements Yield {
+
+        @Override
+        public Offer best(double[] prices, int[] wanted, int steps) {
+            asked.incrementAndGet();
+            Offer offer = board.best(prices, wanted, steps);
+            return new Offer(blind ? ListedBoard.pattern(new int[wanted.length]) : offer.pattern(),
+                offer.bound() * loose);
+        }
+
+        @Override
+        public Pattern own(int[] wanted, double[] worth, boolean whole) {
+            return board.own(wanted, worth, whole);
+        }
+
+        @Override
+        public Optional<Pattern> whole(int[] wanted) {
+            return blind ? Optional.empty() : board.whole(wanted);
+        }
+
+        @Override
+        public Optional<List<Pattern>> every(int[] wanted) {
+            return board.every(wanted);
+        }
+    }
+
+    private static List<Asked> asked(List<ListedBoard> boards, AtomicInteger asked, double loose) {
+        return boards.stream().map(board -> new Asked(board, asked, loose, false)).toList();
+    }
+
+    private static ListedBoard giving(int blanks) {
+        return ListedBoard.of(new int[] {blanks});
+    }
+
+    // Reference: every way of every board after every other, for stacks of three kinds.
+    @ParameterizedTest
+    @CsvSource({"5, 3, 3, 3, 13", "6, 3, 3, 2, 10", "7, 4, 5, 1, 6"})
+    void billsAreCutAtLeastCostWithinAFewQuestions(int boards, int items, int ways, int most, int wanted) {
+        int met = 0;
+        int proven = 0;
+        for (int seed = 1; seed <= 70; seed++) {
+            Case c = Case.random(new SplittableRandom(seed), boards, items, ways, most, wanted);
+            OptionalDouble least = ListedBoard.leastCost(c.boards, c.cost, c.wanted);
+            if (least.isEmpty()) {
+                continue;
+            }
+            met++;
+            AtomicInteger asked = new AtomicInteger();
+
+            BillSearch.Answer answer = BillSearch.cheapest(asked(c.boards, asked, 1), c.cost, c.wanted, c.areas,
+                Optional.empty()).orElseThrow();
+
+            assertEquals(0, c.missed(answer.patterns()), "seed " + seed);
+            assertEquals(least.getAsDouble(), c.costOf(answer.patterns()), 1e-9, "seed " + seed);
+            assertTrue(answer.bound() <= least.getAsDouble() + 1e-9, "seed " + seed);
+            proven += answer.bound() >= least.getAsDouble() * (1 - 5e-4) ? 1 : 0;
+            assertTrue(asked.get() < 12 * boards, asked + " questions at seed " + seed);
+        }
+        assertTrue(met > 40, met + " met");
+        assertTrue(proven >= met - 1, proven + " of " + met + " are proven");
+    }
+
+    // Reference: as above. A board that says it might yield more than it does leaves the bound lower, never too high. How many
+    // bounds are closed is a snapshot.
+    @ParameterizedTest
+    @CsvSource({"1.02, 24", "1.1, 19"})
+    void looseBoundsOfBoardsLeaveTheBoundBelowTheLeast(double loose, int closed) {
+        int proven = 0;
+        for (int seed = 1; seed <= 25; seed++) {
+            Case c = Case.random(new SplittableRandom(seed), 7, 4, 5, 1, 6);
+            double least = ListedBoard.leastCost(c.boards, c.cost, c.wanted).orElse(0);
+            if (least > 0) {
+                BillSearch.Answer answer = BillSearch.cheapest(asked(c.boards, new AtomicInteger(), loose), c.cost,
+                    c.wanted, c.areas, Optional.empty()).orElseThrow();
+
+                assertEquals(least, c.costOf(answer.patterns()), 1e-9, "seed " + seed);
+                assertTrue(answer.bound() <= least + 1e-9, "seed " + seed);
+                proven += answer.bound() >= least * (1 - 5e-4) ? 1 : 0;
+            }
+        }
+        assertTrue(proven >= closed, proven + " proven");
+    }
+
+    // Worked by hand: two boards of three do. Shares of boards would do with one and a half, for 15.
+    @Test
+    void thatBoardsAreBoughtWholeLiftsTheBound() {
+        BillSearch.Answer answer = BillSearch.cheapest(List.of(giving(2), giving(2), giving(2)),
+            new double[] {10, 10, 11}, new int[] {3}, new double[] {7}, Optional.empty()).orElseThrow();
+
+        assertEquals(Set.of(0, 1), answer.patterns().keySet());
+        assertEquals(20, answer.bound(), 1e-9);
+    }
+
+    // Worked by hand: the second board and the third do, and the third gives its blanks for 2 each: the first prices say
+    // so already. Each board is asked for them, twice for the bound, and once where an answer is made.
+    @Test
+    void whereTheFirstPricesAreRightNoMoreIsAsked() {
+        AtomicInteger asked = new AtomicInteger();
+        BillSearch.Answer answer = BillSearch.cheapest(asked(List.of(giving(1), giving(2), giving(2)), asked, 1),
+            new double[] {5, 2, 4}, new int[] {4}, new double[] {100}, Optional.empty()).orElseThrow();
+
+        assertEquals(Set.of(1, 2), answer.patterns().keySet());
+        assertEquals(6, answer.bound(), 1e-9);
+        assertEquals(4 * 3, asked.get());
+    }
+
+    // Identity: money and areas have no scale.
+    @Test
+    void scalesOfCostAndAreaDoNotMatter() {
+        for (int seed = 1; seed <= 20; seed++) {
+            Case c = Case.random(new SplittableRandom(seed), 6, 3, 3, 2, 10);
+            double least = ListedBoard.leastCost(c.boards, c.cost, c.wanted).orElse(0);
+            for (double scale : new double[] {1e-4, 1e4}) {
+                Optional<BillSearch.Answer> answer = BillSearch.cheapest(c.boards,
+                    Arrays.stream(c.cost).map(x -> scale * x).toArray(), c.wanted,
+                    Arrays.stream(c.areas).map(a -> a / scale).toArray(), Optional.empty());
+
+                assertEquals(least > 0, answer.isPresent(), "seed " + seed);
+                answer.ifPresent(found -> {
+                    assertEquals(least, c.costOf(found.patterns()), 1e-9);
+                    assertEquals(least, found.bound() / scale, 5e-4 * least);
+                });
+            }
+        }
+    }
+
+    // Worked by hand: boards that show no way to be cut leave the way that is known, if it is better than none.
+    @Test
+    void aWayThatIsKnownIsNeverLost() {
+        List<ListedBoard> boards = List.of(giving(2), giving(1), giving(3));
+        List<Asked> blind = boards.stream().map(board -> new Asked(board, new AtomicInteger(), 1, true)).toList();
+        double[] cost = {10, 4, 9};
+        Map<Integer, Yield.Pattern> known = Map.of(0, ListedBoard.pattern(2), 1, ListedBoard.pattern(1));
+
+        BillSearch.Answer kept = BillSearch.cheapest(blind, cost, new int[] {3}, new double[] {1}, Optional.of(known))
+            .orElseThrow();
+        BillSearch.Answer bettered = BillSearch.cheapest(boards, cost, new int[] {3}, new double[] {1},
+            Optional.of(known)).orElseThrow();
+
+        assertEquals(Set.of(0, 1), kept.patterns().keySet());
+        assertTrue(kept.bound() <= 9, "bound " + kept.bound());
+        assertEquals(Set.of(2), bettered.patterns().keySet());
+        assertEquals(9, bettered.bound(), 1e-9);
+        assertEquals(Optional.empty(), BillSearch.cheapest(blind, cost, new int[] {3}, new double[] {1},
+            Optional.empty()));
+    }
+
+    // Worked by hand: six blanks are all there are, so that prices show at once that seven cannot be met.
+    @Test
+    void aBillThatCannotBeMetIsFoundOutAtOnce() {
+        AtomicInteger asked = new AtomicInteger();
+
+        assertEquals(Optional.empty(), BillSearch.cheapest(asked(List.of(giving(2), giving(1), giving(3)), asked, 1),
+            new double[] {10, 4, 9}, new int[] {7}, new double[] {1}, Optional.empty()));
+        assertTrue(asked.get() <= 4 * 3, asked + " questions");
+    }
+
+    // Reference: every way of every board after every other.
+    @Test
+    void asMuchIsCutAsComesOut() {
+        for (int seed = 1; seed <= 6; seed++) {
+            Case c = Case.random(new SplittableRandom(seed), 9, 3, 3, 2, 24);
+            double least = ListedBoard.leastMissed(c.boards, c.wanted, c.areas);
+
+            BillSearch.Answer answer = BillSearch.most(c.boards, c.wanted, c.areas);
+
+            assertEquals(least, c.missed(answer.patterns()), 1e-9, "seed " + seed);
+            assertEquals(least, answer.bound(), 1e-9, "seed " + seed);
+        }
+    }
+}
