@@ -38,35 +38,8 @@ class ListedBillTest {
         }
     }
 
-    /** A board that answers like another, keeps count, and may be slow to learn or loose in its bounds. */
-    private record Asked(ListedBoard board, AtomicInteger asked, double loose, boolean blind) implements Yield {
-
-        @Override
-        public Offer best(double[] prices, int[] wanted, int steps) {
-            asked.incrementAndGet();
-            Offer offer = board.best(prices, wanted, steps);
-            return new Offer(blind ? ListedBoard.pattern(new int[wanted.length]) : offer.pattern(),
-                offer.bound() * loose);
-        }
-
-        @Override
-        public Pattern own(int[] wanted, double[] worth, boolean whole) {
-            return board.own(wanted, worth, whole);
-        }
-
-        @Override
-        public Optional<Pattern> whole(int[] wanted) {
-            return blind ? Optional.empty() : board.whole(wanted);
-        }
-
-        @Override
-        public Optional<List<Pattern>> every(int[] wanted) {
-            return board.every(wanted);
-        }
-    }
-
-    private static List<Asked> asked(List<ListedBoard> boards, AtomicInteger asked, double loose) {
-        return boards.stream().map(board -> new Asked(board, asked, loose, false)).toList();
+    private static List<AskedBoard> asked(List<ListedBoard> boards, AtomicInteger asked, double loose) {
+        return boards.stream().map(board -> new AskedBoard(board, asked, loose, false)).toList();
     }
 
     private static ListedBoard giving(int blanks) {
@@ -104,10 +77,10 @@ class ListedBillTest {
     // Reference: as above. A board that says it might yield more than it does leaves the bound lower, never too high. How many
     // bounds are closed is a snapshot.
     @ParameterizedTest
-    @CsvSource({"1.02, 24", "1.1, 19"})
-    void looseBoundsOfBoardsLeaveTheBoundBelowTheLeast(double loose, int closed) {
+    @CsvSource({"1.02, 25, 24", "1.1, 10, 5"})
+    void looseBoundsOfBoardsLeaveTheBoundBelowTheLeast(double loose, int seeds, int closed) {
         int proven = 0;
-        for (int seed = 1; seed <= 25; seed++) {
+        for (int seed = 1; seed <= seeds; seed++) {
             Case c = Case.random(new SplittableRandom(seed), 7, 4, 5, 1, 6);
             double least = ListedBoard.leastCost(c.boards, c.cost, c.wanted).orElse(0);
             if (least > 0) {
@@ -169,7 +142,7 @@ class ListedBillTest {
     @Test
     void aWayThatIsKnownIsNeverLost() {
         List<ListedBoard> boards = List.of(giving(2), giving(1), giving(3));
-        List<Asked> blind = boards.stream().map(board -> new Asked(board, new AtomicInteger(), 1, true)).toList();
+        List<AskedBoard> blind = boards.stream().map(board -> new AskedBoard(board, new AtomicInteger(), 1, true)).toList();
         double[] cost = {10, 4, 9};
         Map<Integer, Yield.Pattern> known = Map.of(0, ListedBoard.pattern(2), 1, ListedBoard.pattern(1));
 

@@ -1,5 +1,6 @@
 package outwind.stock;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -7,14 +8,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import outwind.blanks.BlankPlan;
 import outwind.blanks.BlankPlanTest;
 import outwind.blanks.Saw;
@@ -144,6 +152,7 @@ class StackPlanTest {
 
         assertEquals(9, plan(List.of(once), items).cut());
         assertTrue(plan(List.of(once), items).isProvenShort());
+        assertFalse(plan(List.of(once), items).recuts());
         assertEquals(16, plan.cut());
         assertTrue(plan.isMet());
         assertFalse(plan.isProvenShort());
@@ -210,6 +219,134 @@ class StackPlanTest {
             assertTrue(plan.least().compareTo(plan.cost()) <= 0, "run " + run);
         }
         assertTrue(cut > 40, "only " + cut + " blanks to look at");
+    }
+
+    private static StackPlan.Found found(List<? extends Yield> boards, int... wanted) {
+        double[] cost = IntStream.range(0, boards.size()).mapToDouble(j -> 3 + j).toArray();
+        double[] areas = IntStream.range(0, wanted.length).mapToDouble(i -> 7).toArray();
+        double[] worth = IntStream.range(0, wanted.length).mapToDouble(i -> 10).toArray();
+        return StackPlan.found(boards, cost, wanted, areas, worth);
+    }
+
+    private static List<ListedBoard> boards(int count, int... way) {
+        return Collections.nCopies(count, ListedBoard.of(way));
+    }
+
+    private static int[] counts(StackPlan.Found found) {
+        return found.patterns().values().stream().mapToInt(pattern -> pattern.counts()[0]).toArray();
+    }
+
+    // Worked by hand, for a stack whose choices are all looked at and for a larger one: boards cost 3, 4, 5 and so on, and
+    // each gives two blanks. Three blanks come out of the first two, and the third is cut to one.
+    @ParameterizedTest
+    @ValueSource(ints = {4, 9})
+    void aBillThatComesOutIsCutFromTheCheapestBoards(int count) {
+        StackPlan.Found found = found(boards(count, 2), 3);
+
+        assertEquals(Set.of(0, 1), found.patterns().keySet());
+        assertArrayEquals(new int[] {2, 1}, counts(found));
+        assertEquals(7, found.bound(), 1e-9);
+        assertEquals(0, found.more(), 0);
+    }
+
+    // Worked by hand: all boards together give one blank each, and cost 3 + 4 + … as many.
+    @ParameterizedTest
+    @CsvSource({"4, 18", "9, 63"})
+    void ofABillThatDoesNotComeOutAsMuchAsDoesIsCut(int count, double cost) {
+        StackPlan.Found found = found(boards(count, 1), 11);
+
+        assertEquals(count, found.patterns().size());
+        assertEquals(cost, found.bound(), 5e-4 * cost);
+        assertTrue(found.bound() <= cost);
+        assertEquals(0, found.more(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {4, 9})
+    void whereNothingIsWantedOrComesOutNothingIsCut(int count) {
+        assertEquals(new StackPlan.Found(Map.of(), 0, 0), found(boards(count, 1), 0));
+        assertEquals(new StackPlan.Found(Map.of(), 0, 0), found(boards(count, 0), 5));
+    }
+
+    // Worked by hand: nine boards give a blank each and claim that each might give 1.25. Of 12 that are wanted then 11.25
+    // might come out: the 2.25 beyond nine are worth 22.50. Of 11 all might: two more, for 20.
+    @Test
+    void whatMightComeOutBesideIsWhatTheBoundsLeaveOpen() {
+        List<AskedBoard> loose = boards(9, 1).stream().map(board -> new AskedBoard(board, new AtomicInteger(), 1.25, false))
+            .toList();
+
+        assertEquals(22.5, found(loose, 12).more(), 1e-6);
+        assertEquals(20, found(loose, 11).more(), 1e-6);
+        assertEquals(9, found(loose, 11).patterns().size());
+    }
+
+    // Worked by hand: the search sees no way to cut these boards. One by one they give four blanks of six and four of
+    // four. Nine boards give nine of the ten at most, so that one more may come out, for 10.
+    @Test
+    void whatIsCutOneByOneIsKeptWhereTheSearchFindsLess() {
+        List<AskedBoard> blind = IntStream.range(0, 9).mapToObj(j -> new AskedBoard(j < 4 ? ListedBoard.of(new int[] {1, 0})
+            : ListedBoard.of(new int[] {0, 1}), new AtomicInteger(), 1, true)).toList();
+
+        StackPlan.Found found = found(blind, 6, 4);
+
+        assertEquals(Set.of(0, 1, 2, 3, 4, 5, 6, 7), found.patterns().keySet());
+        assertEquals(10, found.more(), 1e-6);
+    }
+
+    // Worked by hand: one of three blanks is missing, a third of the bill's worth.
+    @Test
+    void shortIsProvenWhereLessMightComeOutThanIsMissing() {
+        StackPlan plan = plan(List.of(candidate(flat(500, 100), "10"), candidate(flat(500, 100), "10")),
+            item("long", 480, 90, 20, 3));
+
+        assertTrue(with(plan, "18", 0.333).isProvenShort());
+        assertFalse(with(plan, "18", 1.0 / 3).isProvenShort());
+        assertFalse(with(plan, "18", 0.334).isProvenShort());
+        assertEquals(0.1, with(plan, "18", 0).gap(), 1e-12);
+    }
+
+    private static StackPlan with(StackPlan plan, String least, double more) {
+        return new StackPlan(plan.bill(), plan.sure(), plan.offered(), plan.cuts(), plan.measure(), new BigDecimal(least),
+            plan.missing(), more);
+    }
+
+    // Worked by hand: nothing is bought, so that nothing can be saved.
+    @Test
+    void aStackOfWhichNothingIsCutHasNoGap() {
+        StackPlan plan = plan(List.of(candidate(flat(500, 100), "10")), item("too long", 501, 90, 20, 1));
+
+        assertEquals(List.of(), plan.cuts());
+        assertEquals(0, plan.gap(), 0);
+        assertEquals(0, plan.cost().signum());
+    }
+
+    // Worked by hand: boards that are all free are told apart by their wood.
+    @Test
+    void whereEveryBoardIsFreeRoughWoodIsCounted() {
+        StackPlan plan = plan(List.of(candidate(flat(900, 100), "0"), candidate(flat(600, 100), "0.00")),
+            item("a", 500, 90, 20, 1));
+
+        assertEquals(StackPlan.Measure.ROUGH_WOOD, plan.measure());
+        assertEquals(600 * 100 * 30, plan.cost().doubleValue(), 1e-6);
+        assertEquals(StackPlan.Measure.MONEY, plan(List.of(candidate(flat(900, 100), "0"),
+            candidate(flat(600, 100), "1")), item("a", 500, 90, 20, 1)).measure());
+    }
+
+    // Worked by hand as in RecutTest: in two stages each board gives its rails and seven pegs, and its offcut seven more.
+    // Two of these are wanted beyond the first fourteen, and no more are cut.
+    @Test
+    void offcutsGiveNoMoreThanIsStillWanted() {
+        Board board = flat(400, 124);
+        StackPlan.Candidate again = new StackPlan.Candidate(board, candidate(board, "10").priced(),
+            new Saw(4, 0, 5, SawLimits.NONE, true), 0.3);
+
+        StackPlan plan = plan(List.of(again, again), item("long rail", 390, 60, 20, 2), item("short rail", 150, 60, 20, 2),
+            item("peg", 28, 18, 20, 16));
+
+        assertEquals(List.of(2, 2, 16), List.of(plan.cut(0), plan.cut(1), plan.cut(2)));
+        assertTrue(plan.isMet());
+        assertTrue(plan.recuts());
+        assertEquals(0, plan.more(), 0);
     }
 
     @Test

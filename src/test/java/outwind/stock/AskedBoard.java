@@ -1,0 +1,38 @@
+package outwind.stock;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * A board that answers like another, keeps count of it, and may know less.
+ *
+ * @param asked how often its best pattern was asked for
+ * @param loose what its bounds are too high by, as a factor
+ * @param blind whether it finds no pattern at prices and none with all that is wanted
+ */
+record AskedBoard(ListedBoard board, AtomicInteger asked, double loose, boolean blind) implements Yield {
+
+    @Override
+    public Offer best(double[] prices, int[] wanted, int steps) {
+        asked.incrementAndGet();
+        Offer offer = board.best(prices, wanted, steps);
+        return new Offer(blind ? ListedBoard.pattern(new int[wanted.length]) : offer.pattern(),
+            offer.bound() * loose);
+    }
+
+    @Override
+    public Pattern own(int[] wanted, double[] worth, boolean whole) {
+        return board.own(wanted, worth, whole);
+    }
+
+    @Override
+    public Optional<Pattern> whole(int[] wanted) {
+        return blind ? Optional.empty() : board.whole(wanted);
+    }
+
+    @Override
+    public Optional<List<Pattern>> every(int[] wanted) {
+        return board.every(wanted);
+    }
+}
