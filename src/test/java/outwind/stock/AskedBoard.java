@@ -2,20 +2,20 @@ package outwind.stock;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.Queue;
 
 /**
- * A board that answers like another, keeps count of it, and may know less.
+ * A board that answers like another, keeps the prices that it was asked at, and may know less.
  *
- * @param asked how often its best pattern was asked for
+ * @param asked prices at which its best pattern was asked for
  * @param loose what its bounds are too high by, as a factor
- * @param blind whether it finds no pattern at prices and none with all that is wanted
+ * @param blind whether it finds no pattern at any prices
  */
-record AskedBoard(ListedBoard board, AtomicInteger asked, double loose, boolean blind) implements Yield {
+record AskedBoard(ListedBoard board, Queue<double[]> asked, double loose, boolean blind) implements Yield {
 
     @Override
     public Offer best(double[] prices, int[] wanted, int steps) {
-        asked.incrementAndGet();
+        asked.add(prices.clone());
         Offer offer = board.best(prices, wanted, steps);
         return new Offer(blind ? ListedBoard.pattern(new int[wanted.length]) : offer.pattern(),
             offer.bound() * loose);
@@ -28,7 +28,7 @@ record AskedBoard(ListedBoard board, AtomicInteger asked, double loose, boolean 
 
     @Override
     public Optional<Pattern> whole(int[] wanted) {
-        return blind ? Optional.empty() : board.whole(wanted);
+        return board.whole(wanted);
     }
 
     @Override

@@ -8,9 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Queue;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,7 +39,7 @@ class ListedBillTest {
         }
     }
 
-    private static List<AskedBoard> asked(List<ListedBoard> boards, AtomicInteger asked, double loose) {
+    private static List<AskedBoard> asked(List<ListedBoard> boards, Queue<double[]> asked, double loose) {
         return boards.stream().map(board -> new AskedBoard(board, asked, loose, false)).toList();
     }
 
@@ -46,10 +47,13 @@ class ListedBillTest {
         return ListedBoard.of(new int[] {blanks});
     }
 
-    // Reference: every way of every board after every other, for stacks of three kinds.
+    // Reference: every way of every board after every other, for stacks of three kinds. How often
+    // a board is asked on average is a snapshot, and is not to grow.
     @ParameterizedTest
-    @CsvSource({"5, 3, 3, 3, 13", "6, 3, 3, 2, 10", "7, 4, 5, 1, 6"})
-    void billsAreCutAtLeastCostWithinAFewQuestions(int boards, int items, int ways, int most, int wanted) {
+    @CsvSource({"5, 3, 3, 3, 13, 5.61", "6, 3, 3, 2, 10, 5.39", "7, 4, 5, 1, 6, 5.63"})
+    void billsAreCutAtLeastCostWithinAFewQuestions(int boards, int items, int ways, int most, int wanted,
+            double questions) {
+        Queue<double[]> asked = new ConcurrentLinkedQueue<>();
         int met = 0;
         int proven = 0;
         for (int seed = 1; seed <= 70; seed++) {
@@ -59,7 +63,6 @@ class ListedBillTest {
                 continue;
             }
             met++;
-            AtomicInteger asked = new AtomicInteger();
 
             BillSearch.Answer answer = BillSearch.cheapest(asked(c.boards, asked, 1), c.cost, c.wanted, c.areas,
                 Optional.empty()).orElseThrow();
@@ -68,10 +71,10 @@ class ListedBillTest {
             assertEquals(least.getAsDouble(), c.costOf(answer.patterns()), 1e-9, "seed " + seed);
             assertTrue(answer.bound() <= least.getAsDouble() + 1e-9, "seed " + seed);
             proven += answer.bound() >= least.getAsDouble() * (1 - 5e-4) ? 1 : 0;
-            assertTrue(asked.get() < 12 * boards, asked + " questions at seed " + seed);
         }
         assertTrue(met > 40, met + " met");
         assertTrue(proven >= met - 1, proven + " of " + met + " are proven");
+        assertTrue(asked.size() <= questions * met * boards, asked.size() + " questions");
     }
 
     // Reference: as above. A board that says it might yield more than it does leaves the bound lower, never too high. How many
@@ -84,7 +87,7 @@ class ListedBillTest {
             Case c = Case.random(new SplittableRandom(seed), 7, 4, 5, 1, 6);
             double least = ListedBoard.leastCost(c.boards, c.cost, c.wanted).orElse(0);
             if (least > 0) {
-                BillSearch.Answer answer = BillSearch.cheapest(asked(c.boards, new AtomicInteger(), loose), c.cost,
+                BillSearch.Answer answer = BillSearch.cheapest(asked(c.boards, new ConcurrentLinkedQueue<>(), loose), c.cost,
                     c.wanted, c.areas, Optional.empty()).orElseThrow();
 
                 assertEquals(least, c.costOf(answer.patterns()), 1e-9, "seed " + seed);
@@ -109,13 +112,13 @@ class ListedBillTest {
     // so already. Each board is asked for them, twice for the bound, and once where an answer is made.
     @Test
     void whereTheFirstPricesAreRightNoMoreIsAsked() {
-        AtomicInteger asked = new AtomicInteger();
+        Queue<double[]> asked = new ConcurrentLinkedQueue<>();
         BillSearch.Answer answer = BillSearch.cheapest(asked(List.of(giving(1), giving(2), giving(2)), asked, 1),
             new double[] {5, 2, 4}, new int[] {4}, new double[] {100}, Optional.empty()).orElseThrow();
 
         assertEquals(Set.of(1, 2), answer.patterns().keySet());
         assertEquals(6, answer.bound(), 1e-9);
-        assertEquals(4 * 3, asked.get());
+        assertEquals(4 * 3, asked.size());
     }
 
     // Identity: money and areas have no scale.
@@ -141,8 +144,8 @@ class ListedBillTest {
     // Worked by hand: boards that show no way to be cut leave the way that is known, if it is better than none.
     @Test
     void aWayThatIsKnownIsNeverLost() {
-        List<ListedBoard> boards = List.of(giving(2), giving(1), giving(3));
-        List<AskedBoard> blind = boards.stream().map(board -> new AskedBoard(board, new AtomicInteger(), 1, true)).toList();
+        List<ListedBoard> boards = List.of(giving(2), giving(1), giving(2));
+        List<AskedBoard> blind = blind(boards);
         double[] cost = {10, 4, 9};
         Map<Integer, Yield.Pattern> known = Map.of(0, ListedBoard.pattern(2), 1, ListedBoard.pattern(1));
 
@@ -152,21 +155,64 @@ class ListedBillTest {
             Optional.of(known)).orElseThrow();
 
         assertEquals(Set.of(0, 1), kept.patterns().keySet());
-        assertTrue(kept.bound() <= 9, "bound " + kept.bound());
-        assertEquals(Set.of(2), bettered.patterns().keySet());
-        assertEquals(9, bettered.bound(), 1e-9);
+        assertTrue(kept.bound() <= 13, "bound " + kept.bound());
+        assertEquals(Set.of(1, 2), bettered.patterns().keySet());
+        assertEquals(13, bettered.bound(), 1e-9);
         assertEquals(Optional.empty(), BillSearch.cheapest(blind, cost, new int[] {3}, new double[] {1},
             Optional.empty()));
+    }
+
+    private static List<AskedBoard> blind(List<ListedBoard> boards) {
+        return boards.stream().map(board -> new AskedBoard(board, new ConcurrentLinkedQueue<>(), 1, true)).toList();
+    }
+
+    // Worked by hand: prices show no way, but what is left comes out of one board. The cheapest that holds it is taken.
+    @Test
+    void whatOneBoardHoldsIsCutFromTheCheapest() {
+        List<AskedBoard> boards = blind(List.of(giving(1), giving(1), giving(2), giving(3)));
+        double[] cost = {10, 4, 9, 8.5};
+
+        assertEquals(Set.of(1), BillSearch.cheapest(boards, cost, new int[] {1}, new double[] {1}, Optional.empty())
+            .orElseThrow().patterns().keySet());
+        assertEquals(Set.of(3), BillSearch.cheapest(boards, cost, new int[] {2}, new double[] {1}, Optional.empty())
+            .orElseThrow().patterns().keySet());
+    }
+
+    // Worked by hand: of boards that give their blanks for 2, 1 and 5 each, four come out of the first two: 2 a blank. Prices
+    // that are tried are that by six parts, and the programme's by four. An area alone is asked for before.
+    @Test
+    void theFirstPricesAreThoseOfTheLastBoardThatIsNeeded() {
+        double[][] prices = prices(new double[] {4, 2, 5}, 4, 2, 2, 1);
+
+        assertEquals(0.5, prices[0][0], 0);
+        assertEquals(0.6 * 2 + 0.4 * prices[2][0], prices[1][0], 1e-12);
+        assertTrue(prices[2][0] >= 2 && prices[2][0] <= 5, "price " + prices[2][0]);
+    }
+
+    // Worked by hand: with a blank missing the programme's price is what it costs to leave it out: ten times 5, for three.
+    @Test
+    void aBlankThatIsMissingCostsMoreThanTheStack() {
+        double[][] prices = prices(new double[] {4, 1}, 3, 2, 0);
+
+        assertEquals(0.6 * 2 + 0.4 * 50 / 3, prices[1][0], 1e-12);
+    }
+
+    private static double[][] prices(double[] cost, int wanted, int... yields) {
+        Queue<double[]> asked = new ConcurrentLinkedQueue<>();
+        List<AskedBoard> boards = IntStream.range(0, yields.length).mapToObj(j -> new AskedBoard(giving(yields[j]),
+            j == 0 ? asked : new ConcurrentLinkedQueue<>(), 1, false)).toList();
+        BillSearch.cheapest(boards, cost, new int[] {wanted}, new double[] {0.5}, Optional.empty());
+        return asked.toArray(double[][]::new);
     }
 
     // Worked by hand: six blanks are all there are, so that prices show at once that seven cannot be met.
     @Test
     void aBillThatCannotBeMetIsFoundOutAtOnce() {
-        AtomicInteger asked = new AtomicInteger();
+        Queue<double[]> asked = new ConcurrentLinkedQueue<>();
 
         assertEquals(Optional.empty(), BillSearch.cheapest(asked(List.of(giving(2), giving(1), giving(3)), asked, 1),
             new double[] {10, 4, 9}, new int[] {7}, new double[] {1}, Optional.empty()));
-        assertTrue(asked.get() <= 4 * 3, asked + " questions");
+        assertTrue(asked.size() <= 4 * 3, asked.size() + " questions");
     }
 
     // Reference: every way of every board after every other.

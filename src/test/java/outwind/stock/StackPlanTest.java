@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -272,7 +272,7 @@ class StackPlanTest {
     // might come out: the 2.25 beyond nine are worth 22.50. Of 11 all might: two more, for 20.
     @Test
     void whatMightComeOutBesideIsWhatTheBoundsLeaveOpen() {
-        List<AskedBoard> loose = boards(9, 1).stream().map(board -> new AskedBoard(board, new AtomicInteger(), 1.25, false))
+        List<AskedBoard> loose = boards(9, 1).stream().map(board -> new AskedBoard(board, new ConcurrentLinkedQueue<>(), 1.25, false))
             .toList();
 
         assertEquals(22.5, found(loose, 12).more(), 1e-6);
@@ -285,7 +285,7 @@ class StackPlanTest {
     @Test
     void whatIsCutOneByOneIsKeptWhereTheSearchFindsLess() {
         List<AskedBoard> blind = IntStream.range(0, 9).mapToObj(j -> new AskedBoard(j < 4 ? ListedBoard.of(new int[] {1, 0})
-            : ListedBoard.of(new int[] {0, 1}), new AtomicInteger(), 1, true)).toList();
+            : ListedBoard.of(new int[] {0, 1}), new ConcurrentLinkedQueue<>(), 1, true)).toList();
 
         StackPlan.Found found = found(blind, 6, 4);
 
