@@ -78,6 +78,35 @@ class StackTest {
             stack.boards().stream().map(PricedBoard::name).toList());
     }
 
+    // Worked by hand: what an area costs comes first, whatever is left of the wood; then what is left; then the file.
+    @Test
+    void boardsStandByCostThenByWoodThenByFile() {
+        PricedBoard b = board("b", 1, 1e6, "20");
+        PricedBoard thrifty = new PricedBoard("a", "a", b.kind(), b.verdict(), b.chance(), b.target(), b.finished(), b.feet(),
+            b.roughVolume(), b.roughVolume(), 1e6, b.minutes(), b.wood(), Optional.of(new BigDecimal("30")));
+
+        assertEquals(List.of("b", "c", "a"), new Stack(List.of(board("c", 1, 1e6, "20"), thrifty, b), "").boards().stream()
+            .map(PricedBoard::name).toList());
+    }
+
+    // Worked by hand: none of one board makes it with exactly 5 %, and one of two at most with 9.75 %.
+    @Test
+    void aPercentileIsReachedWhereTheShareIsMetExactly() {
+        assertEquals(0, Stack.percentile(new double[] {0.95}, 0.05));
+        assertEquals(1, Stack.percentile(new double[] {0.951}, 0.05));
+        assertEquals(1, Stack.percentile(new double[] {0.95, 0.95}, 0.0975));
+    }
+
+    @Test
+    void whereNoBoardHasATargetAllThatCanBeFlattenedCount() {
+        PricedBoard aimed = board("a", 0.5, 1e6, "20");
+        PricedBoard aimless = new PricedBoard("a", "a", WoodKind.ANY, Verdict.NONE, OptionalDouble.empty(),
+            OptionalDouble.empty(), aimed.finished(), aimed.feet(), 1, 1, 1, aimed.minutes(), aimed.wood(), aimed.cost());
+
+        assertEquals(2, new Stack(List.of(aimless, aimless), "").expected(), 0);
+        assertEquals(0.5, new Stack(List.of(aimless, aimed), "").expected(), 0);
+    }
+
     // Reference: commons-math3 binomial distribution, for boards of one size and chance.
     @Test
     void boardsNeededForAnAreaMatchTheBinomial() {

@@ -1,6 +1,7 @@
 package outwind.stock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -146,10 +147,57 @@ class UsesTest {
         assertEquals(1, Surfaced.SOFTWOOD.within(new Stack(List.of(board("shaving", 2, 3)), "")).size());
     }
 
+    /** The same board judged for a thickness. */
+    private static PricedBoard judged(PricedBoard board, double target, double chance) {
+        return new PricedBoard(board.name(), board.file(), board.kind(), Verdict.of(chance), OptionalDouble.of(chance),
+            OptionalDouble.of(target), board.finished(), board.feet(), board.roughVolume(), board.finishedVolume(),
+            board.finishedArea(), board.minutes(), board.wood(), board.cost());
+    }
+
+    // Worked by hand: judged for 26 mm its chance is the verdict's, which knows more; for others it is half of its range.
+    @Test
+    void theThicknessThatABoardWasJudgedForHasItsChance() {
+        PricedBoard board = judged(board("judged", 25, 27), 26, 0.6);
+        Uses uses = new Uses(new Stack(List.of(board), ""), List.of(aim(26, null), aim(25.5, null)));
+
+        assertEquals(0.6, uses.chance(board, aim(26, null)), 0);
+        assertEquals(0.5, uses.chance(board, aim(25.5, null)), 0);
+        assertEquals(0.5, uses.chance(board("free", 25, 27), aim(26, null)), 0);
+    }
+
+    @Test
+    void aStackIsJudgedForTheFirstThicknessIfEveryBoardIs() {
+        PricedBoard first = judged(board("first", 25, 27), 26, 0.6);
+        PricedBoard other = judged(board("other", 25, 27), 19, 0.6);
+        List<Uses.Aim> aims = List.of(aim(26, null), aim(19, null));
+
+        assertTrue(new Uses(new Stack(List.of(first, first), ""), aims).isJudgedForFirst());
+        assertFalse(new Uses(new Stack(List.of(first, other), ""), aims).isJudgedForFirst());
+        assertFalse(new Uses(new Stack(List.of(first, board("free", 25, 27)), ""), aims).isJudgedForFirst());
+        assertFalse(new Uses(new Stack(List.of(other), ""), aims).isJudgedForFirst());
+    }
+
+    // Worked by hand: half of 0.5 m² brings 20 EUR at 26 mm, all of it 18 EUR at 19 mm; of wood there is more at 19 mm.
+    @Test
+    void thatWhichBringsMostIsBestForAll() {
+        Uses.Aim thick = aim(26, "80 EUR per m2");
+        Uses.Aim thin = aim(19, "36 EUR per m2");
+        Stack stack = new Stack(List.of(board("half", 25, 27)), "EUR");
+
+        assertEquals(thick, new Uses(stack, List.of(thin, thick)).bestForAll());
+        assertEquals(aim(19, null), new Uses(stack, List.of(aim(26, null), aim(19, null))).bestForAll());
+        assertEquals(thin, new Uses(stack, List.of(aim(26, null), thin)).bestForAll());
+    }
+
     @Test
     void tooManyThicknessesAreRefused() {
         List<Uses.Aim> aims = IntStream.range(0, 5).mapToObj(i -> aim(20 + i, null)).toList();
 
-        assertThrows(IllegalArgumentException.class, () -> new Uses(new Stack(List.of(board("b", 25)), ""), aims));
+        Stack stack = new Stack(List.of(board("b", 25)), "");
+
+        assertEquals("between 1 and 4 targets can be compared, got 5",
+            assertThrows(IllegalArgumentException.class, () -> new Uses(stack, aims)).getMessage());
+        assertThrows(IllegalArgumentException.class, () -> new Uses(stack, List.of()));
+        assertEquals(4, new Uses(stack, aims.subList(0, 4)).aims().size());
     }
 }
