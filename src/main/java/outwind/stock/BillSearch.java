@@ -186,7 +186,7 @@ final class BillSearch {
         int[] added = known.stream().mapToInt(List::size).toArray();
         for (int round = 0; round < ROUNDS; round++) {
             CoveringProgram.Solution solution = program.solve();
-            if (round > 0 && solution.value() - lagrange <= CLOSE * solution.value() || hasNoAnswer()) {
+            if (solution.value() - lagrange <= CLOSE * solution.value() || hasNoAnswer()) {
                 break;
             }
             double[] tried = new double[wanted.length];

@@ -88,4 +88,33 @@ class SmallStackTest {
             assertEquals(n == 87, small.cheapest(wanted, new double[] {5, 6}).isPresent(), n + " blanks");
         }
     }
+
+    // Worked by hand: of 4 005 ways to cut 88 blanks of three items, 89 cut none of the first. As the other board gives 88 of
+    // the 89 that are wanted, these are let go at once, and 3 916 are few enough. For the most of a bill all are kept.
+    @Test
+    void whatBoardsToComeCannotMakeGoodIsLetGo() {
+        List<int[]> ways = new ArrayList<>();
+        for (int a = 0; a <= 88; a++) {
+            for (int b = 0; a + b <= 88; b++) {
+                ways.add(new int[] {a, b, 88 - a - b});
+            }
+        }
+        int[] wanted = {89, 88, 88};
+        SmallStack small = SmallStack.of(List.of(new ListedBoard(ways), ListedBoard.of(new int[] {88, 88, 88})), wanted,
+            new double[] {1, 1, 1}).orElseThrow();
+
+        assertEquals(Set.of(0, 1), small.cheapest(wanted, new double[] {5, 6}).orElseThrow().keySet());
+        assertEquals(Optional.empty(), small.most(new double[] {1, 1, 1}));
+    }
+
+    // Worked by hand: 70 ways to cut 69 blanks of two items from each of two boards leave 139 things, not 4 900.
+    @Test
+    void whatIsLeftAlikeIsKeptOnce() {
+        List<int[]> ways = IntStream.rangeClosed(0, 69).mapToObj(a -> new int[] {a, 69 - a}).toList();
+        int[] wanted = {200, 200};
+        SmallStack small = SmallStack.of(List.of(new ListedBoard(ways), new ListedBoard(ways)), wanted,
+            new double[] {1, 2}).orElseThrow();
+
+        assertEquals("[200, 62]", Arrays.toString(small.most(new double[] {1, 2}).orElseThrow().left()));
+    }
 }
