@@ -77,8 +77,8 @@ class ListedBillTest {
         assertTrue(asked.size() <= questions * met * boards, asked.size() + " questions");
     }
 
-    // Reference: as above. A board that says it might yield more than it does leaves the bound lower, never too high. How many
-    // bounds are closed and how often boards are asked are snapshots.
+    // Reference: as above. A board that says it might yield more than it does leaves the bound lower, never too high.
+    // How many bounds are closed and how often boards are asked are snapshots.
     @ParameterizedTest
     @CsvSource({"1.02, 25, 24, 931", "1.1, 6, 2, 29412"})
     void looseBoundsOfBoardsLeaveTheBoundBelowTheLeast(double loose, int seeds, int closed, int questions) {
@@ -110,8 +110,8 @@ class ListedBillTest {
         assertEquals(20, answer.bound(), 1e-9);
     }
 
-    // Worked by hand: the second board and the third do, and the third gives its blanks for 2 each: the first prices say
-    // so already. Each board is asked for them, twice for the bound, and once where an answer is made.
+    // Worked by hand: the second board and the third do, and the third gives its blanks for 2 each: the first prices
+    // say so already. Each board is asked for them, twice for the bound, and once where an answer is made.
     @Test
     void whereTheFirstPricesAreRightNoMoreIsAsked() {
         Queue<double[]> asked = new ConcurrentLinkedQueue<>();
@@ -180,8 +180,8 @@ class ListedBillTest {
             .orElseThrow().patterns().keySet());
     }
 
-    // Worked by hand: of boards that give their blanks for 2, 1 and 5 each, four come out of the first two: 2 a blank. Prices
-    // that are tried are that by six parts, and the programme's by four. An area alone is asked for before.
+    // Worked by hand: of boards that give their blanks for 2, 1 and 5 each, four come out of the first two: 2 a blank.
+    // Prices that are tried are that by six parts, and the programme's by four. An area alone is asked for before.
     @Test
     void theFirstPricesAreThoseOfTheLastBoardThatIsNeeded() {
         double[][] prices = prices(new double[] {4, 2, 5}, 4, 2, 2, 1);
@@ -191,7 +191,8 @@ class ListedBillTest {
         assertTrue(prices[2][0] >= 2 && prices[2][0] <= 5, "price " + prices[2][0]);
     }
 
-    // Worked by hand: with a blank missing the programme's price is what it costs to leave it out: ten times 5, for three.
+    // Worked by hand: with a blank missing the programme's price is what it costs to leave it out: ten times 5, for
+    // three.
     @Test
     void aBlankThatIsMissingCostsMoreThanTheStack() {
         double[][] prices = prices(new double[] {4, 1}, 3, 2, 0);

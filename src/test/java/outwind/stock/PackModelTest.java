@@ -97,8 +97,8 @@ class PackModelTest {
         assertTrue(misses[0] && misses[1] && !makes[3]);
     }
 
-    // Reference: log-normal distribution. A hundred boards say that losses have a median of 2 mm and a deviation of 0.5 in
-    // logarithms; of the last no more is known than that it loses up to 6 mm, so that it makes 25 of 28 mm where it
+    // Reference: log-normal distribution. A hundred boards say that losses have a median of 2 mm and a deviation of 0.5
+    // in logarithms; of the last no more is known than that it loses up to 6 mm, so that it makes 25 of 28 mm where it
     // loses up to 3. Its readings alone would give an even chance.
     @Test
     void aBoardThatWasReadBadlyIsTakenForOneOfThePack() {

@@ -208,8 +208,8 @@ class PackTest {
         assertEquals(24 / 19.0 + 0.9, Pack.variance(20, 10, 5, 0.2, 0.6), 1e-12);
     }
 
-    // Worked by hand: one makes it as often as not, one in 74 % and one in 18 %. The others nearly always do, and hardly
-    // ever. Against a loss of 5 mm these errors are so small that the pack says nothing of them.
+    // Worked by hand: one makes it as often as not, one in 74 % and one in 18 %. The others nearly always do, and
+    // hardly ever. Against a loss of 5 mm these errors are so small that the pack says nothing of them.
     @Test
     void theMostDoubtfulBoardStandsFirst() {
         PricedBoard even = board(30, 25, 0.02);
@@ -223,8 +223,8 @@ class PackTest {
     // Worked by hand from the formula: boards known for sure, the share at its mean, which the draws scatter about.
     @Test
     void boardsToMeasureAreAsManyAsTheFormulaAsksFor() {
-        List<PricedBoard> measured = IntStream.range(0, 20).mapToObj(j -> board(28 + 0.04 * (j % 5), 23.55 + 0.15 * j, 0))
-            .toList();
+        List<PricedBoard> measured = IntStream.range(0, 20).mapToObj(j ->
+            board(28 + 0.04 * (j % 5), 23.55 + 0.15 * j, 0)).toList();
         int makes = (int) measured.stream().filter(board -> board.median() >= TARGET).count();
         double share = 0.5;
         double open = Pack.open(Pack.SHAPE * share + makes, Pack.SHAPE + 20);
@@ -242,7 +242,8 @@ class PackTest {
 
     @Test
     void whereNoNumberOfBoardsSettlesItThatIsSaid() {
-        assertEquals(OptionalInt.empty(), pack(IntStream.range(0, 8).mapToObj(i -> board(30, 25, 1)).toList(), 9).more());
+        assertEquals(OptionalInt.empty(),
+            pack(IntStream.range(0, 8).mapToObj(i -> board(30, 25, 1)).toList(), 9).more());
     }
 
     // Worked by hand: a span of 1 to 100 leaves five below and five above.
@@ -328,8 +329,8 @@ class PackTest {
             Optional.empty(), Optional.empty());
         assertEquals("a pack is judged for one thickness: give --target",
             assertThrows(IllegalArgumentException.class, () -> pack(List.of(two.get(0), aimless), 9)).getMessage());
-        PricedBoard other = new PricedBoard("b", "b", WoodKind.ANY, Verdict.YES, OptionalDouble.of(1), OptionalDouble.of(20),
-            two.get(0).finished(), two.get(0).feet(), 1e7, 1e7, 1e5, OptionalDouble.empty(), Optional.empty(),
+        PricedBoard other = new PricedBoard("b", "b", WoodKind.ANY, Verdict.YES, OptionalDouble.of(1),
+            OptionalDouble.of(20), two.get(0).finished(), two.get(0).feet(), 1e7, 1e7, 1e5, OptionalDouble.empty(), Optional.empty(),
             Optional.empty());
         assertThrows(IllegalArgumentException.class, () -> pack(List.of(two.get(0), other), 9));
     }

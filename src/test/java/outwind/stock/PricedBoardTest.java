@@ -120,8 +120,8 @@ class PricedBoardTest {
         assertEquals(Optional.empty(), none.get(0).labour());
     }
 
-    // Worked by hand: of 101 thicknesses from 0 to 100 mm, evenly spaced. Without a target what counts is that some wood
-    // is left.
+    // Worked by hand: of 101 thicknesses from 0 to 100 mm, evenly spaced. Without a target what counts is that some
+    // wood is left.
     @Test
     void withoutATargetABoardMakesItWhereWoodIsLeft() {
         PricedBoard even = figured(Verdict.NONE, OptionalDouble.empty(), 1, null, null,
@@ -133,8 +133,8 @@ class PricedBoardTest {
         assertEquals(0, figured(Verdict.NONE, OptionalDouble.empty(), 1, null, null, -2).makesIt(), 0);
     }
 
-    // Worked by hand: within a trim of 20 and 5 mm are 960 x 190 mm, of which the defect at the corner takes 30 x 15 and
-    // the one that lies in the trim nothing.
+    // Worked by hand: within a trim of 20 and 5 mm are 960 x 190 mm, of which the defect at the corner takes 30 x 15
+    // and the one that lies in the trim nothing.
     @Test
     void trimIsNoFinishedBoardAndDefectsInItTakeNothing() {
         ShapeOf shape = new ShapeOf(1000, 200, 30, ShapeOf.board().underside(), OptionalDouble.empty(),
@@ -145,14 +145,15 @@ class PricedBoardTest {
         assertEquals(960 * 190 - 30 * 15, board.finishedArea(), 1e-6);
     }
 
-    // Worked by hand: where calipers tell the thickness, 1000 x 200 x 30 mm count as their mean of 30 mm, 2.54 board feet
-    // of 144 in³ at 10 each.
+    // Worked by hand: where calipers tell the thickness, 1000 x 200 x 30 mm count as their mean of 30 mm, 2.54 board
+    // feet of 144 in³ at 10 each.
     @Test
     void aBoardReadWithCalipersIsPaidByWhatTheyRead() {
         ShapeOf shape = new ShapeOf(1000, 200, 30, ShapeOf.board().underside(), OptionalDouble.empty(),
             ShapeOf.board().trim());
         Board board = shape.read(5, 3, (x, y) -> 0, List.of(new CaliperReading(100, 100, 30, 2),
-            new CaliperReading(500, 20, 30, 3), new CaliperReading(900, 180, 30, 4), new CaliperReading(500, 180, 30, 5)));
+            new CaliperReading(500, 20, 30, 3), new CaliperReading(900, 180, 30, 4),
+            new CaliperReading(500, 180, 30, 5)));
 
         assertEquals(OptionalDouble.empty(), board.thickness());
         assertEquals(30, priced(board).feet().thickness(), 1e-6);

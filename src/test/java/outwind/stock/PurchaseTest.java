@@ -24,8 +24,8 @@ class PurchaseTest {
 
     private static PricedBoard board(String name, double chance, double area, double cost) {
         return new PricedBoard(name, name, WoodKind.ANY, Verdict.of(chance), OptionalDouble.of(chance),
-            OptionalDouble.of(20), new ThicknessRange(new double[] {19, 20, 21}), new BoardFeet(2000, 200, 27), 1e7, 1e7,
-            area, OptionalDouble.of(60), Optional.of(BigDecimal.valueOf(cost)), Optional.of(BigDecimal.valueOf(cost)));
+            OptionalDouble.of(20), new ThicknessRange(new double[] {19, 20, 21}), new BoardFeet(2000, 200, 27), 1e7,
+            1e7, area, OptionalDouble.of(60), Optional.of(BigDecimal.valueOf(cost)), Optional.of(BigDecimal.valueOf(cost)));
     }
 
     private record Case(double[] cost, int[] area, double[] chance, int wanted) {
@@ -90,7 +90,8 @@ class PurchaseTest {
     // Worked by hand: each board alone is as sure as is asked, to the last bit.
     @Test
     void asSureAsIsAskedIsEnough() {
-        assertEquals(List.of("b"), names(List.of(board("a", 0.9, 10, 7), board("b", 0.9, 10, 5), board("c", 0.9, 10, 6)), 10));
+        assertEquals(List.of("b"), names(
+            List.of(board("a", 0.9, 10, 7), board("b", 0.9, 10, 5), board("c", 0.9, 10, 6)), 10));
         assertEquals(Optional.empty(), Purchase.of(List.of(board("a", 0.899, 10, 7)), new double[] {7}, 10, SURE));
     }
 
@@ -123,7 +124,8 @@ class PurchaseTest {
 
         assertEquals(0.64, odds.of(new boolean[] {true, true, true}), 1e-12);
         assertEquals(0, odds.of(new boolean[] {true, false, true}), 0);
-        assertEquals(0.96, new AreaOdds(new double[] {4, 4}, new double[] {0.8, 0.8}, 4).of(new boolean[] {true, true}), 1e-12);
+        assertEquals(0.96, new AreaOdds(new double[] {4, 4}, new double[] {0.8, 0.8}, 4)
+            .of(new boolean[] {true, true}), 1e-12);
     }
 
     // Worked by hand: thirteen boards that double have 8 192 sums, each as likely. That is more than are kept apart, so

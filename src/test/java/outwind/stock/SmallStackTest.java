@@ -25,7 +25,8 @@ class SmallStackTest {
         SplittableRandom random = new SplittableRandom(1);
         int met = 0;
         for (int run = 0; run < 60; run++) {
-            List<ListedBoard> boards = IntStream.range(0, 4).mapToObj(j -> ListedBoard.random(random, 3, 4, 3)).toList();
+            List<ListedBoard> boards = IntStream.range(0, 4).mapToObj(j ->
+                ListedBoard.random(random, 3, 4, 3)).toList();
             double[] cost = random.ints(4, 5, 25).asDoubleStream().toArray();
             int[] wanted = random.ints(3, 4, 12).toArray();
             OptionalDouble least = ListedBoard.leastCost(boards, cost, wanted);
@@ -68,8 +69,9 @@ class SmallStackTest {
         assertEquals(Optional.empty(), SmallStack.of(Collections.nCopies(8, one), new int[] {1}, new double[] {1}));
     }
 
-    // Worked by hand: of boards with every way to cut n blanks of three items, (n + 1)(n + 2)/2 things may be left after
-    // one: 3 916 for 87 and 4 005 for 88, where 4 000 are looked at. It takes both boards: one alone gives the fourth item.
+    // Worked by hand: of boards with every way to cut n blanks of three items, (n + 1)(n + 2)/2 things may be left
+    // after one: 3 916 for 87 and 4 005 for 88, where 4 000 are looked at. It takes both boards: one alone gives the
+    // fourth item.
     @Test
     void aSearchThatGrowsTooLongIsGivenUp() {
         for (int n : new int[] {87, 88}) {
@@ -89,8 +91,9 @@ class SmallStackTest {
         }
     }
 
-    // Worked by hand: of 4 005 ways to cut 88 blanks of three items, 89 cut none of the first. As the other board gives 88 of
-    // the 89 that are wanted, these are let go at once, and 3 916 are few enough. For the most of a bill all are kept.
+    // Worked by hand: of 4 005 ways to cut 88 blanks of three items, 89 cut none of the first. As the other board gives
+    // 88 of the 89 that are wanted, these are let go at once, and 3 916 are few enough. For the most of a bill all are
+    // kept.
     @Test
     void whatBoardsToComeCannotMakeGoodIsLetGo() {
         List<int[]> ways = new ArrayList<>();

@@ -236,8 +236,8 @@ class StackPlanTest {
         return found.patterns().values().stream().mapToInt(pattern -> pattern.counts()[0]).toArray();
     }
 
-    // Worked by hand, for a stack whose choices are all looked at and for a larger one: boards cost 3, 4, 5 and so on, and
-    // each gives two blanks. Three blanks come out of the first two, and the third is cut to one.
+    // Worked by hand, for a stack whose choices are all looked at and for a larger one: boards cost 3, 4, 5 and so on,
+    // and each gives two blanks. Three blanks come out of the first two, and the third is cut to one.
     @ParameterizedTest
     @ValueSource(ints = {4, 9})
     void aBillThatComesOutIsCutFromTheCheapestBoards(int count) {
@@ -268,12 +268,12 @@ class StackPlanTest {
         assertEquals(new StackPlan.Found(Map.of(), 0, 0), found(boards(count, 0), 5));
     }
 
-    // Worked by hand: nine boards give a blank each and claim that each might give 1.25. Of 12 that are wanted then 11.25
-    // might come out: the 2.25 beyond nine are worth 22.50. Of 11 all might: two more, for 20.
+    // Worked by hand: nine boards give a blank each and claim that each might give 1.25. Of 12 that are wanted then
+    // 11.25 might come out: the 2.25 beyond nine are worth 22.50. Of 11 all might: two more, for 20.
     @Test
     void whatMightComeOutBesideIsWhatTheBoundsLeaveOpen() {
-        List<AskedBoard> loose = boards(9, 1).stream().map(board -> new AskedBoard(board, new ConcurrentLinkedQueue<>(), 1.25, false))
-            .toList();
+        List<AskedBoard> loose = boards(9, 1).stream().map(board ->
+            new AskedBoard(board, new ConcurrentLinkedQueue<>(), 1.25, false)).toList();
 
         assertEquals(22.5, found(loose, 12).more(), 1e-6);
         assertEquals(20, found(loose, 11).more(), 1e-6);
@@ -284,8 +284,8 @@ class StackPlanTest {
     // four. Nine boards give nine of the ten at most, so that one more may come out, for 10.
     @Test
     void whatIsCutOneByOneIsKeptWhereTheSearchFindsLess() {
-        List<AskedBoard> blind = IntStream.range(0, 9).mapToObj(j -> new AskedBoard(j < 4 ? ListedBoard.of(new int[] {1, 0})
-            : ListedBoard.of(new int[] {0, 1}), new ConcurrentLinkedQueue<>(), 1, true)).toList();
+        List<AskedBoard> blind = IntStream.range(0, 9).mapToObj(j -> new AskedBoard(
+            ListedBoard.of(j < 4 ? new int[] {1, 0} : new int[] {0, 1}), new ConcurrentLinkedQueue<>(), 1, true)).toList();
 
         StackPlan.Found found = found(blind, 6, 4);
 
@@ -306,8 +306,8 @@ class StackPlanTest {
     }
 
     private static StackPlan with(StackPlan plan, String least, double more) {
-        return new StackPlan(plan.bill(), plan.sure(), plan.offered(), plan.cuts(), plan.measure(), new BigDecimal(least),
-            plan.missing(), more);
+        return new StackPlan(plan.bill(), plan.sure(), plan.offered(), plan.cuts(), plan.measure(),
+            new BigDecimal(least), plan.missing(), more);
     }
 
     // Worked by hand: nothing is bought, so that nothing can be saved.
@@ -332,15 +332,16 @@ class StackPlanTest {
             candidate(flat(600, 100), "1")), item("a", 500, 90, 20, 1)).measure());
     }
 
-    // Worked by hand as in RecutTest: in two stages each board gives its rails and seven pegs, and its offcut seven more.
-    // Two of these are wanted beyond the first fourteen, and no more are cut.
+    // Worked by hand as in RecutTest: in two stages each board gives its rails and seven pegs, and its offcut seven
+    // more. Two of these are wanted beyond the first fourteen, and no more are cut.
     @Test
     void offcutsGiveNoMoreThanIsStillWanted() {
         Board board = flat(400, 124);
         StackPlan.Candidate again = new StackPlan.Candidate(board, candidate(board, "10").priced(),
             new Saw(4, 0, 5, SawLimits.NONE, true), 0.3);
 
-        StackPlan plan = plan(List.of(again, again), item("long rail", 390, 60, 20, 2), item("short rail", 150, 60, 20, 2),
+        StackPlan plan = plan(List.of(again, again), item("long rail", 390, 60, 20, 2),
+            item("short rail", 150, 60, 20, 2),
             item("peg", 28, 18, 20, 16));
 
         assertEquals(List.of(2, 2, 16), List.of(plan.cut(0), plan.cut(1), plan.cut(2)));

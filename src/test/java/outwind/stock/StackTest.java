@@ -82,11 +82,11 @@ class StackTest {
     @Test
     void boardsStandByCostThenByWoodThenByFile() {
         PricedBoard b = board("b", 1, 1e6, "20");
-        PricedBoard thrifty = new PricedBoard("a", "a", b.kind(), b.verdict(), b.chance(), b.target(), b.finished(), b.feet(),
-            b.roughVolume(), b.roughVolume(), 1e6, b.minutes(), b.wood(), Optional.of(new BigDecimal("30")));
+        PricedBoard thrifty = new PricedBoard("a", "a", b.kind(), b.verdict(), b.chance(), b.target(), b.finished(),
+            b.feet(), b.roughVolume(), b.roughVolume(), 1e6, b.minutes(), b.wood(), Optional.of(new BigDecimal("30")));
 
-        assertEquals(List.of("b", "c", "a"), new Stack(List.of(board("c", 1, 1e6, "20"), thrifty, b), "").boards().stream()
-            .map(PricedBoard::name).toList());
+        assertEquals(List.of("b", "c", "a"), new Stack(List.of(board("c", 1, 1e6, "20"), thrifty, b), "")
+            .boards().stream().map(PricedBoard::name).toList());
     }
 
     // Worked by hand: none of one board makes it with exactly 5 %, and one of two at most with 9.75 %.
@@ -101,7 +101,8 @@ class StackTest {
     void whereNoBoardHasATargetAllThatCanBeFlattenedCount() {
         PricedBoard aimed = board("a", 0.5, 1e6, "20");
         PricedBoard aimless = new PricedBoard("a", "a", WoodKind.ANY, Verdict.NONE, OptionalDouble.empty(),
-            OptionalDouble.empty(), aimed.finished(), aimed.feet(), 1, 1, 1, aimed.minutes(), aimed.wood(), aimed.cost());
+            OptionalDouble.empty(), aimed.finished(), aimed.feet(), 1, 1, 1, aimed.minutes(), aimed.wood(),
+            aimed.cost());
 
         assertEquals(2, new Stack(List.of(aimless, aimless), "").expected(), 0);
         assertEquals(0.5, new Stack(List.of(aimless, aimed), "").expected(), 0);

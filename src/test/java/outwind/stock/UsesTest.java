@@ -154,7 +154,8 @@ class UsesTest {
             board.finishedArea(), board.minutes(), board.wood(), board.cost());
     }
 
-    // Worked by hand: judged for 26 mm its chance is the verdict's, which knows more; for others it is half of its range.
+    // Worked by hand: judged for 26 mm its chance is the verdict's, which knows more; for others it is half of its
+    // range.
     @Test
     void theThicknessThatABoardWasJudgedForHasItsChance() {
         PricedBoard board = judged(board("judged", 25, 27), 26, 0.6);
