@@ -330,8 +330,8 @@ class PackTest {
         assertEquals("a pack is judged for one thickness: give --target",
             assertThrows(IllegalArgumentException.class, () -> pack(List.of(two.get(0), aimless), 9)).getMessage());
         PricedBoard other = new PricedBoard("b", "b", WoodKind.ANY, Verdict.YES, OptionalDouble.of(1),
-            OptionalDouble.of(20), two.get(0).finished(), two.get(0).feet(), 1e7, 1e7, 1e5, OptionalDouble.empty(), Optional.empty(),
-            Optional.empty());
+            OptionalDouble.of(20), two.get(0).finished(), two.get(0).feet(), 1e7, 1e7, 1e5,
+            OptionalDouble.empty(), Optional.empty(), Optional.empty());
         assertThrows(IllegalArgumentException.class, () -> pack(List.of(two.get(0), other), 9));
     }
 

@@ -25,7 +25,8 @@ class PurchaseTest {
     private static PricedBoard board(String name, double chance, double area, double cost) {
         return new PricedBoard(name, name, WoodKind.ANY, Verdict.of(chance), OptionalDouble.of(chance),
             OptionalDouble.of(20), new ThicknessRange(new double[] {19, 20, 21}), new BoardFeet(2000, 200, 27), 1e7,
-            1e7, area, OptionalDouble.of(60), Optional.of(BigDecimal.valueOf(cost)), Optional.of(BigDecimal.valueOf(cost)));
+            1e7, area, OptionalDouble.of(60), Optional.of(BigDecimal.valueOf(cost)),
+            Optional.of(BigDecimal.valueOf(cost)));
     }
 
     private record Case(double[] cost, int[] area, double[] chance, int wanted) {

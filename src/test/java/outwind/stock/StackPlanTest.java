@@ -285,7 +285,8 @@ class StackPlanTest {
     @Test
     void whatIsCutOneByOneIsKeptWhereTheSearchFindsLess() {
         List<AskedBoard> blind = IntStream.range(0, 9).mapToObj(j -> new AskedBoard(
-            ListedBoard.of(j < 4 ? new int[] {1, 0} : new int[] {0, 1}), new ConcurrentLinkedQueue<>(), 1, true)).toList();
+            ListedBoard.of(j < 4 ? new int[] {1, 0} : new int[] {0, 1}), new ConcurrentLinkedQueue<>(), 1, true))
+            .toList();
 
         StackPlan.Found found = found(blind, 6, 4);
 
