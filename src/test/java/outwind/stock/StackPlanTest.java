@@ -155,6 +155,7 @@ class StackPlanTest {
         assertFalse(plan(List.of(once), items).recuts());
         assertEquals(16, plan.cut());
         assertTrue(plan.isMet());
+        assertTrue(plan.recuts());
         assertFalse(plan.isProvenShort());
         assertEquals(new BigDecimal("10"), plan.cost());
         assertEquals(List.of(Optional.empty(), Optional.empty(), Optional.empty()), plan.missing());
@@ -331,24 +332,6 @@ class StackPlanTest {
         assertEquals(600 * 100 * 30, plan.cost().doubleValue(), 1e-6);
         assertEquals(StackPlan.Measure.MONEY, plan(List.of(candidate(flat(900, 100), "0"),
             candidate(flat(600, 100), "1")), item("a", 500, 90, 20, 1)).measure());
-    }
-
-    // Worked by hand as in RecutTest: in two stages each board gives its rails and seven pegs, and its offcut seven
-    // more. Two of these are wanted beyond the first fourteen, and no more are cut.
-    @Test
-    void offcutsGiveNoMoreThanIsStillWanted() {
-        Board board = flat(400, 124);
-        StackPlan.Candidate again = new StackPlan.Candidate(board, candidate(board, "10").priced(),
-            new Saw(4, 0, 5, SawLimits.NONE, true), 0.3);
-
-        StackPlan plan = plan(List.of(again, again), item("long rail", 390, 60, 20, 2),
-            item("short rail", 150, 60, 20, 2),
-            item("peg", 28, 18, 20, 16));
-
-        assertEquals(List.of(2, 2, 16), List.of(plan.cut(0), plan.cut(1), plan.cut(2)));
-        assertTrue(plan.isMet());
-        assertTrue(plan.recuts());
-        assertEquals(0, plan.more(), 0);
     }
 
     @Test
