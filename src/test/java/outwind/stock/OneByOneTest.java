@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -81,38 +81,12 @@ class OneByOneTest {
     @Test
     void manyBoardsAreSearchedLessLong() {
         for (int count : new int[] {12, 13}) {
-            Set<Boolean> whole = ConcurrentHashMap.newKeySet();
-            Yield board = new Asked(ListedBoard.of(new int[] {1}), whole);
+            AskedBoard board = new AskedBoard(ListedBoard.of(new int[] {1}), new ConcurrentLinkedQueue<>(), 1, false);
 
-            new OneByOne(IntStream.range(0, count).mapToObj(j -> board).toList(), new double[count],
+            new OneByOne(IntStream.range(0, count).mapToObj(j -> (Yield) board).toList(), new double[count],
                 new int[] {count}, new double[] {1}).cheapest();
 
-            assertEquals(Set.of(count == 12), whole);
-        }
-    }
-
-    /** Keeps how boards were asked for what they give alone. */
-    private record Asked(Yield board, Set<Boolean> asked) implements Yield {
-
-        @Override
-        public Offer best(double[] prices, int[] wanted, int steps) {
-            return board.best(prices, wanted, steps);
-        }
-
-        @Override
-        public Pattern own(int[] wanted, double[] worth, boolean whole) {
-            asked.add(whole);
-            return board.own(wanted, worth, whole);
-        }
-
-        @Override
-        public Optional<Pattern> whole(int[] wanted) {
-            return board.whole(wanted);
-        }
-
-        @Override
-        public Optional<List<Pattern>> every(int[] wanted) {
-            return board.every(wanted);
+            assertEquals(Set.of(count == 12), board.alone());
         }
     }
 }
