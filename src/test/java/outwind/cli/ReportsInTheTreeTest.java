@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import outwind.report.drawing.Paper;
 import outwind.report.drawing.TextStyle;
 
@@ -162,5 +163,43 @@ class ReportsInTheTreeTest {
             String[] names = file.split(":");
             assertSame(names[0], names[names.length - 1]);
         }
+    }
+
+    // What no sample shows: a face B read again, a finished face, two folders. Our own earlier output as well.
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.8})
+    void whatIsLeftToCutIsSaidAsBefore(double sprung) throws IOException {
+        StringBuilder faceB = new StringBuilder("x,y,z\n");
+        for (int k = 0; k < 9; k++) {
+            faceB.append(20 + 570 * (k % 3)).append(',').append(15 + 91 * (k / 3)).append(',')
+                .append(29.4 + 0.1 * (k % 2) + (k % 3 == 2 ? sprung : 0)).append('\n');
+        }
+        Path read = Files.writeString(folder.resolve("face-b.csv"), faceB);
+
+        assertSaid(sprung > 0 ? "finish-sprung" : "finish", run("finish", "--target", "26mm",
+            "sample-probes/hall-table.csv", read.toString()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.2mm, check-no", "3.6mm, check-doubtful", "4mm, check-yes"})
+    void aFinishedFaceIsCheckedAsBefore(String within, String name) throws IOException {
+        assertSaid(name, run("check", "--within", within, "sample-probes/shelf-bow.csv"));
+    }
+
+    @Test
+    void foldersAreComparedAsBefore() throws IOException {
+        for (int k = 1; k <= 7; k++) {
+            Path to = Files.createDirectories(folder.resolve(k < 4 ? "north" : "south"));
+            Files.copy(Path.of("sample-probes/stack/oak-0" + k + ".csv"), to.resolve(k + ".csv"));
+        }
+
+        assertSaid("compare", run("stack", "--compare", folder.resolve("north").toString(),
+            folder.resolve("south").toString()));
+    }
+
+    private static void assertSaid(String name, String printed) throws IOException {
+        assertEquals(Files.readString(Path.of("src/test/resources/outwind/cli", name + ".txt")),
+            printed.replaceAll("(?m)^Written: .*\\R", ""), name);
     }
 }
