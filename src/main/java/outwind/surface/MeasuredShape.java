@@ -281,9 +281,6 @@ public final class MeasuredShape implements BoardShape {
         TopFace.Drawn tops = top.draws(ordered, anchors, count, random);
         double[][] all = ordered.and(anchors);
         double[][] undersides = underside.draws(all[0], all[1], tops.highs(), random);
-        if (all[0].length == order.length && IntStream.range(0, order.length).allMatch(k -> order[k] == k)) {
-            return IntStream.range(0, count).mapToObj(d -> new SampledBoard(places, tops.lows()[d], undersides[d])).toList();
-        }
         return IntStream.range(0, count).mapToObj(d ->
             new SampledBoard(places, asGiven(tops.lows()[d], order), asGiven(undersides[d], order))).toList();
     }

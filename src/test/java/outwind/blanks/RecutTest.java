@@ -190,35 +190,29 @@ class RecutTest {
     // thick enough brings nothing.
     @Test
     void theBoundFillsTheAreaByWorth() {
-        Region part = new Region(0, 0, 190, 90);
-        CuttingBill bill = new CuttingBill(List.of(valued("peg", 40, 40, 20, 9, 2), valued("whole", 190, 90, 20, 1, 40),
-            valued("rail", 90, 40, 20, 2, 30), valued("thick", 90, 40, 35, 5, 1000)));
-        BlankPlaces places = BlankPlaces.in(part, BlankThickness.of(KnownBoards.thinnerBy(0), part, 0, 1),
-            Piece.of(bill, SawLimits.NONE), board(), bill, SAW, 0.95, 1);
+        double bound = bound(new Region(0, 0, 190, 90), valued("peg", 40, 40, 20, 9, 2), valued("whole", 190, 90, 20, 1, 40),
+            valued("rail", 90, 40, 20, 2, 30), valued("thick", 90, 40, 35, 5, 1000));
 
-        assertEquals(2 * 30 + 40 / 2.0, new Recut(places).bound(), 1e-9);
+        assertEquals(2 * 30 + 40 / 2.0, bound, 1e-9);
     }
 
     // Worked by hand: as many as are wanted, though there is room for more.
     @Test
     void theBoundCountsNoMoreThanIsWanted() {
-        Region part = new Region(20, 30, 400, 200);
-        CuttingBill bill = new CuttingBill(List.of(valued("peg", 40, 40, 20, 3, 2)));
-        BlankPlaces places = BlankPlaces.in(part, BlankThickness.of(KnownBoards.thinnerBy(0), part, 0, 1),
-            Piece.of(bill, SawLimits.NONE), board(), bill, SAW, 0.95, 1);
-
-        assertEquals(3 * 2, new Recut(places).bound(), 1e-9);
+        assertEquals(3 * 2, bound(new Region(20, 30, 400, 200), valued("peg", 40, 40, 20, 3, 2)), 1e-9);
     }
 
     // Worked by hand: the part counts as 380 + 10 by 170 + 10 mm, which is room for 28.08 pegs.
     @Test
     void theBoundIsThatOfThePart() {
-        Region part = new Region(20, 30, 400, 200);
-        CuttingBill bill = new CuttingBill(List.of(valued("peg", 40, 40, 20, 99, 2)));
-        BlankPlaces places = BlankPlaces.in(part, BlankThickness.of(KnownBoards.thinnerBy(0), part, 0, 1),
-            Piece.of(bill, SawLimits.NONE), board(), bill, SAW, 0.95, 1);
+        assertEquals(390 * 180 / 2500.0 * 2, bound(new Region(20, 30, 400, 200), valued("peg", 40, 40, 20, 99, 2)), 1e-9);
+    }
 
-        assertEquals(390 * 180 / 2500.0 * 2, new Recut(places).bound(), 1e-9);
+    /** What offcuts of a part could bring at most, of a board that makes 30 mm everywhere. */
+    private static double bound(Region part, BillItem... items) {
+        CuttingBill bill = new CuttingBill(List.of(items));
+        return new Recut(BlankPlaces.in(part, BlankThickness.of(KnownBoards.thinnerBy(0), part, 0, 1),
+            Piece.of(bill, SawLimits.NONE), board(), bill, SAW, 0.95, 1)).bound();
     }
 
     private static BillItem valued(String name, double length, double width, double thickness, int quantity, double value) {
