@@ -40,7 +40,7 @@ public record Price(BigDecimal amount, String currency, PriceUnit per) {
     }
 
     private static BadValue unreadable(String text) {
-        return new BadValue("price per bf, ft3, m3, m2 or board", text,
+        return new BadValue("price per bf, ft3, m3, ft2, m2 or board", text,
             "Write it like \"9.50 per bf\", \"1400 EUR per m3\" or \"38 per board\", with a decimal point.");
     }
 }

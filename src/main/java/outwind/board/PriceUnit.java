@@ -18,6 +18,9 @@ public enum PriceUnit {
     /** A square metre of rough face. */
     SQUARE_METRE,
 
+    /** A square foot of rough face. */
+    SQUARE_FOOT,
+
     /** The whole board. */
     BOARD;
 
@@ -27,6 +30,7 @@ public enum PriceUnit {
             case "m3", "m³", "cubic metre", "cubic meter" -> Optional.of(CUBIC_METRE);
             case "ft3", "ft³", "cu ft", "cubic foot", "cubic feet" -> Optional.of(CUBIC_FOOT);
             case "m2", "m²", "square metre", "square meter" -> Optional.of(SQUARE_METRE);
+            case "ft2", "ft²", "sq ft", "square foot", "square feet" -> Optional.of(SQUARE_FOOT);
             case "board" -> Optional.of(BOARD);
             default -> Optional.empty();
         };

@@ -20,6 +20,9 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
     /** mm³ in a cubic foot of exactly 304.8 mm. */
     static final double CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 
+    /** mm² in a square foot. */
+    private static final double SQUARE_FOOT = 304.8 * 304.8;
+
     private static final BigDecimal MINUTES_AN_HOUR = BigDecimal.valueOf(60);
 
     /** Label of the money that a board is priced in; empty if it has no price or the price no label. */
@@ -69,6 +72,7 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
             case CUBIC_FOOT -> volume / CUBIC_FOOT;
             case CUBIC_METRE -> volume / 1e9;
             case SQUARE_METRE -> area / 1e6;
+            case SQUARE_FOOT -> area / SQUARE_FOOT;
             case BOARD -> 1;
         };
     }

@@ -21,6 +21,7 @@ class PriceTest {
         "1400 per m3,           1400, '',  CUBIC_METRE",
         "1400€ per m³,          1400, €,   CUBIC_METRE",
         "60 kr. per m2,         60,   kr., SQUARE_METRE",
+        "7 USD per sq ft,       7,    USD, SQUARE_FOOT",
         "38 per board,          38,   '',  BOARD",
         "0 per board,           0,    '',  BOARD",
     })
@@ -40,7 +41,7 @@ class PriceTest {
     void refusesWhatIsNoPrice(String text) {
         BadValue bad = assertThrows(BadValue.class, () -> Price.parse(text, false));
 
-        assertEquals("price per bf, ft3, m3, m2 or board", bad.expected());
+        assertEquals("price per bf, ft3, m3, ft2, m2 or board", bad.expected());
     }
 
     @Test

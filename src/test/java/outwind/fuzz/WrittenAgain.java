@@ -69,6 +69,7 @@ final class WrittenAgain {
             case CUBIC_METRE -> "m3";
             case CUBIC_FOOT -> "ft3";
             case SQUARE_METRE -> "m2";
+            case SQUARE_FOOT -> "ft2";
             case BOARD -> "board";
         };
         return price.amount().toPlainString() + " " + price.currency() + " per " + unit;

@@ -152,12 +152,14 @@ class PackTest {
         assertEquals(OptionalInt.of(0), pack(measured, 4).more());
     }
 
-    // Worked by hand: every finished board 0.4 m² x 27 mm = 0.0108 m³ = 0.381398 ft³ = 4.57678 board feet.
+    // Worked by hand: every finished board 0.4 m² x 27 mm = 0.0108 m³ = 0.381398 ft³ = 4.57678 board feet;
+    // its face is 4.30556 ft².
     @Test
     void finishedBoardsAreSoldByAnyMeasure() {
         List<PricedBoard> one = List.of(board(30, 27, 0));
         String[][] cases = {{"10 per board", "10.00"}, {"1000 per m3", "10.80"}, {"100 per ft3", "38.14"},
-            {"10 per bf", "45.77"}, {"10 per m2", "4.00"}};
+            {"10 per bf", "45.77"}, {"10 per m2", "4.00"},
+            {"10 per ft2", "43.06"}};
         for (String[] each : cases) {
             assertEquals(new BigDecimal(each[1]), Pack.of(one, 1, Optional.of(new PackWorth.Terms(
                 Price.parse(each[0], false), 0, Optional.empty())), 1).worth().orElseThrow().takings(), each[0]);

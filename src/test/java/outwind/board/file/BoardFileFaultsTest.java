@@ -100,7 +100,7 @@ class BoardFileFaultsTest {
                 t.csv:4:11: expected turned along or end over end but found "twice"
                   Write along if the ends stayed where they were, end over end if they changed places."""),
             key("price without unit", "# price: 9.50", """
-                t.csv:4:10: expected price per bf, ft3, m3, m2 or board but found "9.50"
+                t.csv:4:10: expected price per bf, ft3, m3, ft2, m2 or board but found "9.50"
                   Write it like "9.50 per bf", "1400 EUR per m3" or "38 per board", with a decimal point."""),
             key("defect of three numbers", "# defect: 300 40 420", """
                 t.csv:4:11: expected defect as two opposite corners x1 y1 x2 y2 in mm but found "300 40 420"
