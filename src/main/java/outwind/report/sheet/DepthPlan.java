@@ -109,8 +109,8 @@ final class DepthPlan {
         near.draw(frame, labels);
         List<Rectangle2D> suspects = judgement.doubts().stream().map(doubt -> doubt.suspect().reading())
             .map(reading -> marked(frame, labels, Mark.SUSPECT, reading.x(), reading.y())).toList();
-        corners(frame, labels);
         inside(frame, labels);
+        corners(frame, labels);
         marks(frame, labels, suspects);
         contours(frame, labels, depths, scale);
         key(map, frame.bottom() + near.depth() + KEY_LINE / 2 + 2);

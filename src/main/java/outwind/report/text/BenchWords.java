@@ -48,16 +48,15 @@ public final class BenchWords {
 
     /** What levelling on shims gains over cutting the board as it was measured. */
     public static String gain(Judgement judgement, Figures figures) {
-        double measured = judgement.outlook().asMeasured().median();
+        double measured = Math.max(0, judgement.outlook().asMeasured().median());
         double levelled = judgement.outlook().levelled().median();
         if (levelled <= 0) {
             return "Levelling does not help: the two cuts would still meet.";
         }
-        String sizes = figures.precise(Math.max(0, measured)) + " as measured, " + figures.precise(levelled)
+        String sizes = figures.precise(measured) + " as measured, " + figures.precise(levelled)
             + " levelled.";
-        double gain = levelled - Math.max(0, measured);
-        return (figures.precise(gain).equals(figures.precise(0)) ? "Levelling gains nothing: "
-            : "Levelling gains " + figures.precise(gain) + " of thickness: ") + sizes;
+        return (figures.precise(levelled).equals(figures.precise(measured)) ? "Levelling gains nothing: "
+            : "Levelling gains " + figures.gain(measured, levelled) + " of thickness: ") + sizes;
     }
 
     /** How both faces are cut, one sentence or two each; none where no cut is planned. */

@@ -249,9 +249,11 @@ private void numbers() {
         }
         page.table("  ", List.of("", "x", "edge", "as measured", "levelled"), rows);
         page.gap();
-        page.paragraph((judgement.lifts() ? "As measured" : "Levelled") + " it would stand on "
-            + inWords(judgement.lifts() ? judgement.asMeasured() : judgement.levelled()) + ".");
-        page.gap();
+        Setup other = judgement.lifts() ? judgement.asMeasured() : judgement.levelled();
+        if (other.held().holds()) {
+            page.paragraph((judgement.lifts() ? "As measured" : "Levelled") + " it would stand on " + inWords(other) + ".");
+            page.gap();
+        }
     }
 
     private String inWords(Setup setup) {

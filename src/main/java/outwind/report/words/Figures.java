@@ -1,5 +1,6 @@
 package outwind.report.words;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import outwind.board.Units;
 import outwind.shop.Force;
@@ -30,6 +31,12 @@ public record Figures(Units units) {
     /** {@link #precise} without its unit. */
     public String preciseNumber(double mm) {
         return units == Units.INCHES ? fine(mm) : number(mm);
+    }
+
+    /** How much thicker one is than the other (mm), each as {@link #precise} prints it: printed figures add up. */
+    public String gain(double from, double to) {
+        return new BigDecimal(preciseNumber(to)).subtract(new BigDecimal(preciseNumber(from))).toPlainString()
+            + HARD_SPACE + unit();
     }
 
     /** {@link #length} without its unit, for tables whose heading states it. */

@@ -165,6 +165,26 @@ class BoardSheetTest {
     }
 
     // A board too thin for its span gets advice on a carrier, and no list of shims in text or JSON.
+    // A thin twisted board needs shims at both ends and in the middle, where what comes off is written as well.
+    @Test
+    void aShimAwayFromTheEdgesStandsOnThePlanWithItsHeight() {
+        Judgement judgement = judged(500, 150, 12, (u, v) -> 0.2 * (2 * u - 1) * (2 * v - 1)
+            + 0.15 * (2 * u - 1) * (2 * u - 1));
+        List<Support> inside = Support.round(judgement).stream()
+            .filter(support -> support.where() == Support.Where.INSIDE && support.isShimmed()).toList();
+        assertTrue(inside.stream().anyMatch(support -> Math.abs(support.shim().x() - 250) < 1), inside.toString());
+
+        List<Paper.Words> words = BoardSheet.drawn(judgement, MM).paper().written();
+
+        for (Support support : inside) {
+            List<Paper.Words> numbers = words.stream().filter(word -> word.text().equals(support.label())).toList();
+            assertEquals(1, numbers.size(), "shim " + support.label());
+            assertTrue(words.stream().filter(word -> word.text().equals(support.height(MM)))
+                .anyMatch(word -> Math.abs(word.box().getCenterY() - numbers.get(0).box().getCenterY()) < 10
+                    && Math.abs(word.box().getCenterX() - numbers.get(0).box().getCenterX()) < 80), support.label());
+        }
+    }
+
     @Test
     void aBoardThatShimsCannotHoldGetsACarrierAndNoShims() {
         Judgement judged = judged(2000, 300, 8, (u, v) -> 3 * u * v);

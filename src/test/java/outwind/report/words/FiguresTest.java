@@ -45,6 +45,15 @@ class FiguresTest {
     }
 
     @Test
+    void aGainIsTheDifferenceOfWhatIsPrinted() {
+        Figures mm = new Figures(Units.MILLIMETRES);
+
+        assertEquals("0.2\u00a0mm", mm.gain(29.84, 29.96));
+        assertEquals("29.8\u00a0mm 30.0\u00a0mm", mm.precise(29.84) + " " + mm.precise(29.96));
+        assertEquals("0.002\u00a0in", new Figures(Units.INCHES).gain(25.4, 25.4 * 1.0016));
+    }
+
+    @Test
     void aPromiseIsRoundedDown() {
         assertEquals("28.5\u00a0mm", MM.atMost(28.584));
         assertEquals("28.6\u00a0mm", MM.atMost(28.6));
