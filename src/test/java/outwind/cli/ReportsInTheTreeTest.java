@@ -163,9 +163,9 @@ class ReportsInTheTreeTest {
             + " stair-tread-kink-blanks.json",
         "blanks sample-probes/bed-rail-short.csv"
             + " | bed-rail-short-blanks.txt bed-rail-short-blanks.png bed-rail-short-blanks.json",
-        "blanks --recut --labels --bill sample-probes/bills/bill-small-table.csv sample-probes/shelf-bow.csv"
-            + " | shelf-bow-blanks.txt shelf-bow-blanks.csv shelf-bow-blanks.json shelf-bow-blanks.png"
-            + " shelf-bow-blanks-labels.png",
+        "blanks --recut --labels --bill sample-probes/bills/bill-small-table.csv sample-probes/mantel-wedge.csv"
+            + " | mantel-wedge-blanks.txt mantel-wedge-blanks.csv mantel-wedge-blanks.json mantel-wedge-blanks.png"
+            + " mantel-wedge-blanks-labels.png",
         "blanks --over-length 1/2in --first-edge 1/8in sample-probes/blanket-chest-inches.csv"
             + " | blanket-chest-inches-blanks.txt blanket-chest-inches-blanks.json",
         "stack --want 2m2 sample-probes/stack | stack.txt stack.csv stack-buy.csv stack.png stack-want.json:stack.json",
@@ -215,6 +215,27 @@ class ReportsInTheTreeTest {
         assertSame(name + ".json", "shelf-bow-check.json");
     }
 
+    // Low shims under a thin board, the shims of a shop, and readings so close that most are drawn without their heights.
+    @Test
+    void aThinBoardReadAtManyPlacesIsJudgedAsBefore() throws IOException {
+        StringBuilder thin = new StringBuilder("# board: thin panel\n# length: 500\n# width: 150\n# target: 9\n"
+            + "# thickness: 12 everywhere\nx,y,z\n");
+        for (int k = 0; k < 45; k++) {
+            double u = k % 15 / 7.0 - 1;
+            double v = k / 15 - 1;
+            thin.append(10 + 34.25 * (k % 15)).append(',').append(10 + 65 * (k / 15)).append(',')
+                .append(0.2 * u * v + 0.15 * u * u + 0.01 * (k % 2)).append('\n');
+        }
+        Path read = Files.writeString(folder.resolve("thin.csv"), thin);
+        Path shop = Files.writeString(folder.resolve("shop.txt"), "# units: mm\n# shims: 0.1, 0.2, 0.3, 0.5, 1, 2\n# clamps: 8\n");
+
+        run("judge", "--shop", shop.toString(), read.toString());
+
+        for (String end : List.of(".txt", "-details.txt", ".png", "-details.png", ".json")) {
+            assertSame("thin" + end, "thin" + end);
+        }
+    }
+
     @Test
     void foldersAreComparedAsBefore() throws IOException {
         for (int k = 1; k <= 7; k++) {
@@ -222,8 +243,8 @@ class ReportsInTheTreeTest {
             Files.copy(Path.of("sample-probes/stack/oak-0" + k + ".csv"), to.resolve(k + ".csv"));
         }
 
-        assertSaid("compare", run("stack", "--compare", folder.resolve("north").toString(),
-            folder.resolve("south").toString()));
+        assertSaid("compare", run("stack", "--compare", folder.resolve("south").toString(),
+            folder.resolve("north").toString()));
         assertSame("compare.json", "compare.json");
     }
 

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import outwind.board.Board;
 import outwind.board.Face;
+import outwind.board.Reading;
 import outwind.board.Units;
 import outwind.cutting.Cut;
 import outwind.cutting.Datum;
@@ -23,11 +24,13 @@ import outwind.flatten.Verdict;
 import outwind.forecast.JudgeOptions;
 import outwind.judge.SecondCut;
 import outwind.numeric.plane.Plane;
+import outwind.report.text.BenchWords;
 import outwind.report.text.FinishReport;
 import outwind.report.words.Figures;
 import outwind.shop.Cutter;
 import outwind.surface.Faces;
 import outwind.surface.ShapeOf;
+import outwind.surface.SuspectReading;
 import outwind.surface.trend.Warp;
 
 /** Face B once face A is cut: under every name the figure of that name, no two of them alike, in JSON and in words. */
@@ -40,14 +43,18 @@ class FinishJsonTest {
     }
 
     private static SecondCut second() {
+        return second(26, List.of());
+    }
+
+    private static SecondCut second(double aboveBed, List<SuspectReading> suspects) {
         Faces faces = Faces.of(BOARD);
-        Cut cut = new Cut(Face.B, new Plane(26, 0, 0), 4.2, 2.7, 440_000, 26, Datum.BED);
+        Cut cut = new Cut(Face.B, new Plane(26, 0, 0), 4.2, 2.7, 440_000, aboveBed, Datum.BED);
         // 0 to 100 in steps of 0.1: the range from 5 to 95 % is 25.5 to 34.5 mm, its median 30 mm.
         ThicknessRange range = new ThicknessRange(IntStream.rangeClosed(0, 100).mapToDouble(i -> 25 + i / 10.0)
             .toArray());
         return new SecondCut(faces, JudgeOptions.usual(BOARD), range, Verdict.DOUBTFUL, cut,
             Machining.ofFaceB(cut, faces.whole(), List.of(new Cutter("facing cutter", 40, 1.5, 0.3, 24, 3000, 26))),
-            new Movement(new Warp(amount(0.61), amount(-0.47), amount(0.38)), 0.83, 0.001, 15), List.of());
+            new Movement(new Warp(amount(0.61), amount(-0.47), amount(0.38)), 0.83, 0.001, 15), suspects);
     }
 
     @Test
@@ -82,6 +89,30 @@ class FinishJsonTest {
             "near x 900 y 0 with face B up", "Keep clamps below 23.0 mm above the bed.")) {
             assertTrue(report.contains(words), words + " in " + report);
         }
+    }
+
+    @Test
+    void aReadingThatLooksWrongIsNamedWithItsLine() {
+        Reading reading = new Reading(450, 90, 31.75, Face.B, "", 9);
+        SecondCut second = second(26, List.of(new SuspectReading(reading, 30.25, 0.1, OptionalDouble.empty())));
+
+        String report = FinishReport.of(second, new Figures(Units.MILLIMETRES)).replaceAll("[\\s\u00a0]+", " ");
+
+        assertTrue(report.contains("LOOK AGAIN at line 9 of the file: 31.75 mm. The other readings point to 30.25 mm there."),
+            report);
+    }
+
+    @Test
+    void whereNothingIsLeftToCutToNoStepIsGiven() {
+        Figures figures = new Figures(Units.MILLIMETRES);
+        String nothing = "There is nothing left to cut to: face B cannot be cleaned.";
+
+        String report = FinishReport.of(second(0, List.of()), figures).replaceAll("[\\s\u00a0]+", " ");
+        List<String> said = BenchWords.faceB(second(0, List.of()), figures);
+
+        assertTrue(report.endsWith("What is left to do ------------------ " + nothing + " "), report);
+        assertEquals(nothing, said.get(said.size() - 1).replace('\u00a0', ' '));
+        assertEquals(4, BenchWords.faceB(second(), figures).size());
     }
 
     private static List<Double> doubles(JsonNode node, String... names) {
