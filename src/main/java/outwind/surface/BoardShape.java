@@ -1,6 +1,7 @@
 package outwind.surface;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import outwind.surface.field.Viewpoint;
 
 /** Height of both faces at any place on the board, in the frame of the readings (mm), and how sure it is. */
@@ -17,6 +18,11 @@ public interface BoardShape {
 
     /** Standard deviation of the height of face A at ({@code x}, {@code y}). */
     double topDeviationAt(double x, double y);
+
+    /** The same at many places, which costs less than one by one. */
+    default double[] topDeviationsAt(double[] x, double[] y) {
+        return IntStream.range(0, x.length).mapToDouble(i -> topDeviationAt(x[i], y[i])).toArray();
+    }
 
     /** The board's size, and the corner that it is looked at from wherever random numbers meet it. */
     Viewpoint seen();

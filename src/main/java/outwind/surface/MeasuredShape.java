@@ -273,6 +273,11 @@ public final class MeasuredShape implements BoardShape {
     }
 
     @Override
+    public double[] topDeviationsAt(double[] x, double[] y) {
+        return top.deviations(x, y);
+    }
+
+    @Override
     public List<SampledBoard> draws(Places places, int count, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int[] order = seen.order(places.x(), places.y());

@@ -2,6 +2,7 @@ package outwind.surface;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import outwind.surface.field.KrigedField;
 
 /** Face A everywhere on the board, as touch-offs or a scan tell it (mm). */
@@ -19,6 +20,11 @@ interface TopFace {
 
     /** Standard deviation of its height at a place. */
     double deviation(double x, double y);
+
+    /** The same at many places, which costs less than one by one. */
+    default double[] deviations(double[] x, double[] y) {
+        return IntStream.range(0, x.length).mapToDouble(i -> deviation(x[i], y[i])).toArray();
+    }
 
     /**
      * What each reading should have been by all the others; empty where no single reading can mislead, because there

@@ -27,6 +27,11 @@ record TouchedTop(KrigedField field) implements TopFace {
     }
 
     @Override
+    public double[] deviations(double[] x, double[] y) {
+        return field.deviations(x, y);
+    }
+
+    @Override
     public List<KrigedField.Predicted> leavingOut() {
         return field.leavingOut();
     }

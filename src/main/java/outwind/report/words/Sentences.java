@@ -1,6 +1,7 @@
 package outwind.report.words;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -350,20 +351,22 @@ public final class Sentences {
 
     /** How sure the face is, where it is least sure, and what one touch-off is taken to be worth. */
     public String sureness() {
-        double most = 0;
-        int where = 0;
         // How sure the face is changes slowly from place to place: of very many a part tells.
         int step = 1 + judgement.whole().size() / MOST_LOOKED_AT;
-        for (int i = 0; i < judgement.whole().size(); i += step) {
-            double deviation = judgement.shape().topDeviationAt(judgement.whole().x()[i], judgement.whole().y()[i]);
+        int[] some = IntStream.iterate(0, i -> i < judgement.whole().size(), i -> i + step).toArray();
+        double[] x = Arrays.stream(some).mapToDouble(i -> judgement.whole().x()[i]).toArray();
+        double[] y = Arrays.stream(some).mapToDouble(i -> judgement.whole().y()[i]).toArray();
+        double[] deviations = judgement.shape().topDeviationsAt(x, y);
+        double most = 0;
+        int where = 0;
+        for (int k = 0; k < deviations.length; k++) {
             // Of places that rounding alone tells apart the first is named.
-            if (deviation > most * (1 + 1e-9)) {
-                most = deviation;
-                where = i;
+            if (deviations[k] > most * (1 + 1e-9)) {
+                most = deviations[k];
+                where = k;
             }
         }
-        String least = "The face is known least well near " + place(judgement.whole().x()[where],
-            judgement.whole().y()[where]) + ": ±" + figures.small(2 * most) + " (95\u00a0%).";
+        String least = "The face is known least well near " + place(x[where], y[where]) + ": ±" + figures.small(2 * most) + " (95\u00a0%).";
         if (isScanned()) {
             return least + scatter(judgement.board().scan().get().cells());
         }

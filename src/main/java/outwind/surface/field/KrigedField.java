@@ -50,6 +50,9 @@ public final class KrigedField {
     /** Settings lighter than this share of the heaviest are left out of means, for speed. */
     private static final double LIGHTEST = 0.01;
 
+    /** Places whose deviations are computed at once: more would not fit a cache. */
+    private static final int TOGETHER = 500;
+
     /** Of the settings that draws are made of, every so many serves for the deviation at a place. */
     private static final int THINNED = 3;
 
@@ -100,6 +103,8 @@ public final class KrigedField {
     /** Means of all coefficients, and for each pair of ranges what each observation weighs. */
     private final double[] coefficients;
     private final double[][] weights;
+    /** Whether any observation weighs anything under a pair of ranges. */
+    private final boolean[] weighs;
 
     private KrigedField(Observations observations, Layout layout, List<TurnedObservations> turned,
                         Covariances covariances, double[] logWeights) {
@@ -113,6 +118,7 @@ public final class KrigedField {
         this.drawn = drawn(shares);
         this.coefficients = new double[layout.columns()];
         this.weights = new double[turned.size()][observations.size()];
+        this.weighs = new boolean[turned.size()];
         average(shares);
         this.settings = Arrays.stream(drawn).mapToObj(this::setting).toArray(Setting[]::new);
     }
@@ -469,12 +475,13 @@ public final class KrigedField {
             if (shares[i] >= bound) {
                 Setting setting = setting(i);
                 double[] ofSetting = setting.conditioned().coefficients();
-                double[] weighs = setting.conditioned().weights();
+                double[] ofEach = setting.conditioned().weights();
+                weighs[setting.range()] = true;
                 for (int j = 0; j < ofSetting.length; j++) {
                     coefficients[setting.columns()[j]] += shares[i] * ofSetting[j];
                 }
-                for (int k = 0; k < weighs.length; k++) {
-                    weights[setting.range()][k] += shares[i] * weighs[k];
+                for (int k = 0; k < ofEach.length; k++) {
+                    weights[setting.range()][k] += shares[i] * ofEach[k];
                 }
                 sum += shares[i];
             }
@@ -511,14 +518,29 @@ public final class KrigedField {
         double[] columns = layout.at(x, y);
         double sum = Vectors.dot(coefficients, columns);
         for (int r = 0; r < weights.length; r++) {
-            sum += Vectors.dot(weights[r], turned.get(r).correlations(x, y));
+            if (weighs[r]) {
+                sum += Vectors.dot(weights[r], turned.get(r).correlations(x, y));
+            }
         }
         return sum;
     }
 
     /** Standard deviation of the field at a place (mm), the noise of a reading not in it. */
     public double deviation(double x, double y) {
-        return Math.sqrt(variances(new double[] {x}, new double[] {y})[0]);
+        return deviations(new double[] {x}, new double[] {y})[0];
+    }
+
+    /** The same at many places. */
+    public double[] deviations(double[] x, double[] y) {
+        double[] deviations = new double[x.length];
+        for (int from = 0; from < x.length; from += TOGETHER) {
+            int to = Math.min(x.length, from + TOGETHER);
+            double[] variances = variances(Arrays.copyOfRange(x, from, to), Arrays.copyOfRange(y, from, to));
+            for (int i = from; i < to; i++) {
+                deviations[i] = Math.sqrt(variances[i - from]);
+            }
+        }
+        return deviations;
     }
 
     private double[] variances(double[] x, double[] y) {
