@@ -84,6 +84,12 @@ public record TouchPlan(List<GridPromise> promises, GridPromise chosen, Reason r
         List<GridPromise> promises = Stream.concat(fitting(corner).stream(), asked.stream()).distinct()
             .map(grid -> GridPromise.of(grid, seed))
             .sorted(Comparator.comparingDouble(promise -> pace.minutes(promise.grid()))).toList();
+        return among(promises, asked, within, kinked, pace);
+    }
+
+    /** Chooses among what grids promise, those that take longer last. */
+    static TouchPlan among(List<GridPromise> promises, Optional<TouchGrid> asked, OptionalDouble within, boolean kinked,
+                           Pace pace) {
         if (asked.isPresent()) {
             GridPromise wanted = promises.stream().filter(promise -> promise.grid().equals(asked.get())).findFirst()
                 .orElseThrow();

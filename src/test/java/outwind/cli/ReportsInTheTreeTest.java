@@ -177,6 +177,8 @@ class ReportsInTheTreeTest {
             + " stack-benches-cuts.txt:stack-cuts.txt stack-benches-cuts.png:stack-cuts.png"
             + " stack-benches.json:stack.json stack-benches-cuts.csv:stack-cuts.csv"
             + " stack-benches-cuts-buy.csv:stack-cuts-buy.csv",
+        "stack --recut --bill sample-probes/bills/bill-small-table.csv sample-probes/stack/oak-03.csv"
+            + " sample-probes/stack/oak-05.csv | stack-recut.json:stack.json stack-recut-cuts.csv:stack-cuts.csv",
         "points --length 1180mm --width 212mm --thickness 31.5mm --target 26mm --name side_table_top"
             + " | side-table-top-points.txt side-table-top.csv side-table-top-points.png side-table-top-points.json",
         "points --units in --length 47in --width 7in --thickness 1.25in --target 1in --columns 6 --rows 4"

@@ -17,8 +17,16 @@ class TouchPlanTest {
 
     private static final TouchGrid TABLE = new TouchGrid(1180, 212, 2, 2, 15);
 
+    private static final TouchPlan OF_TABLE = plan(TABLE, OptionalDouble.empty());
+
     private static TouchPlan plan(TouchGrid corner, OptionalDouble within) {
         return TouchPlan.of(corner, Optional.empty(), within, false, TouchPlan.Pace.USUAL, 1);
+    }
+
+    /** Chosen among the same promises for the table, which take the time. */
+    private static TouchPlan ofTable(double within) {
+        return TouchPlan.among(OF_TABLE.promises(), Optional.empty(), OptionalDouble.of(within), false,
+            TouchPlan.Pace.USUAL);
     }
 
     // Snapshot of our own benchmark (accuracy.md), not a reference: mean widths of the range on boards that this model
@@ -48,7 +56,7 @@ class TouchPlanTest {
 
     @Test
     void theGridChosenLeavesLittleToGain() {
-        TouchPlan plan = plan(TABLE, OptionalDouble.empty());
+        TouchPlan plan = OF_TABLE;
 
         assertEquals(TABLE.with(7, 3), plan.chosen().grid());
         assertEquals(TouchPlan.Reason.LITTLE_MORE, plan.reason());
@@ -60,8 +68,8 @@ class TouchPlanTest {
 
     @Test
     void whoTouchesOffFasterIsToldToTouchMore() {
-        TouchPlan plan = TouchPlan.of(TABLE, Optional.empty(), OptionalDouble.empty(), false,
-            new TouchPlan.Pace(10, 2500), 1);
+        TouchPlan plan = TouchPlan.among(OF_TABLE.promises(), Optional.empty(), OptionalDouble.empty(), false,
+            new TouchPlan.Pace(10, 2500));
 
         assertTrue(plan.chosen().grid().columns() > 7, plan.chosen().toString());
     }
@@ -77,7 +85,7 @@ class TouchPlanTest {
 
     @Test
     void theSmallestGridThatIsNarrowEnoughIsTaken() {
-        TouchPlan plan = plan(TABLE, OptionalDouble.of(0.28));
+        TouchPlan plan = ofTable(0.28);
 
         assertEquals(TouchPlan.Reason.NARROW_ENOUGH, plan.reason());
         assertTrue(plan.chosen().range() <= 0.28);
@@ -86,7 +94,7 @@ class TouchPlanTest {
 
     @Test
     void fewerThanFiveColumnsAreNeverRecommendedForTheyShowKinksBadly() {
-        TouchPlan plan = plan(TABLE, OptionalDouble.of(5));
+        TouchPlan plan = ofTable(5);
 
         assertEquals(TABLE.with(5, 3), plan.chosen().grid());
         assertFalse(plan.promises().get(1).seesKinks());
@@ -95,7 +103,7 @@ class TouchPlanTest {
 
     @Test
     void whereNoGridIsNarrowEnoughTheNearestIsTakenAndSaidToBe() {
-        TouchPlan plan = plan(TABLE, OptionalDouble.of(0.01));
+        TouchPlan plan = ofTable(0.01);
 
         assertEquals(TouchPlan.Reason.NEAREST, plan.reason());
         assertEquals(TABLE.with(9, 5), plan.chosen().grid());
