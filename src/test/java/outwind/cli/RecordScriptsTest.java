@@ -16,10 +16,10 @@ class RecordScriptsTest {
     void guidedEntryDoesWhatItsPageSays(@TempDir Path folder) {
         SplittableRandom random = new SplittableRandom(7);
         int typed = 0;
-        for (int i = 0; i < 8; i++) {
+        for (int i = 0; i < 5; i++) {
             typed += RecordScripts.run(folder.resolve(i + ".csv"), random.split(), new TreeMap<>());
         }
 
-        assertTrue(typed > 150, "typed " + typed);
+        assertTrue(typed > 90, "typed " + typed);
     }
 }

@@ -25,7 +25,7 @@ class ReaderTrialTest {
     void whatIsReadIsRightOrRefusedInPlainWords(String reader) throws IOException {
         ReaderTrial trial = new ReaderTrial(reader, kept);
 
-        trial.run(reader.endsWith("scan") ? 150 : 600, 1);
+        trial.run(reader.endsWith("scan") ? 100 : 400, 1);
 
         assertEquals(0, trial.faults());
         assertTrue(trial.taken() > 0 && trial.taken() < trial.tries(), trial.taken() + " of " + trial.tries());

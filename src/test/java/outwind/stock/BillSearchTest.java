@@ -217,7 +217,7 @@ class BillSearchTest {
         int met = 0;
         int best = 0;
         int proven = 0;
-        for (int run = 0; run < 150; run++) {
+        for (int run = 0; run < 100; run++) {
             Case c = Case.random(random);
             OptionalDouble expected = c.byTryingAll(false);
 
@@ -237,7 +237,7 @@ class BillSearchTest {
             proven += cost <= answer.get().bound() + 1e-6 ? 1 : 0;
         }
         // Each lies within the gap that is stated; that hardly any lies above the least is what the search is for.
-        assertTrue(met > 60, met + " met");
+        assertTrue(met > 40, met + " met");
         assertTrue(best >= 0.97 * met, best + " of " + met + " cost least");
         assertTrue(proven >= 0.95 * met, proven + " of " + met + " are proven");
     }
@@ -334,7 +334,7 @@ class BillSearchTest {
         SplittableRandom random = new SplittableRandom(42);
         int shorts = 0;
         int best = 0;
-        for (int run = 0; run < 100; run++) {
+        for (int run = 0; run < 60; run++) {
             Case c = Case.random(random);
             double expected = c.byTryingAll(true).orElseThrow();
 
@@ -351,8 +351,8 @@ class BillSearchTest {
             shorts += expected > 1 ? 1 : 0;
             best += missed <= expected + 1e-6 ? 1 : 0;
         }
-        assertTrue(shorts > 20, shorts + " short");
-        assertTrue(best >= 97, best + " of 100 are short of least");
+        assertTrue(shorts > 12, shorts + " short");
+        assertTrue(best >= 58, best + " of 60 are short of least");
     }
 
     // Identity: boards enough for the bill each by itself; the cheapest of them is the answer, and that is proven.

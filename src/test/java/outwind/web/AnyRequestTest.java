@@ -22,14 +22,14 @@ class AnyRequestTest {
     }
 
     @Test
-    void fiveThousandRequestsFromASeed() throws IOException {
+    void twoThousandRequestsFromASeed() throws IOException {
         SplittableRandom random = new SplittableRandom(7);
         int granted = 0;
-        for (int i = 0; i < 5000; i++) {
+        for (int i = 0; i < 2000; i++) {
             granted += requests.send(random::nextInt, 100) < 300 ? 1 : 0;
         }
         // The guard against a generator of which nothing gets past the first check.
-        assertTrue(granted > 500, "only " + granted + " were granted");
+        assertTrue(granted > 200, "only " + granted + " were granted");
     }
 
     @FuzzTest(maxDuration = "1h", maxExecutions = 1_000_000)

@@ -6,14 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.deque.html.axecore.results.Rule;
 import java.io.IOException;
-import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,18 +19,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WindowType;
-import outwind.board.CaliperReading;
 import outwind.board.file.Recording;
 
 /**
  * The whole job in a real browser, Chromium of the system; skipped where there is none, which {@code .ci/run} does not
- * let pass. Pictures of every screen are left in target/bench.
+ * let pass.
  */
 @Tag("browser")
 class BenchBrowserTest {
-
-    private static final Path PICTURES = Path.of("target/bench");
 
     private static Browser browser;
 
@@ -45,7 +38,6 @@ class BenchBrowserTest {
         assumeTrue(Browser.isHere(),
             "the page was not tested, no Chromium here: apt-get install chromium chromium-driver");
         browser = new Browser();
-        Files.createDirectories(PICTURES);
     }
 
     @AfterAll
@@ -53,35 +45,6 @@ class BenchBrowserTest {
         if (browser != null) {
             browser.close();
         }
-    }
-
-    private static void look(String screen) throws IOException {
-        look(browser, screen);
-    }
-
-    /** Looks at a screen as a phone shows it in the light and a desktop in the dark; leaves it as a phone shows it. */
-    private static void look(Browser browser, String screen) throws IOException {
-        for (boolean dark : new boolean[] {false, true}) {
-            int width = dark ? 1280 : 360;
-            browser.size(width, dark ? 800 : 740, dark);
-            List<Rule> violations = browser.violations(dark);
-            assertTrue(violations.isEmpty(), () -> screen + ": " + violations);
-            assertTrue(fits(browser), screen + " is wider than " + width);
-            browser.picture(PICTURES.resolve(screen + "-" + width + (dark ? "-dark" : "") + ".png"));
-        }
-        browser.size(320, 640, false);
-        assertTrue(fits(browser), screen + " is wider than 320");
-        assertEquals(List.of(), browser.driver.executeScript(
-            "return [...document.querySelectorAll('a,button,input,select,textarea')]"
-            + ".filter(e => e.offsetParent && !e.classList.contains('skip'))"
-            + ".filter(e => { const b = e.getBoundingClientRect(); return b.height < 47.5 || b.width < 47.5; })"
-            + ".map(e => e.outerHTML)"), screen + ": targets under 48 px");
-        browser.size(360, 740, false);
-    }
-
-    private static boolean fits(Browser browser) {
-        return (Boolean) browser.driver.executeScript(
-            "return document.documentElement.scrollWidth <= document.documentElement.clientWidth");
     }
 
     /** What the board reads at the place that is asked for: a twist of 2.4 mm and a bow of 0.4 mm (invented). */
@@ -103,10 +66,10 @@ class BenchBrowserTest {
             browser.size(360, 740, false);
             browser.open(bench.server.opening());
             browser.awaitText("main", "no board here yet");
-            look("boards-empty");
+            Look.at(browser, "boards-empty");
             browser.open(bench.base + "/#/new");
             browser.awaitText("h1", "Begin");
-            look("new");
+            Look.at(browser, "new");
             browser.type("name", "<img src=x onerror=alert(1)>");
             browser.type("length", "1180");
             browser.type("width", "212");
@@ -132,14 +95,14 @@ class BenchBrowserTest {
             }
             browser.driver.findElement(By.id("height")).sendKeys("-6.2", Keys.ENTER);
             browser.awaitText("[role=alert]", "The others point to");
-            look("measure-doubt");
+            Look.at(browser, "measure-doubt");
             browser.driver.findElement(By.id("height")).clear();
             for (int i = 10; i <= 15; i++) {
                 browser.awaitText("#where", "Place " + i + " of 15");
                 touchOff(heightHere());
             }
             browser.awaitText(".verdict", "YES");
-            look("measure");
+            Look.at(browser, "measure");
             try (Stream<Path> files = Files.list(folder)) {
                 Path file = files.filter(name -> name.toString().endsWith(".csv")).findFirst().orElseThrow();
                 assertEquals(15, Recording.read(file).entries().size());
@@ -148,7 +111,7 @@ class BenchBrowserTest {
             browser.driver.findElement(By.linkText("See")).click();
             browser.awaitText(".verdict", "YES");
             browser.awaitText("#gain", "Levelling");
-            look("see");
+            Look.at(browser, "see");
             browser.type("target", "31");
             browser.awaitText(".verdict", "NO");
             browser.driver.findElement(By.linkText("Cut")).click();
@@ -160,7 +123,7 @@ class BenchBrowserTest {
                 browser.tick(id);
                 browser.await(id + " is not ticked", () -> browser.driver.findElement(By.cssSelector("li.done #" + id)).isSelected());
             }
-            look("cut");
+            Look.at(browser, "cut");
             for (int i = 0; i < 6; i++) {
                 String label = browser.text("label[for=check-" + i + "]");
                 double expected = Double.parseDouble(label.replaceAll(".*should read ([\\d.]+).*", "$1"));
@@ -174,13 +137,13 @@ class BenchBrowserTest {
             browser.awaitText("main", "It has moved: here is the new plan");
             assertTrue(browser.text("#face-b-answer .verdict").startsWith("THE BOARD HAS MOVED"), browser.text("#face-b-answer"));
             assertTrue(browser.text("#face-b-answer").contains("Set zero on the bed."), browser.text("#face-b-answer"));
-            look("cut-moved");
+            Look.at(browser, "cut-moved");
             browser.tick("step-face-b");
             browser.awaitText("h1", "Done");
 
             browser.driver.findElement(By.linkText("Stack")).click();
             browser.awaitText("table", "<img src=x onerror=alert(1)>");
-            look("stack");
+            Look.at(browser, "stack");
             Files.writeString(folder.resolve("bill.csv"), "name,length,width,thickness,quantity\nrail,300,60,20,2\n");
             browser.driver.navigate().refresh();
             browser.awaitText("#bill", "bill.csv");
@@ -189,7 +152,7 @@ class BenchBrowserTest {
             assertTrue(browser.text(".cuts").contains("300.0"), browser.text(".cuts"));
             assertTrue(browser.text("#buying").contains("bind the blade"), browser.text("#buying"));
             browser.driver.executeScript("document.querySelector('.cuts').scrollIntoView()");
-            look("stack-bill");
+            Look.at(browser, "stack-bill");
             assertTrue(bench.troubles.isEmpty(), bench.troubles.toString());
         }
     }
@@ -257,11 +220,11 @@ class BenchBrowserTest {
             browser.press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
             assertNotEquals(section, browser.text("#section-words"));
             browser.tabTo("#turn");
-            String still = relief(browser);
+            String still = Look.relief(browser);
             Thread.sleep(150);
-            assertEquals(still, relief(browser), "it moves by itself");
+            assertEquals(still, Look.relief(browser), "it moves by itself");
             browser.press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
-            assertNotEquals(still, relief(browser));
+            assertNotEquals(still, Look.relief(browser));
 
             browser.backTo("nav a[href^='#/cut/']");
             browser.press(Keys.ENTER);
@@ -283,108 +246,6 @@ class BenchBrowserTest {
             browser.press(Keys.SPACE);
             browser.awaitText("h1", "Done");
             assertTrue(bench.troubles.isEmpty(), bench.troubles.toString());
-        }
-    }
-
-    /** The relief as it is drawn: every pixel. */
-    private static String relief(Browser browser) {
-        return (String) browser.driver.executeScript("return document.querySelector('canvas.relief').toDataURL()");
-    }
-
-    @Test
-    void aSecondDeviceComesInByItsCodeAndTapsTheReadingThatLooksWrong() throws Exception {
-        Files.copy(Path.of("sample-probes/door-panel-misread.csv"), folder.resolve("door.csv"));
-        try (Bench bench = new Bench(folder, true); Browser phone = new Browser()) {
-            String board = bench.begin("side table");
-            browser.size(1280, 800, false);
-            browser.open(bench.server.opening());
-            browser.open(bench.base + "/#/measure/" + board);
-            browser.awaitText("#where", "Place 1 of 15");
-
-            String entrance = bench.server.addresses().stream().findFirst().orElse(bench.base + "/enter");
-            phone.size(360, 740, false);
-            phone.open(entrance);
-            phone.find("#code").sendKeys("AAAAAAAA", Keys.ENTER);
-            phone.awaitText("[role=alert]", "That is not the code");
-            look(phone, "enter");
-            String code = bench.server.code();
-            phone.find("#code").sendKeys(code.toLowerCase(Locale.ROOT), Keys.ENTER);
-            phone.awaitText("h1", "Boards");
-            assertNotEquals(code, bench.server.code());
-
-            String inside = entrance.replace("/enter", "/");
-            phone.open(inside + "#/measure/" + board);
-            phone.awaitText("#where", "Place 1 of 15");
-            phone.find("#height").sendKeys("0.5", Keys.ENTER);
-            phone.awaitText("#line", "Kept: 0.5");
-            browser.awaitText("#where", "Place 2 of 15");
-
-            phone.open(inside + "#/see/door.csv");
-            phone.awaitText("#suspects", "Looks wrong");
-            int line = bench.asked("see?board=door.csv").path("judgement").path("readings").path("suspects").path(0)
-                .path("line").asInt();
-            String without = bench.asked("see?board=door.csv&without=" + line).path("words").path(1).asText()
-                .replace('\u00a0', ' ');
-            assertFalse(phone.text("[role=status].seen").contains(without));
-            phone.touch(phone.find("circle.suspect"), 0);
-            phone.awaitText("[role=status].seen", without);
-            phone.awaitText("#suspects", "Put it back");
-            String before = relief(phone);
-            phone.touch(phone.find("canvas.relief"), 80);
-            phone.await("the relief does not turn", () -> !relief(phone).equals(before));
-            look(phone, "see-without");
-            assertTrue(bench.troubles.isEmpty(), bench.troubles.toString());
-        }
-    }
-
-    @Test
-    void whatIsTypedWhileTheBenchIsAwayIsSentOnceWhenItIsBackAndTwoWindowsSeeEachOther() throws Exception {
-        try (Bench bench = new Bench(folder, false)) {
-            String board = bench.begin("side table");
-            browser.open(bench.server.opening());
-            browser.open(bench.base + "/#/measure/" + board);
-            browser.awaitText("#where", "Place 1 of 15");
-            browser.driver.executeCdpCommand("Network.enable", Map.of());
-            browser.offline(true);
-            browser.driver.findElement(By.id("height")).sendKeys("0.5", Keys.ENTER);
-            browser.awaitText("#line", "Not saved yet: 0.5");
-            // Work goes on meanwhile.
-            browser.awaitText("#where", "Place 2 of 15");
-            browser.driver.findElement(By.id("height")).sendKeys("0.45", Keys.ENTER);
-            browser.type("caliper", "31.4");
-            browser.driver.findElement(By.id("keep-caliper")).click();
-            browser.type("note", "by the knot");
-            browser.driver.findElement(By.id("note")).sendKeys(Keys.ENTER);
-            browser.awaitText("#line", "; the note.");
-            assertEquals(0, Recording.read(folder.resolve(board)).entries().size());
-            browser.offline(false);
-            browser.awaitText("#line", "Kept: the note");
-            Recording kept = Recording.read(folder.resolve(board));
-            assertEquals(2, kept.board().readings().size());
-            assertEquals(List.of(31.4), kept.board().calipers().stream().map(CaliperReading::thickness).toList());
-            assertTrue(kept.text().contains("by the knot"), kept.text());
-
-            String first = browser.driver.getWindowHandle();
-            browser.driver.switchTo().newWindow(WindowType.WINDOW);
-            browser.open(bench.base + "/#/measure/" + board);
-            browser.awaitText("#where", "Place 3 of 15");
-            bench.touch(board, bench.asked("measure?board=" + board), 2, "0.4");
-            long since = System.nanoTime();
-            browser.awaitText("#where", "Place 4 of 15");
-            assertTrue(System.nanoTime() - since < 3e9);
-            browser.driver.close();
-            browser.driver.switchTo().window(first);
-
-            // Two devices read one place: the later one is shown the other's height, and nothing is overwritten.
-            browser.awaitText("#where", "Place 4 of 15");
-            browser.offline(true);
-            browser.driver.findElement(By.id("height")).sendKeys("0.9", Keys.ENTER);
-            browser.awaitText("#line", "Not saved yet: 0.9");
-            bench.touch(board, bench.asked("measure?board=" + board), 3, "0.3");
-            browser.offline(false);
-            browser.awaitText("[role=alert]", "Another device read 0.30");
-            assertEquals(4, Recording.read(folder.resolve(board)).entries().size());
-            assertEquals(URI.create(bench.base).getPort(), URI.create(browser.driver.getCurrentUrl()).getPort());
         }
     }
 }

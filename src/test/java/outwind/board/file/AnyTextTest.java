@@ -16,7 +16,7 @@ import outwind.board.text.BadBoardFile;
 /** Whatever the text, the answer is a board or a list of faults. */
 class AnyTextTest {
 
-    private static final int CASES = 7_000;
+    private static final int CASES = 4_000;
 
     private static final String VALID = """
         # board: shelf

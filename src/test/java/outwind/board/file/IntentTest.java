@@ -20,7 +20,7 @@ import outwind.board.text.BadBoardFile;
  */
 class IntentTest {
 
-    private static final int FILES = Integer.getInteger("intent.files", 20_000);
+    private static final int FILES = Integer.getInteger("intent.files", 10_000);
 
     /** One reading as it was meant; the thickness is NaN where no caliper was put (mm). */
     private record Meant(double x, double y, double z, double thickness, String note) { }
