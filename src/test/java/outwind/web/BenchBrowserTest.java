@@ -60,6 +60,20 @@ class BenchBrowserTest {
         browser.awaitText("#line", "Kept: " + height);
     }
 
+    // Were the rules not asked, no screen would break one.
+    @Test
+    void theRulesSeeWhatBreaksThem() throws Exception {
+        try (Bench bench = new Bench(folder, false)) {
+            browser.open(bench.server.opening());
+            browser.awaitText("main", "no board here yet");
+            browser.driver.executeScript("document.querySelector('main').insertAdjacentHTML('beforeend',"
+                + " '<img src=\"data:,\"><p style=\"color: #ccc; background: #fff\">faint</p>')");
+
+            assertTrue(browser.violations(true).stream().anyMatch(rule -> rule.startsWith("color-contrast: ")));
+            assertTrue(browser.violations(false).stream().anyMatch(rule -> rule.startsWith("image-alt: ")));
+        }
+    }
+
     @Test
     void theWholeJobFromANewBoardToItsNewPlan() throws Exception {
         try (Bench bench = new Bench(folder, false)) {

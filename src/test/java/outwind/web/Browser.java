@@ -1,8 +1,9 @@
 package outwind.web;
 
-import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -156,10 +157,20 @@ public final class Browser implements AutoCloseable {
     }
 
     /** What axe-core finds; between light and dark nothing differs but the colours. */
-    List<Rule> violations(boolean coloursAlone) {
-        AxeBuilder axe = new AxeBuilder();
-        return (coloursAlone ? axe.withOnlyRules(List.of("color-contrast")) : axe.withTags(TAGS)).analyze(driver)
-            .getViolations();
+    @SuppressWarnings("unchecked")
+    List<String> violations(boolean coloursAlone) throws IOException {
+        // The page stays loaded from screen to screen, and with it what examines it.
+        if (!(Boolean) driver.executeScript("return 'axe' in window")) {
+            try (InputStream rules = AxeBuilder.class.getResourceAsStream("/axe.min.js")) {
+                driver.executeScript(new String(rules.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        return (List<String>) driver.executeAsyncScript("""
+            const [only, done] = arguments;
+            axe.run(document, {runOnly: only, resultTypes: ['violations']}).then(
+                found => done(found.violations.map(rule => rule.id + ': ' + rule.nodes.map(node => node.html).join(' '))),
+                trouble => done([String(trouble)]));""",
+            coloursAlone ? Map.of("type", "rule", "values", List.of("color-contrast")) : Map.of("type", "tag", "values", TAGS));
     }
 
     /** Scrolls back to the top of the page. */

@@ -3,7 +3,6 @@ package outwind.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.results.Rule;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,7 +21,7 @@ final class Look {
         for (boolean dark : new boolean[] {false, true}) {
             int width = dark ? 1280 : 360;
             browser.size(width, dark ? 800 : 740, dark);
-            List<Rule> violations = browser.violations(dark);
+            List<String> violations = browser.violations(dark);
             assertTrue(violations.isEmpty(), () -> screen + ": " + violations);
             assertTrue(fits(browser), screen + " is wider than " + width);
             browser.picture(PICTURES.resolve(screen + "-" + width + (dark ? "-dark" : "") + ".png"));
