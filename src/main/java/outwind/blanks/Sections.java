@@ -31,6 +31,9 @@ public final class Sections {
     private final int classes;
 
     /** Stops that count, and over them for each class the kind (−1 for none) and the place behind. */
+    /** What an item is worth that is not to be cut, even where it costs nothing. */
+    static final double NOT_CUT = -1;
+
     private final int[] stops;
     private final int[][] kindAt;
     private final int[][] behind;
@@ -272,7 +275,10 @@ public final class Sections {
         return kind;
     }
 
-    /** The best way to cut where a blank of item i brings {@code worth[i]·chance − price[i]}. */
+    /**
+     * The best way to cut where a blank of item i brings {@code worth[i]·chance − price[i]}; none of those that are
+     * {@link #NOT_CUT}.
+     */
     Filled filled(double[] worth, double[] price) {
         double[] worthOf = Arrays.stream(itemOf).mapToDouble(item -> worth[item]).toArray();
         double[] priceOf = Arrays.stream(itemOf).mapToDouble(item -> price[item]).toArray();
@@ -290,6 +296,9 @@ public final class Sections {
             int chosen = -1;
             for (int b = kind.begin[i]; b < kind.begin[i + 1]; b++) {
                 int piece = kind.piece[b];
+                if (worth[piece] < 0) {
+                    continue;
+                }
                 double gained = worth[piece] * kind.chance[b] - price[piece] + value[kind.behind[b]];
                 if (gained >= best) {
                     best = gained;

@@ -79,7 +79,8 @@ public final class TwoStage {
 
     private TwoStage(Sections sections, double[] worth, int[] wanted) {
         this.sections = sections;
-        this.worth = worth;
+        this.worth = IntStream.range(0, wanted.length).mapToDouble(i -> wanted[i] > 0 ? worth[i] : Sections.NOT_CUT)
+            .toArray();
         this.wanted = wanted;
         this.prices = new double[wanted.length];
         // Gains below rounding are none: a thousand millionth of all that is wanted.

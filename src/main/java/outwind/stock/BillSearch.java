@@ -54,7 +54,7 @@ final class BillSearch {
     private static final int FEW = 6;
 
     private static final int DIVE_ROUNDS = 3;
-    private static final int DIVE_STEPS = 6;
+    private static final int DIVE_STEPS = 3;
 
     /** Choices of boards that are looked into for the bound, and steps of branching for each. */
     private static final int CHOICES = 12;
@@ -67,6 +67,10 @@ final class BillSearch {
     /** Times that a part of such an answer is made again, over the number of its boards, and how many boards of it. */
     private static final int REPAIRS = 9000;
     private static final double UNLIKE = 0.3;
+
+    /** Parts that are made again beside each other, on any machine, so that all find the same; the best one is kept. */
+    private static final int AT_ONCE = 2;
+
     private static final int FEWEST_AGAIN = 2;
     private static final int MOST_AGAIN = 6;
 
@@ -119,7 +123,7 @@ final class BillSearch {
         search.steady = search.firstPrices(areas);
         first.ifPresent(patterns -> search.offer(patterns, new int[wanted.length]));
         search.relax();
-        search.serve(search.all(), 0);
+        search.serve(search.all(), 0, 0);
         search.choose();
         return Optional.ofNullable(search.best).map(best -> new Answer(best, Math.min(search.bound, search.bestCost)));
     }
@@ -133,7 +137,8 @@ final class BillSearch {
     static Answer most(List<? extends Yield> boards, int[] wanted, double[] worth) {
         BillSearch search = new BillSearch(boards, new double[boards.size()], wanted, worth);
         search.relax();
-        return new Answer(search.serve(search.all(), REPAIRS / boards.size()), search.bound);
+        // What must be short at the least is found to be short: no other way to cut misses less.
+        return new Answer(search.serve(search.all(), REPAIRS / boards.size(), search.bound * (1 + 1e-9)), search.bound);
     }
 
     private static double sum(double[] each, int[] counts) {
@@ -374,11 +379,11 @@ final class BillSearch {
         for (double spare = 0; spare <= MOST_SPARE && !isClose() && !hasNoAnswer(); spare += SPARE) {
             BoardChoice.Bound least = choice.sparing(1 + spare).least(bestCost, NODES);
             if (!least.boards().isEmpty() && looked.add(least.boards())) {
-                serve(some(least), REPAIRS / least.boards().size());
+                serve(some(least), REPAIRS / least.boards().size(), 0);
             }
         }
         if (best == null && !hasNoAnswer()) {
-            serve(all(), REPAIRS / boards.size());
+            serve(all(), REPAIRS / boards.size(), 0);
         }
     }
 
@@ -386,35 +391,60 @@ final class BillSearch {
         return choice.boards().stream().mapToInt(Integer::intValue).toArray();
     }
 
-    /** Cuts as much of the bill as it can from some boards: a dive, then parts of it again as long as some is short. */
-    private Map<Integer, Yield.Pattern> serve(int[] some, int repairs) {
-        Map<Integer, Yield.Pattern> taken = new TreeMap<>();
-        int[] left = wanted.clone();
-        dive(left, some, penalty, taken);
+    /**
+     * Cuts as much of the bill as it can from some boards: a dive, then parts of it again as long as too much is short.
+     *
+     * @param enough what may be short at least, as penalties count it
+     */
+    private Map<Integer, Yield.Pattern> serve(int[] some, int repairs, double enough) {
+        Served served = dived(some, penalty, new TreeMap<>());
         SplittableRandom random = new SplittableRandom(1);
-        for (int again = 0; again < repairs && Arrays.stream(left).sum() > 0; again++) {
-            List<Integer> given = new ArrayList<>(Arrays.stream(some).boxed().toList());
-            int give = Math.min(some.length, random.nextInt(FEWEST_AGAIN, MOST_AGAIN + 1));
-            while (given.size() > give) {
-                given.remove(random.nextInt(given.size()));
-            }
-            Map<Integer, Yield.Pattern> other = new TreeMap<>();
-            int[] need = wanted.clone();
-            for (int j : some) {
-                if (!given.contains(j) && taken.containsKey(j)) {
-                    take(need, j, taken.get(j), other);
-                }
-            }
-            // Counted a little otherwise every time, the same boards are cut otherwise.
-            double[] each = Arrays.stream(penalty).map(p -> p * random.nextDouble(1 - UNLIKE, 1 + UNLIKE)).toArray();
-            dive(need, given.stream().mapToInt(Integer::intValue).toArray(), each, other);
-            if (sum(penalty, need) <= sum(penalty, left)) {
-                left = need;
-                taken = other;
+        for (int again = 0; again < repairs && served.missed > enough; again += AT_ONCE) {
+            Served before = served;
+            List<Part> parts = parts(some, random);
+            // Patterns of a board are found and kept by one part alone: they share none.
+            for (Served other : parts.parallelStream().map(part -> again(before, part)).toList()) {
+                served = other.missed <= served.missed ? other : served;
             }
         }
-        offer(taken, left);
-        return taken;
+        offer(served.taken, served.left);
+        return served.taken;
+    }
+
+    /** What is cut from some boards, what of the bill is left, and what that counts as. */
+    private record Served(Map<Integer, Yield.Pattern> taken, int[] left, double missed) { }
+
+    /** Boards to be cut again, and what one of each item counts as meanwhile. */
+    private record Part(List<Integer> boards, double[] each) { }
+
+    /** Some boards to cut again, parted so that none is in two of them. */
+    private List<Part> parts(int[] some, SplittableRandom random) {
+        List<Integer> rest = new ArrayList<>(Arrays.stream(some).boxed().toList());
+        List<Part> parts = new ArrayList<>();
+        while (parts.size() < AT_ONCE && !rest.isEmpty()) {
+            List<Integer> given = new ArrayList<>();
+            for (int give = random.nextInt(FEWEST_AGAIN, MOST_AGAIN + 1); give > 0 && !rest.isEmpty(); give--) {
+                given.add(rest.remove(random.nextInt(rest.size())));
+            }
+            given.sort(null);
+            // Counted a little otherwise every time, the same boards are cut otherwise.
+            parts.add(new Part(given, Arrays.stream(penalty).map(p -> p * random.nextDouble(1 - UNLIKE, 1 + UNLIKE))
+                .toArray()));
+        }
+        return parts;
+    }
+
+    private Served again(Served before, Part part) {
+        Map<Integer, Yield.Pattern> kept = new TreeMap<>(before.taken);
+        kept.keySet().removeAll(part.boards);
+        return dived(part.boards.stream().mapToInt(Integer::intValue).toArray(), part.each, kept);
+    }
+
+    private Served dived(int[] some, double[] each, Map<Integer, Yield.Pattern> taken) {
+        int[] left = wanted.clone();
+        taken.forEach((board, pattern) -> Arrays.setAll(left, i -> Math.max(0, left[i] - pattern.counts()[i])));
+        dive(left, some, each, taken);
+        return new Served(taken, left, sum(penalty, left));
     }
 
     /** True if prices are found at which these boards do not yield what is wanted. */
