@@ -69,10 +69,10 @@ public final class BuyList {
                     line.chance, figures), money(board.wood()), money(line.labour), money(line.cost), CsvText.cell(currency))
                 .collect(Collectors.joining(",", "", "\n")));
         }
-        return text.append(Stream.of("total,,,,,,,,", amounts(sum(lines, Line::area), sum(lines, line ->
+        return CsvText.table(text.append(Stream.of("total,,,,,,,,", amounts(sum(lines, Line::area), sum(lines, line ->
                 line.board.roughVolume()), sum(lines, line -> line.board.feet().exact()), chance, figures),
             money(total(lines, line -> line.board.wood())), money(total(lines, Line::labour)), money(total(lines, Line::cost)),
-            CsvText.cell(currency)).collect(Collectors.joining(",", "", "\n"))).toString();
+            CsvText.cell(currency)).collect(Collectors.joining(",", "", "\n"))));
     }
 
     /** Cells from the unit of area to the chance; plain letters, which every spreadsheet reads alike. */

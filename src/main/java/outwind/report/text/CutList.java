@@ -39,7 +39,7 @@ public final class CutList {
     public static String of(BlankPlan plan, String file, Figures figures) {
         CutList list = new CutList(figures);
         list.add(plan.bill(), plan.board(), file, plan.chosen(), Optional.empty(), "");
-        return list.text.toString();
+        return CsvText.table(list.text);
     }
 
     /**
@@ -54,7 +54,7 @@ public final class CutList {
         Optional<Double> perArea = plan.measure() == StackPlan.Measure.MONEY && area > 0
             ? Optional.of(plan.cost().doubleValue() / area) : Optional.empty();
         plan.cuts().forEach(cut -> list.add(plan.bill(), cut.board(), cut.priced().file(), cut.layout(), perArea, currency));
-        return list.text.toString();
+        return CsvText.table(list.text);
     }
 
     private void add(CuttingBill bill, Board board, String file, Layout layout, Optional<Double> perArea, String currency) {

@@ -239,7 +239,7 @@ public final class StackReport {
                 uses.flatMap(known -> known.best(b)).map(aim -> number(aim.thickness())).orElse(""))
                 .collect(Collectors.joining(",", "", "\n")));
         }
-        return text.toString();
+        return CsvText.table(text);
     }
 
     private static String kind(Optional<String> words) {

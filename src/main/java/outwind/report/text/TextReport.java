@@ -178,7 +178,7 @@ public final class TextReport {
     }
 
     private void hold() {
-        page.item(number(), "Press on each corner: it must not move. If it does, shim it there. " + sentences.holding());
+        more("Press on each corner: it must not move. If it does, shim it there. " + sentences.holding());
         sentences.holdingAdvice().forEach(this::more);
         sentences.warnings().forEach(this::more);
     }

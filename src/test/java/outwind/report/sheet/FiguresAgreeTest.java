@@ -481,7 +481,7 @@ class FiguresAgreeTest {
         Map<String, String> expected = new TreeMap<>();
         said.judgement().checks().forEach(check -> expected.put(plain(said.figures().place(check.x()) + " | "
             + said.figures().place(check.y())), said.figures().fine(check.height())));
-        assertEquals(expected, grid(said, " 4. "), said.text());
+        assertEquals(expected, grid(said, " 3. "), said.text());
         double limit = said.judgement().checks().stream().mapToDouble(FaceBCheck::tolerance).max().orElseThrow();
         assertTrue(said.flat().contains("by over " + said.figures().fine(limit)), said.text());
     }

@@ -22,4 +22,10 @@ class CsvTextTest {
         assertEquals("\"'=a,b\"", CsvText.cell("=a,b"));
         assertEquals("", CsvText.cell(""));
     }
+
+    @Test
+    void lettersBeyondAsciiAreAnnounced() {
+        assertEquals("oak,9.50\n", CsvText.table("oak,9.50\n"));
+        assertEquals("\ufeffm\u00f6bel,\u00a39.50\n", CsvText.table("m\u00f6bel,\u00a39.50\n"));
+    }
 }
