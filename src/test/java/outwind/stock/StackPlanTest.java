@@ -162,6 +162,20 @@ class StackPlanTest {
         BlankPlanTest.assertIsCuttable(board, plan.cuts().get(0).layout(), 0);
     }
 
+    // The same by two: with both long rails on one board all 18 pegs come out of the other, and offcuts hold more.
+    @Test
+    void nothingIsCutOutOfOffcutsBeyondWhatIsWanted() {
+        Board board = flat(400, 124);
+        StackPlan.Candidate again = new StackPlan.Candidate(board, candidate(board, "10").priced(),
+            new Saw(4, 0, 5, SawLimits.NONE, true), 0.3);
+
+        StackPlan plan = plan(List.of(again, again), item("long rail", 390, 60, 20, 2), item("short rail", 150, 60, 20, 2),
+            item("peg", 28, 18, 20, 18));
+
+        assertEquals(List.of(2, 2, 18), List.of(plan.cut(0), plan.cut(1), plan.cut(2)));
+        assertTrue(plan.isMet());
+    }
+
     // Worked by hand: without every price, wood counts: the smaller board does.
     @Test
     void withoutEveryPriceRoughWoodIsCounted() {
