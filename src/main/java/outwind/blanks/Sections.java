@@ -27,13 +27,13 @@ import java.util.stream.IntStream;
  */
 public final class Sections {
 
+    /** What an item is worth that is not to be cut, even where it costs nothing. */
+    static final double NOT_CUT = -1;
+
     private final int[] itemOf;
     private final int classes;
 
     /** Stops that count, and over them for each class the kind (−1 for none) and the place behind. */
-    /** What an item is worth that is not to be cut, even where it costs nothing. */
-    static final double NOT_CUT = -1;
-
     private final int[] stops;
     private final int[][] kindAt;
     private final int[][] behind;
