@@ -4,16 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -28,23 +26,15 @@ import outwind.board.file.Recording;
 @Tag("browser")
 class BenchDevicesTest {
 
+    @AutoClose
     private static Browser browser;
 
     @TempDir
     private Path folder;
 
     @BeforeAll
-    static void open() throws IOException {
-        assumeTrue(Browser.isHere(),
-            "the page was not tested, no Chromium here: apt-get install chromium chromium-driver");
-        browser = new Browser();
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.close();
-        }
+    static void open() {
+        browser = Browser.orSkip();
     }
 
     @Test

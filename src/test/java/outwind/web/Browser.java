@@ -1,5 +1,7 @@
 package outwind.web;
 
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.io.InputStream;
@@ -44,7 +46,13 @@ public final class Browser implements AutoCloseable {
             options);
     }
 
-    static boolean isHere() {
+    /** A browser; without Chromium the test that asks for it is skipped. */
+    static Browser orSkip() {
+        assumeTrue(isHere(), "the page was not tested, no Chromium here: apt-get install chromium chromium-driver");
+        return new Browser();
+    }
+
+    private static boolean isHere() {
         return Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
     }
 
