@@ -137,7 +137,7 @@ final class BillSearch {
     static Answer most(List<? extends Yield> boards, int[] wanted, double[] worth) {
         BillSearch search = new BillSearch(boards, new double[boards.size()], wanted, worth);
         search.relax();
-        // What must be short at the least is found to be short: no other way to cut misses less.
+        // Once no more is short than the bound proves, no other way to cut misses less.
         return new Answer(search.serve(search.all(), REPAIRS / boards.size(), search.bound * (1 + 1e-9)), search.bound);
     }
 
@@ -394,10 +394,10 @@ final class BillSearch {
     /**
      * Cuts as much of the bill as it can from some boards: a dive, then parts of it again as long as too much is short.
      *
-     * @param enough what may be short at least, as penalties count it
+     * @param enough with no more short than this, as penalties count it, no part is cut again
      */
     private Map<Integer, Yield.Pattern> serve(int[] some, int repairs, double enough) {
-        Served served = dived(some, penalty, new TreeMap<>());
+        Served served = dived(Map.of(), some, penalty);
         SplittableRandom random = new SplittableRandom(1);
         for (int again = 0; again < repairs && served.missed > enough; again += AT_ONCE) {
             Served before = served;
@@ -435,14 +435,16 @@ final class BillSearch {
     }
 
     private Served again(Served before, Part part) {
-        Map<Integer, Yield.Pattern> kept = new TreeMap<>(before.taken);
-        kept.keySet().removeAll(part.boards);
-        return dived(part.boards.stream().mapToInt(Integer::intValue).toArray(), part.each, kept);
+        Map<Integer, Yield.Pattern> others = new TreeMap<>(before.taken);
+        others.keySet().removeAll(part.boards);
+        return dived(others, part.boards.stream().mapToInt(Integer::intValue).toArray(), part.each);
     }
 
-    private Served dived(int[] some, double[] each, Map<Integer, Yield.Pattern> taken) {
+    /** What others give, and what comes out of some boards beside that. */
+    private Served dived(Map<Integer, Yield.Pattern> others, int[] some, double[] each) {
+        Map<Integer, Yield.Pattern> taken = new TreeMap<>();
         int[] left = wanted.clone();
-        taken.forEach((board, pattern) -> Arrays.setAll(left, i -> Math.max(0, left[i] - pattern.counts()[i])));
+        others.forEach((board, pattern) -> take(left, board, pattern, taken));
         dive(left, some, each, taken);
         return new Served(taken, left, sum(penalty, left));
     }
