@@ -20,8 +20,8 @@ public record Rates(Optional<Price> price, Optional<BigDecimal> shopRate) {
     /** mm³ in a cubic foot of exactly 304.8 mm. */
     static final double CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 
-    /** mm² in a square foot. */
-    private static final double SQUARE_FOOT = 304.8 * 304.8;
+    /** mm² in a square foot of exactly 304.8 mm a side. */
+    public static final double SQUARE_FOOT = 304.8 * 304.8;
 
     private static final BigDecimal MINUTES_AN_HOUR = BigDecimal.valueOf(60);
 

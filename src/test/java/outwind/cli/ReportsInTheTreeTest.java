@@ -109,6 +109,12 @@ class ReportsInTheTreeTest {
         }
     }
 
+    private void assertSameBoard(String name) throws IOException {
+        for (String end : List.of(".txt", "-details.txt", ".png", "-details.png", ".json")) {
+            assertSame(name + end, name + end);
+        }
+    }
+
     private static void assertSameChart(File expected, File actual) throws IOException {
         BufferedImage before = ImageIO.read(expected);
         BufferedImage now = ImageIO.read(actual);
@@ -143,9 +149,7 @@ class ReportsInTheTreeTest {
         String printed = run("judge", sample.toString());
 
         String name = sample.getFileName().toString().replaceFirst("\\.[a-z]+$", "");
-        for (String end : List.of(".txt", "-details.txt", ".png", "-details.png", ".json")) {
-            assertSame(name + end, name + end);
-        }
+        assertSameBoard(name);
         assertEightyColumns(printed);
         // What is read at the machine fits on one screen; an inch fraction is one number. What the bed is too small for
         // adds four numbers of its own.
@@ -233,9 +237,7 @@ class ReportsInTheTreeTest {
 
         run("judge", "--shop", shop.toString(), read.toString());
 
-        for (String end : List.of(".txt", "-details.txt", ".png", "-details.png", ".json")) {
-            assertSame("thin" + end, "thin" + end);
-        }
+        assertSameBoard("thin");
     }
 
     @Test

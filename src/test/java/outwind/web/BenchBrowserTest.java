@@ -10,32 +10,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AutoClose;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import outwind.board.file.Recording;
 
-/**
- * The whole job in a real browser, Chromium of the system; skipped where there is none, which {@code .ci/run} does not
- * let pass.
- */
-@Tag("browser")
-class BenchBrowserTest {
-
-    @AutoClose
-    private static Browser browser;
-
-    @TempDir
-    private Path folder;
-
-    @BeforeAll
-    static void open() {
-        browser = Browser.orSkip();
-    }
+/** The whole job. */
+class BenchBrowserTest extends InBrowser {
 
     /** What the board reads at the place that is asked for: a twist of 2.4 mm and a bow of 0.4 mm (invented). */
     private static String heightHere() {

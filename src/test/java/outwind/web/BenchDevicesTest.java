@@ -11,31 +11,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.junit.jupiter.api.AutoClose;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WindowType;
 import outwind.board.CaliperReading;
 import outwind.board.file.Recording;
 
-/** Several devices at one bench, each a real browser; skipped without Chromium, which {@code .ci/run} does not let pass. */
-@Tag("browser")
-class BenchDevicesTest {
-
-    @AutoClose
-    private static Browser browser;
-
-    @TempDir
-    private Path folder;
-
-    @BeforeAll
-    static void open() {
-        browser = Browser.orSkip();
-    }
+/** Several devices at one bench. */
+class BenchDevicesTest extends InBrowser {
 
     @Test
     void aSecondDeviceComesInByItsCodeAndTapsTheReadingThatLooksWrong() throws Exception {

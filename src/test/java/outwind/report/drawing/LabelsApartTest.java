@@ -54,26 +54,27 @@ class LabelsApartTest {
         }
         DoubleBinaryOperator twisted = (u, v) -> 6 * u * v;
         DoubleBinaryOperator bowed = (u, v) -> 9 * (2 * u - 1) * (2 * u - 1) + 2 * u * v;
-        // Boards like each other in more than size take turns, since most of the time goes into drawing.
-        Units turn = Units.INCHES;
+        // Made-up boards are drawn in one unit each, by turns, since most of the time goes into drawing.
         for (double[] size : new double[][] {{200, 60, 20}, {5000, 700, 80}, {5000, 120, 60}, {900, 900, 40},
             {400, 300, 30}, {300, 1200, 40}}) {
             String name = size[0] + " x " + size[1];
-            Units other = turn;
-            turn = turn == Units.INCHES ? Units.MILLIMETRES : Units.INCHES;
             Board board = board(name, size, OptionalDouble.empty(), Underside.ALIKE, twisted);
-            add(cases, name, board, JudgeOptions.usual(board), turn);
+            add(cases, name, board, JudgeOptions.usual(board), turn(cases));
             Board flat = board(name, size, OptionalDouble.of(0.6 * size[2]), Underside.FLAT, bowed);
-            add(cases, name + ", flat underside", flat, JudgeOptions.usual(flat), other);
+            add(cases, name + ", flat underside", flat, JudgeOptions.usual(flat), turn(cases));
             Board anyway = board(name, size, OptionalDouble.of(0.97 * size[2]), Underside.ALIKE, bowed);
-            add(cases, name + ", falls short", anyway, JudgeOptions.usual(anyway), turn);
+            add(cases, name + ", falls short", anyway, JudgeOptions.usual(anyway), turn(cases));
             add(cases, name + ", falls short, with warnings", anyway, JudgeOptions.usual(anyway).withClamps(90)
-                .withWedges(new Wedge(150, 12)).cuttingAnyway(), other);
+                .withWedges(new Wedge(150, 12)).cuttingAnyway(), turn(cases));
             double even = Judgement.of(board, JudgeOptions.usual(board)).outlook().levelled().median();
             Board doubtful = board(name, size, OptionalDouble.of(even), Underside.ALIKE, twisted);
-            add(cases, name + ", doubtful", doubtful, JudgeOptions.usual(doubtful), turn);
+            add(cases, name + ", doubtful", doubtful, JudgeOptions.usual(doubtful), turn(cases));
         }
         return cases;
+    }
+
+    private static Units turn(List<Case> cases) {
+        return Units.values()[cases.size() % Units.values().length];
     }
 
     private static void add(List<Case> cases, String name, Board board, JudgeOptions request, Units... shown) {
